@@ -1,0 +1,39 @@
+/**
+ * What is wrong with one field, as data: the words stand in `views/words`.
+ * `field` is the name in the form or in the JSON body (`readings[1].bands`).
+ */
+export type Fault = {
+  readonly field: string
+  readonly kind: FaultKind
+  /** Bounds, names or values that the sentence needs. */
+  readonly with?: Readonly<Record<string, string | number>>
+}
+
+export type FaultKind =
+  | 'empty'
+  | 'not-a-number'
+  | 'not-a-whole-number'
+  | 'not-a-date'
+  | 'not-a-choice'
+  | 'not-known'
+  | 'too-long'
+  | 'below'
+  | 'above'
+  | 'beyond-window'
+  | 'unknown-field'
+  | 'not-later'
+  | 'too-few'
+  | 'unreadable'
+  | 'taken'
+  | 'not-quarter'
+  | 'wrong-password'
+  | 'too-short'
+  | 'not-json'
+  | 'inner-not-smaller'
+  | 'below-absolute-zero'
+  | 'wrong-instrument'
+  | 'withdrawn-instrument'
+  | 'not-text'
+  | 'reason-needed'
+  | 'already-replaced'
+  | 'not-in-order'

@@ -1,0 +1,78 @@
+import type { InstrumentUse } from './instrument.ts'
+import type { FaceKind } from './seal.ts'
+
+export const bandPatterns = [
+  'straight',
+  'convex',
+  'concave',
+  'cylinder',
+  'saddle',
+  'rings',
+  's-shape',
+  'turned-edge',
+  'local',
+  'unreadable',
+] as const
+export type BandPattern = (typeof bandPatterns)[number]
+
+export const readingConditions = ['as-found', 'as-left'] as const
+export type ReadingCondition = (typeof readingConditions)[number]
+
+/** A count on one direction across the face, with the text as typed. */
+export type DirectionReading = {
+  readonly directionDeg: number
+  readonly bands: number
+  readonly bandsTyped: string
+}
+
+/** What the technician records; everything else is computed from it. */
+export type NewFlatnessReading = {
+  readonly workOrderId: number
+  readonly componentId: number
+  readonly condition: ReadingCondition
+  readonly lampInstrumentId: number
+  readonly flatInstrumentId: number
+  readonly pattern: BandPattern
+  /** Rings only: which way the middle stands; null where it was not found out. */
+  readonly ringCentre: 'high' | 'low' | null
+  readonly directions: readonly DirectionReading[]
+  readonly viewingAngleDeg: number
+  readonly soakMin: number | null
+  readonly temperatureC: number | null
+  readonly note: string
+  /** A correction names what it replaces and why. */
+  readonly replacesId: number | null
+  readonly reason: string
+}
+
+/**
+ * A reading as it stands in the record. An unreadable face has an outcome and no figures:
+ * it is recorded, and is never a pass.
+ */
+export type FlatnessReading = NewFlatnessReading & {
+  readonly id: number
+  readonly faceKind: FaceKind
+  readonly wavelengthNm: number
+  readonly bandHeightUm: number
+  readonly bands: number | null
+  readonly flatnessUm: number | null
+  readonly form: string
+  readonly standardUncertaintyUm: number | null
+  readonly method: string
+  readonly lamp: InstrumentUse
+  readonly flat: InstrumentUse
+  readonly recordedById: number
+  readonly recordedByName: string
+  readonly recordedAt: string
+  /** The reading that took this one's place, if one did. */
+  readonly replacedById: number | null
+}
+
+export const flatnessBounds = {
+  directionDeg: { min: 0, max: 360 },
+  bands: { min: 0, max: 99.75 },
+  viewingAngleDeg: { min: 0, max: 80 },
+  soakMin: { min: 0, max: 2880 },
+  temperatureC: { min: -20, max: 80 },
+  directionCount: { min: 1, max: 8 },
+} as const

@@ -1,0 +1,65 @@
+import type { InstrumentUse } from './instrument.ts'
+
+export const pressureUnits = ['kPa', 'bar', 'mbar', 'psi', 'MPa'] as const
+export type PressureUnit = (typeof pressureUnits)[number]
+
+export const pressureReferences = ['gauge', 'absolute'] as const
+export type PressureReference = (typeof pressureReferences)[number]
+
+/** Which part of the seal was under pressure. */
+export const testSections = ['whole', 'inboard', 'outboard', 'gland'] as const
+export type TestSection = (typeof testSections)[number]
+
+/** Text as typed, kept beside the numbers it was read as. */
+export type StaticTestTyped = {
+  readonly startPressure: string
+  readonly endPressure: string
+  readonly pressureUnit: PressureUnit
+  readonly pressureReference: PressureReference
+  readonly barometer: string
+}
+
+export type NewStaticTest = {
+  readonly workOrderId: number
+  readonly section: TestSection
+  readonly typed: StaticTestTyped
+  readonly startPressureKPaAbs: number
+  readonly endPressureKPaAbs: number
+  readonly barometerKPa: number
+  readonly startTemperatureC: number
+  readonly endTemperatureC: number
+  readonly durationS: number
+  /** When the hold began, as the technician states it; RFC 3339. */
+  readonly startedAt: string
+  readonly volumeL: number
+  readonly stabilisationS: number | null
+  readonly gaugeInstrumentId: number
+  readonly thermometerInstrumentId: number | null
+  readonly note: string
+  readonly replacesId: number | null
+  readonly reason: string
+}
+
+export type StaticTest = NewStaticTest & {
+  readonly id: number
+  readonly pressureDropKPa: number
+  readonly leakPaM3PerS: number
+  readonly uncompensatedPaM3PerS: number
+  readonly referenceTemperatureC: number
+  readonly method: string
+  readonly gauge: InstrumentUse
+  readonly thermometer: InstrumentUse | null
+  readonly recordedById: number
+  readonly recordedByName: string
+  readonly recordedAt: string
+  readonly replacedById: number | null
+}
+
+export const staticTestBounds = {
+  durationS: { min: 1, max: 604_800 },
+  volumeL: { min: 0.001, max: 10_000 },
+  temperatureC: { min: -20, max: 80 },
+  barometerKPa: { min: 60, max: 110 },
+  pressureKPaAbs: { min: 0, max: 100_000 },
+  stabilisationS: { min: 0, max: 604_800 },
+} as const

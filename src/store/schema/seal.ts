@@ -1,0 +1,13 @@
+import { integer, real, sqliteTable, text } from 'drizzle-orm/sqlite-core'
+
+export const seal = sqliteTable('seal', {
+  id: integer('id').primaryKey(),
+  customerId: integer('customer_id').notNull(),
+  equipmentId: integer('equipment_id'),
+  serial: text('serial').notNull(),
+  drawing: text('drawing').notNull(),
+  drawingRevision: text('drawing_revision').notNull(),
+  arrangement: text('arrangement').notNull(),
+  shaftDiameterMm: real('shaft_diameter_mm').notNull(),
+  size: text('size').notNull(),
+})

@@ -1,0 +1,53 @@
+/** Every table, for the query builder and for the test that holds them against the migrations. */
+
+import { apiToken } from './api-token.ts'
+import { audit } from './audit.ts'
+import { calibration } from './calibration.ts'
+import { certificate } from './certificate.ts'
+import { component } from './component.ts'
+import { counter } from './counter.ts'
+import { customer } from './customer.ts'
+import { decision } from './decision.ts'
+import { equipment } from './equipment.ts'
+import { flatnessDirection } from './flatness-direction.ts'
+import { flatnessReading } from './flatness-reading.ts'
+import { handOver } from './hand-over.ts'
+import { instrument } from './instrument.ts'
+import { keptAnswer } from './kept-answer.ts'
+import { limitSet } from './limit-set.ts'
+import { limitValue } from './limit-value.ts'
+import { seal } from './seal.ts'
+import { session } from './session.ts'
+import { signInFailure } from './sign-in-failure.ts'
+import { stageChange } from './stage-change.ts'
+import { staticTest } from './static-test.ts'
+import { storedFile } from './stored-file.ts'
+import { user } from './user.ts'
+import { workOrder } from './work-order.ts'
+
+export const tables = {
+  customer,
+  user,
+  session,
+  apiToken,
+  signInFailure,
+  keptAnswer,
+  equipment,
+  seal,
+  component,
+  limitSet,
+  limitValue,
+  instrument,
+  calibration,
+  counter,
+  workOrder,
+  stageChange,
+  flatnessReading,
+  flatnessDirection,
+  staticTest,
+  handOver,
+  decision,
+  storedFile,
+  certificate,
+  audit,
+} as const
