@@ -1,0 +1,45 @@
+import { requireRange } from '../check/require-range.ts'
+import type { BudgetLine } from './budget-line.ts'
+import { combinedStandardUncertainty } from './combined-standard-uncertainty.ts'
+import { coverageFactor } from './coverage-factor.ts'
+import { effectiveDegreesOfFreedom } from './effective-degrees-of-freedom.ts'
+
+/** Standard uncertainties of what a leak test measures; what is absent counts as exact. */
+export interface LeakInputUncertainties {
+  readonly volumeRelative?: number | undefined
+  readonly pressurePa?: number | undefined
+  readonly temperatureK?: number | undefined
+  /** Of the time from start to end. */
+  readonly timeS?: number | undefined
+}
+
+/** Uncertainty of a leak, with the budget it comes from. */
+export interface LeakUncertainty {
+  readonly standardUncertaintyPaM3PerS: number
+  readonly expandedUncertaintyPaM3PerS: number
+  readonly coverageFactor: number
+  readonly budget: readonly BudgetLine[]
+}
+
+/**
+ * Gives standard and expanded uncertainty of a leak from the lines of its budget, in Pa m3/s.
+ *
+ * u = sqrt(sum of contribution^2), U = k u with k = max(2, Student's t for 95 %)
+ *
+ * @param budget one or more lines, contributions in Pa m3/s
+ * @returns u, U, coverage factor k and the lines
+ * @throws RangeError without a line
+ * Source: JCGM 100:2008, equations (10) and (G.2b), 6.3.3.
+ * @example leakUncertainty([{ source: 'volume', value: 0.02, distribution: 'normal', sensitivity: 0.5, contribution: 0.01, degreesOfFreedom: null }]).expandedUncertaintyPaM3PerS // 0.02
+ */
+export function leakUncertainty(budget: readonly BudgetLine[]): LeakUncertainty {
+  requireRange('leakUncertainty', 'count of lines', budget.length, { from: 1, to: 1000 })
+  const standardUncertaintyPaM3PerS = combinedStandardUncertainty(budget)
+  const factor = coverageFactor(Math.max(0.5, effectiveDegreesOfFreedom(budget)))
+  return {
+    standardUncertaintyPaM3PerS,
+    expandedUncertaintyPaM3PerS: factor * standardUncertaintyPaM3PerS,
+    coverageFactor: factor,
+    budget,
+  }
+}
