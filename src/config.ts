@@ -1,0 +1,81 @@
+import { resolve } from 'node:path'
+
+export type Config = {
+  readonly host: string
+  readonly port: number
+  readonly dataFolder: string
+  /** Where the store stands. */
+  readonly storeFile: string
+  /** `default`: the invented workshop is loaded into a new folder when bound to loopback. */
+  readonly demo: 'on' | 'off' | 'default'
+  readonly mayExposeDemo: boolean
+  /** The public address without a slash at its end: for links, QR codes and the origin check. */
+  readonly origin: string
+  readonly isLoopback: boolean
+  /** Printed at the head of certificates; undefined where the operator has not said. */
+  readonly workshopName: string | undefined
+  readonly workshopAddress: string | undefined
+}
+
+type Environment = Readonly<Record<string, string | undefined>>
+
+/** Reads the environment it is handed. @throws Error that names the variable and what it takes */
+export function readConfig(environment: Environment): Config {
+  const host = environment['RINGPROOF_HOST'] || '127.0.0.1'
+  const port = readPort(environment['RINGPROOF_PORT'] || '3000')
+  const dataFolder = resolve(environment['RINGPROOF_DATA'] || './data')
+  const isLoopback = ['127.0.0.1', 'localhost', '::1', '[::1]'].includes(host)
+  return Object.freeze({
+    host,
+    port,
+    dataFolder,
+    storeFile: resolve(dataFolder, 'ringproof.sqlite'),
+    demo: readChoice('RINGPROOF_DEMO', environment['RINGPROOF_DEMO'], ['on', 'off']) ?? 'default',
+    mayExposeDemo:
+      readChoice('RINGPROOF_EXPOSE_DEMO', environment['RINGPROOF_EXPOSE_DEMO'], ['yes', 'no']) ===
+      'yes',
+    origin: readOrigin(environment['RINGPROOF_ORIGIN'], host, port),
+    isLoopback,
+    workshopName: environment['RINGPROOF_WORKSHOP_NAME'] || undefined,
+    workshopAddress: environment['RINGPROOF_WORKSHOP_ADDRESS'] || undefined,
+  })
+}
+
+function readPort(text: string): number {
+  const port = Number(text)
+  if (!/^\d{1,5}$/.test(text) || port > 65_535) {
+    throw new Error(`RINGPROOF_PORT takes a whole number from 0 to 65535, got "${text}"`)
+  }
+  return port
+}
+
+function readChoice<T extends string>(
+  name: string,
+  text: string | undefined,
+  choices: readonly T[],
+): T | undefined {
+  if (text === undefined || text === '') return undefined
+  const choice = choices.find((one) => one === text)
+  if (choice === undefined) {
+    throw new Error(`${name} takes ${choices.join(' or ')}, got "${text}"`)
+  }
+  return choice
+}
+
+function readOrigin(text: string | undefined, host: string, port: number): string {
+  if (text === undefined || text === '') {
+    return `http://${host.includes(':') && !host.startsWith('[') ? `[${host}]` : host}:${port}`
+  }
+  let url: URL
+  try {
+    url = new URL(text)
+  } catch {
+    throw new Error(
+      `RINGPROOF_ORIGIN takes an address such as https://seals.example, got "${text}"`,
+    )
+  }
+  if (!['http:', 'https:'].includes(url.protocol) || url.pathname !== '/' || url.search !== '') {
+    throw new Error(`RINGPROOF_ORIGIN takes scheme and host alone, got "${text}"`)
+  }
+  return url.origin
+}

@@ -1,0 +1,86 @@
+import { Hono } from 'hono'
+import { bodyLimit } from 'hono/body-limit'
+import { getCookie } from 'hono/cookie'
+import { csrf } from 'hono/csrf'
+import { NONCE, secureHeaders } from 'hono/secure-headers'
+import type { AppContext, AppEnv, Handler, Shop, View } from './context.ts'
+import { guard } from './guard.ts'
+import { handlers } from './handlers.ts'
+import { onError, onNotFound } from './on-error.tsx'
+import { problem } from './problem.ts'
+import { type Route, type RouteName, routes } from './route-table.ts'
+import { serveAsset } from './serve-asset.ts'
+import { readSession, readToken } from './session.ts'
+
+/** Forms and JSON of this capability are small; files have no route yet. */
+export const bodyLimitBytes = 256 * 1024
+
+/** Builds the application around what the composition root hands it. */
+export function createApp(shop: Shop): Hono<AppEnv> {
+  const app = new Hono<AppEnv>()
+  app.onError((error, c) => onError(error, c))
+  app.notFound((c) => onNotFound(c))
+  app.use(async (c, next) => {
+    c.set('shop', shop)
+    c.set('view', readView(c))
+    await next()
+  })
+  app.use(headers(shop.origin))
+  app.get('/healthz', (c) => c.json({ status: 'ok' }))
+  app.get('/assets/*', (c) => serveAsset(c))
+  app.use(csrf({ origin: (origin, c) => isOwnOrigin(origin, c as AppContext) }))
+  app.use(bodyLimit({ maxSize: bodyLimitBytes, onError: () => tooLarge() }))
+  for (const name of Object.keys(routes) as RouteName[]) mount(app, routes[name], handlers[name])
+  return app
+}
+
+function mount(app: Hono<AppEnv>, route: Route, handler: Handler): void {
+  app.on(route.method.toUpperCase(), route.path, identify(route), guard(route), (c) => handler(c))
+}
+
+/** The machine interface reads a token first; pages know the session's cookie alone. */
+function identify(route: Route) {
+  return async (c: AppContext, next: () => Promise<void>) => {
+    const hasToken = route.surface === 'api' && c.req.header('authorization') !== undefined
+    const session = hasToken ? undefined : readSession(c)
+    c.set('user', hasToken ? readToken(c) : session?.user)
+    c.set('sessionHash', session?.hash)
+    await next()
+  }
+}
+
+function headers(origin: string) {
+  return secureHeaders({
+    contentSecurityPolicy: {
+      defaultSrc: ["'none'"],
+      scriptSrc: [NONCE],
+      styleSrc: ["'self'"],
+      imgSrc: ["'self'", 'data:'],
+      connectSrc: ["'self'"],
+      fontSrc: ["'self'"],
+      formAction: ["'self'"],
+      baseUri: ["'none'"],
+      frameAncestors: ["'none'"],
+      manifestSrc: ["'self'"],
+      workerSrc: ["'self'"],
+    },
+    // The default, no-referrer, makes native form posts on a plain LAN name look cross-site.
+    referrerPolicy: 'same-origin',
+    xFrameOptions: 'DENY',
+    strictTransportSecurity: origin.startsWith('https:') ? 'max-age=31536000' : false,
+  })
+}
+
+/** A page served here, under the public address or the one in the address bar. */
+function isOwnOrigin(origin: string, c: AppContext): boolean {
+  return origin === c.var.shop.origin || origin === new URL(c.req.url).origin
+}
+
+function readView(c: AppContext): View {
+  const view = getCookie(c, 'ringproof-view')
+  return view === 'light' || view === 'dark' || view === 'lamp' ? view : 'auto'
+}
+
+function tooLarge(): Response {
+  return problem('too-large', 413, 'too-large')
+}

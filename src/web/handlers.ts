@@ -1,0 +1,34 @@
+import * as api from './api/handlers.ts'
+import * as bench from './bench/handlers.tsx'
+import * as calculator from './calculator/handlers.tsx'
+import * as certificates from './certificates/handlers.tsx'
+import type { Handler } from './context.ts'
+import * as customers from './customers/handlers.tsx'
+import * as flatness from './flatness/handlers.tsx'
+import * as inspection from './inspection/handlers.tsx'
+import * as instruments from './instruments/handlers.tsx'
+import * as limitSets from './limit-sets/handlers.tsx'
+import * as mySeals from './my-seals/handlers.tsx'
+import * as people from './people/handlers.tsx'
+import type { RouteName } from './route-table.ts'
+import * as signIn from './sign-in/handlers.tsx'
+import * as staticTests from './static-tests/handlers.tsx'
+import * as workOrders from './work-orders/handlers.tsx'
+
+/** The handler of every route, by its name in the table; a missing one does not compile. */
+export const handlers: Readonly<Record<RouteName, Handler>> = {
+  ...signIn,
+  ...bench,
+  ...workOrders,
+  ...flatness,
+  ...staticTests,
+  ...inspection,
+  ...certificates,
+  ...mySeals,
+  ...calculator,
+  ...customers,
+  ...instruments,
+  ...limitSets,
+  ...people,
+  ...api,
+}

@@ -1,0 +1,62 @@
+import { ErrorPage } from '../../views/error-page.tsx'
+import { errorSentence, errorTitles } from '../../views/words/en/errors.ts'
+import { AppError } from '../domain/app-error.ts'
+import type { AppContext } from './context.ts'
+import { type ProblemTitle, problem, statusOf } from './problem.ts'
+import { frameOf, sendPage } from './send-page.ts'
+import { SignedOut } from './signed-out.ts'
+
+/** Turns whatever a handler threw into the answer its surface speaks. */
+export async function onError(error: Error, c: AppContext): Promise<Response> {
+  const isApi = c.req.path.startsWith('/api/')
+  if (error instanceof SignedOut) return signedOut(c, isApi)
+  if (error instanceof AppError) {
+    const { kind, reason, details } = error
+    const status = statusOf[kind]
+    const waitS = details['waitS']
+    if (isApi) {
+      const headers = waitS === undefined ? {} : { 'retry-after': String(waitS) }
+      return problem(kind, status, reason, { details, headers })
+    }
+    if (waitS !== undefined) c.header('retry-after', String(waitS))
+    return errorPage(c, kind, status, errorSentence(reason, details))
+  }
+  return internal(error, c, isApi)
+}
+
+/** Nothing stands at this address, or it is not theirs to see: the same answer. */
+export function onNotFound(c: AppContext): Promise<Response> | Response {
+  if (c.req.path.startsWith('/api/')) return problem('not-found', 404, 'no-page')
+  return errorPage(c, 'not-found', 404, errorSentence('no-page', {}))
+}
+
+function signedOut(c: AppContext, isApi: boolean): Response {
+  if (isApi) {
+    return problem('signed-out', 401, 'signed-out', {
+      headers: { 'www-authenticate': 'Bearer realm="ringproof"' },
+    })
+  }
+  const next = c.req.method === 'GET' ? `?next=${encodeURIComponent(c.req.path)}` : ''
+  // htmx follows a redirect silently and would put the sign-in page inside the form.
+  if (c.req.header('hx-request') !== undefined) c.header('hx-redirect', `/sign-in${next}`)
+  return c.redirect(`/sign-in${next}`, 303)
+}
+
+async function internal(error: Error, c: AppContext, isApi: boolean): Promise<Response> {
+  const request = Buffer.from(c.var.shop.randomBytes(5)).toString('hex')
+  process.stderr.write(
+    `${request} ${c.req.method} ${c.req.path}: ${error.stack ?? error.message}\n`,
+  )
+  if (isApi) return problem('internal', 500, 'internal', { details: { request } })
+  return errorPage(c, 'internal', 500, errorSentence('internal', { request }))
+}
+
+function errorPage(
+  c: AppContext,
+  title: ProblemTitle,
+  status: Parameters<typeof problem>[1],
+  sentence: string,
+): Promise<Response> {
+  const page = <ErrorPage frame={frameOf(c)} title={errorTitles[title]} sentence={sentence} />
+  return sendPage(c, page, status)
+}

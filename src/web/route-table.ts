@@ -1,0 +1,109 @@
+import type { Role } from '../domain/role.ts'
+
+/** `signed-in`: every role, each seeing what is theirs. */
+export type Access = 'public' | 'signed-in' | readonly Role[]
+
+export type Route = {
+  readonly method: 'get' | 'post'
+  readonly path: string
+  readonly who: Access
+  /** The machine interface answers problem details; pages answer pages. */
+  readonly surface: 'page' | 'api'
+  /** Acts that a bearer token can never do stand on pages only, where no token is read. */
+}
+
+const staff = ['technician', 'inspector', 'manager'] as const
+const page = (method: 'get' | 'post', path: string, who: Access): Route => ({
+  method,
+  path,
+  who,
+  surface: 'page',
+})
+const api = (method: 'get' | 'post', path: string, who: Access): Route => ({
+  method,
+  path: `/api/v1${path}`,
+  who,
+  surface: 'api',
+})
+
+/**
+ * Every route and who may use it, in one table: nothing is served that does not stand here, and a
+ * test walks it with every role, signed out, and with a stranger's record.
+ */
+export const routes = {
+  home: page('get', '/', 'public'),
+  showSignIn: page('get', '/sign-in', 'public'),
+  signIn: page('post', '/sign-in', 'public'),
+  signOut: page('post', '/sign-out', 'signed-in'),
+  setView: page('post', '/view', 'public'),
+  showAccount: page('get', '/account', 'signed-in'),
+  changePassword: page('post', '/account/password', 'signed-in'),
+
+  showBench: page('get', '/bench', staff),
+  listWorkOrders: page('get', '/work-orders', staff),
+  findWorkOrder: page('get', '/work-orders/find', staff),
+  newWorkOrder: page('get', '/work-orders/new', staff),
+  createWorkOrder: page('post', '/work-orders', staff),
+  showWorkOrder: page('get', '/work-orders/:number', staff),
+  moveWorkOrder: page('post', '/work-orders/:number/stage', staff),
+  stateDecontamination: page('post', '/work-orders/:number/decontamination', staff),
+
+  newFlatnessReading: page('get', '/work-orders/:number/flatness/new', ['technician']),
+  previewFlatness: page('post', '/work-orders/:number/flatness/preview', ['technician']),
+  createFlatnessReading: page('post', '/work-orders/:number/flatness', ['technician']),
+  newStaticTest: page('get', '/work-orders/:number/static-tests/new', ['technician']),
+  previewStaticTest: page('post', '/work-orders/:number/static-tests/preview', ['technician']),
+  createStaticTest: page('post', '/work-orders/:number/static-tests', ['technician']),
+  handOver: page('post', '/work-orders/:number/hand-over', ['technician']),
+
+  listInspection: page('get', '/inspection', ['inspector', 'manager']),
+  showEvidence: page('get', '/work-orders/:number/inspection', ['inspector', 'manager']),
+  decide: page('post', '/work-orders/:number/decision', ['inspector']),
+
+  listCertificates: page('get', '/certificates', 'signed-in'),
+  showCertificate: page('get', '/certificates/:number', 'signed-in'),
+  downloadCertificate: page('get', '/certificates/:number/document.pdf', 'signed-in'),
+  listMySeals: page('get', '/my-seals', ['customer']),
+  showSeal: page('get', '/seals/:id', 'signed-in'),
+  startVerify: page('get', '/verify', 'public'),
+  verify: page('get', '/verify/:number', 'public'),
+
+  showCalculator: page('get', '/calculator', 'signed-in'),
+
+  listCustomers: page('get', '/customers', staff),
+  createCustomer: page('post', '/customers', ['manager']),
+  showCustomer: page('get', '/customers/:id', staff),
+  createEquipment: page('post', '/customers/:id/equipment', staff),
+  newSeal: page('get', '/customers/:id/seals/new', staff),
+  createSeal: page('post', '/customers/:id/seals', staff),
+
+  listInstruments: page('get', '/instruments', staff),
+  createInstrument: page('post', '/instruments', ['inspector', 'manager']),
+  showInstrument: page('get', '/instruments/:id', staff),
+  addCalibration: page('post', '/instruments/:id/calibrations', ['inspector', 'manager']),
+  withdrawInstrument: page('post', '/instruments/:id/withdrawal', ['inspector', 'manager']),
+  listLimitSets: page('get', '/limit-sets', staff),
+  showLimitSet: page('get', '/limit-sets/:id', staff),
+  newLimitSetVersion: page('get', '/limit-sets/:id/next', ['inspector', 'manager']),
+  createLimitSetVersion: page('post', '/limit-sets/:id/next', ['inspector', 'manager']),
+  listPeople: page('get', '/people', ['manager']),
+  createPerson: page('post', '/people', ['manager']),
+  setPersonActive: page('post', '/people/:id/active', ['manager']),
+  showAudit: page('get', '/audit', ['inspector', 'manager']),
+
+  apiDescription: api('get', '/openapi.json', 'public'),
+  apiCountedFlatness: api('post', '/calculate/flatness/counted', 'signed-in'),
+  apiPressureChange: api('post', '/calculate/leak/pressure-change', 'signed-in'),
+  apiCreateCustomer: api('post', '/customers', ['technician', 'inspector', 'manager']),
+  apiCreateWorkOrder: api('post', '/work-orders', staff),
+  apiListWorkOrders: api('get', '/work-orders', 'signed-in'),
+  apiShowWorkOrder: api('get', '/work-orders/:number', 'signed-in'),
+  apiCreateFlatnessReading: api('post', '/work-orders/:number/flatness-readings', ['technician']),
+  apiCreateStaticTest: api('post', '/work-orders/:number/static-tests', ['technician']),
+  apiHandOver: api('post', '/work-orders/:number/hand-over', ['technician']),
+  apiDownloadCertificate: api('get', '/certificates/:file{.+\\.pdf}', 'signed-in'),
+  apiShowCertificate: api('get', '/certificates/:number', 'signed-in'),
+  apiVerify: api('get', '/verify/:number', 'public'),
+} as const satisfies Record<string, Route>
+
+export type RouteName = keyof typeof routes

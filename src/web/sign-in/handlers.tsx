@@ -1,0 +1,131 @@
+import { setCookie } from 'hono/cookie'
+import { AccountPage } from '../../../views/account-page.tsx'
+import { SignInPage } from '../../../views/sign-in-page.tsx'
+import { AppError } from '../../domain/app-error.ts'
+import type { Fault } from '../../domain/fault.ts'
+import { openFields } from '../../domain/fields.ts'
+import type { Role } from '../../domain/role.ts'
+import { signInWaitS } from '../../domain/sign-in-wait-s.ts'
+import { addSignInFailure } from '../../store/add-sign-in-failure.ts'
+import { clearSignInFailures } from '../../store/clear-sign-in-failures.ts'
+import { countSignInFailures } from '../../store/count-sign-in-failures.ts'
+import { findUserByName } from '../../store/find-user-by-name.ts'
+import { listUsers } from '../../store/list-users.ts'
+import { removeSession } from '../../store/remove-session.ts'
+import { setPassword } from '../../store/set-password.ts'
+import { clientAddress } from '../client-address.ts'
+import type { AppContext } from '../context.ts'
+import { readForm } from '../read-form.ts'
+import { frameOf, sendPage } from '../send-page.ts'
+import { dropSessionCookie, startSession } from '../session.ts'
+import { actor, viewer } from '../viewer.ts'
+
+export const passwordLength = { min: 12, max: 200 } as const
+
+/** A hash of nothing in particular: an unknown name must take as long as a known one. */
+const strangerHash =
+  '$argon2id$v=19$m=65536,t=3,p=1$c3RyYW5nZXJzdHJhbmdlcg$7pWHJLJmbMqKtfqLvXZqXtUsvGNkBmqvS+kcHvKlkZs'
+
+const homeOf: Readonly<Record<Role, string>> = {
+  technician: '/bench',
+  inspector: '/inspection',
+  customer: '/my-seals',
+  manager: '/bench',
+}
+
+export function home(c: AppContext): Response {
+  const user = c.var.user
+  return c.redirect(user === undefined ? '/sign-in' : homeOf[user.role], 303)
+}
+
+export function showSignIn(c: AppContext): Promise<Response> | Response {
+  if (c.var.user !== undefined) return c.redirect(homeOf[c.var.user.role], 303)
+  return signInPage(c, { name: '', next: c.req.query('next') ?? '', isRefused: false })
+}
+
+export async function signIn(c: AppContext): Promise<Response> {
+  const { store, now, verifyPassword } = c.var.shop
+  const fields = openFields(await readForm(c))
+  const name = fields.typed('name').trim().slice(0, 60)
+  const next = fields.typed('next')
+  const address = clientAddress(c)
+  refuseHaste(c, name, address)
+  const user = findUserByName(store, name)
+  const isRight = await verifyPassword(user?.passwordHash ?? strangerHash, fields.typed('password'))
+  if (user === undefined || !user.isActive || !isRight) {
+    const operator = { userId: null, name: name || 'nobody', at: now().toISOString() }
+    addSignInFailure(store, { name, address }, operator)
+    return signInPage(c, { name, next, isRefused: true }, 422)
+  }
+  clearSignInFailures(store, name)
+  startSession(c, user)
+  return c.redirect(isLocalPath(next) ? next : homeOf[user.role], 303)
+}
+
+export function signOut(c: AppContext): Response {
+  if (c.var.sessionHash !== undefined) removeSession(c.var.shop.store, c.var.sessionHash, actor(c))
+  dropSessionCookie(c)
+  return c.redirect('/sign-in', 303)
+}
+
+export async function setView(c: AppContext): Promise<Response> {
+  const fields = openFields(await readForm(c))
+  const view = fields.choice('view', ['auto', 'light', 'dark', 'lamp'])
+  setCookie(c, 'ringproof-view', view, { path: '/', sameSite: 'Lax', maxAge: 31_536_000 })
+  const returnTo = fields.typed('returnTo')
+  return c.redirect(isLocalPath(returnTo) ? returnTo : '/', 303)
+}
+
+export function showAccount(c: AppContext): Promise<Response> {
+  return accountPage(c, [], c.req.query('changed') !== undefined)
+}
+
+export async function changePassword(c: AppContext): Promise<Response> {
+  const { store, hashPassword, verifyPassword } = c.var.shop
+  const user = viewer(c)
+  const fields = openFields(await readForm(c))
+  const known = findUserByName(store, user.name)
+  const isRight = await verifyPassword(known?.passwordHash ?? strangerHash, fields.typed('old'))
+  if (!isRight) fields.fault('old', 'wrong-password')
+  const password = fields.typed('new')
+  if (password.length < passwordLength.min) fields.fault('new', 'too-short', passwordLength)
+  if (password.length > passwordLength.max) fields.fault('new', 'too-long', passwordLength)
+  if (fields.faults.length > 0) return accountPage(c, fields.faults, false)
+  setPassword(store, { userId: user.id, passwordHash: await hashPassword(password) }, actor(c))
+  startSession(c, user)
+  return c.redirect('/account?changed', 303)
+}
+
+function refuseHaste(c: AppContext, name: string, address: string): void {
+  const at = c.var.shop.now().getTime()
+  const since = new Date(at - 15 * 60_000).toISOString()
+  const failures = countSignInFailures(c.var.shop.store, { name, address, since })
+  const sinceLastS = failures.lastAt === null ? 0 : (at - Date.parse(failures.lastAt)) / 1000
+  const waitS = signInWaitS({ ...failures, sinceLastS })
+  if (waitS > 0) throw new AppError('too-many', 'slow-down', { waitS })
+}
+
+/** Only a path of our own: `//elsewhere` and `/\elsewhere` are addresses of others. */
+function isLocalPath(path: string): boolean {
+  return /^\/(?![/\\])[\w\-./?=&%~]*$/.test(path)
+}
+
+function signInPage(
+  c: AppContext,
+  form: { name: string; next: string; isRefused: boolean },
+  status: 200 | 422 = 200,
+): Promise<Response> {
+  const { demoAccounts, store } = c.var.shop
+  const hasUsers = listUsers(store).length > 0
+  const page = (
+    <SignInPage frame={frameOf(c)} {...form} demoAccounts={demoAccounts} hasUsers={hasUsers} />
+  )
+  return sendPage(c, page, status)
+}
+
+function accountPage(c: AppContext, faults: readonly Fault[], isChanged: boolean) {
+  const page = (
+    <AccountPage frame={frameOf(c)} user={viewer(c)} faults={faults} isChanged={isChanged} />
+  )
+  return sendPage(c, page, faults.length > 0 ? 422 : 200)
+}

@@ -1,0 +1,60 @@
+type Details = Readonly<Record<string, string | number>>
+type Sentence = (details: Details) => string
+
+/** Titles by kind of refusal, for pages and problem details alike. */
+export const errorTitles = {
+  invalid: 'This was not accepted',
+  'not-found': 'Not found',
+  forbidden: 'Not for your role',
+  conflict: 'Something else came first',
+  'too-many': 'Too many tries',
+  internal: 'Internal error',
+  'too-large': 'Too large',
+  'wrong-type': 'Wrong type',
+  'signed-out': 'Sign in first',
+} as const
+
+/** One sentence for each reason that an AppError names. */
+export const errorSentences: Readonly<Record<string, Sentence>> = {
+  'not-a-form': () => 'Send the form of the page.',
+  'no-page': () => 'There is no such page, or it is not yours to see.',
+  'no-work-order': () => 'There is no such work order.',
+  'no-certificate': () => 'There is no such certificate.',
+  'no-seal': () => 'There is no such seal.',
+  'no-customer': () => 'There is no such customer.',
+  'no-equipment': () => 'There is no such equipment position.',
+  'no-instrument': () => 'There is no such instrument.',
+  'no-limit-set': () => 'There is no such limit set.',
+  'no-user': () => 'There is no such person.',
+  'no-file': () => 'The file is not in the store.',
+  'no-token': () => 'There is no such token.',
+  'wrong-role': () => 'Your role may not do this.',
+  'cross-site': () => 'This request did not come from a page of this workshop.',
+  'already-decided': (d) => `This hand-over was decided already, by ${d['by'] ?? 'someone else'}.`,
+  'not-handed-over': () => 'This work order is not handed over, so there is nothing to decide.',
+  'not-open': () => 'Work is recorded only while the order is on the bench.',
+  'stage-not-next': () => 'The work order can’t go there from where it stands.',
+  'decontamination-not-stated': () =>
+    'State first that the seal is free of its last fluid: a seal in quarantine is not stripped.',
+  'already-replaced': () => 'This record was replaced already. Correct the newest one.',
+  'not-in-order': () => 'That record belongs to another work order.',
+  'something-missing': () => 'Something required is not recorded yet.',
+  'key-reused': () =>
+    'This form was recorded already with other values. Open a fresh form for another record.',
+  'evidence-changed': () => 'The record changed while you were deciding. Look at it again.',
+  'number-taken': () => 'The number was taken meanwhile. Try again.',
+  'name-taken': () => 'That name is taken.',
+  'slow-down': (d) => `Too many failed tries. Wait ${d['waitS'] ?? 'some'} seconds.`,
+  'too-large': () => 'The request is larger than is taken here.',
+  'wrong-type': () => 'Send JSON, with content type application/json.',
+  'signed-out': () => 'Sign in, or send a bearer token.',
+  internal: (d) =>
+    `Something went wrong here. Give the number ${d['request'] ?? ''} to the operator.`,
+}
+
+/** The sentence for a reason; a reason without words is a fault of ours and says so. */
+export function errorSentence(reason: string, details: Details): string {
+  const sentence = errorSentences[reason]
+  if (sentence === undefined) throw new Error(`no words for the reason "${reason}"`)
+  return sentence(details)
+}

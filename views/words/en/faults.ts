@@ -1,0 +1,40 @@
+import type { Fault, FaultKind } from '../../../src/domain/fault.ts'
+
+type Details = Readonly<Record<string, string | number>>
+
+const sentences: Record<FaultKind, (details: Details) => string> = {
+  empty: () => 'Enter a value.',
+  'not-a-number': () => 'Enter a plain number, such as 2.25 or 2,25.',
+  'not-a-whole-number': () => 'Enter a whole number.',
+  'not-a-date': () => 'Enter a date that exists, as year-month-day, such as 2026-03-09.',
+  'not-a-choice': (d) => `Choose one of: ${d['choices'] ?? 'the list'}.`,
+  'not-known': () => 'This is not in the records. Choose one from the list.',
+  'too-long': (d) => `Enter at most ${d['max']} characters.`,
+  below: (d) => `Enter a value from ${d['min']} to ${d['max']}.`,
+  above: (d) => `Enter a value from ${d['min']} to ${d['max']}.`,
+  'beyond-window': (d) =>
+    `This is outside the usual range of the trade, ${d['min']} to ${d['max']}. Check the unit, or confirm below.`,
+  'unknown-field': (d) => `There is no field "${d['name']}" here.`,
+  'not-later': () => 'The end must be later than the start.',
+  'too-few': (d) => `Enter at least ${d['min']}.`,
+  unreadable: () =>
+    'No bands can be read. Clean and dry the face and the flat, let both come to one temperature, and read again.',
+  taken: () => 'This is in the records already.',
+  'not-quarter': () => 'Enter quarters of a band, such as 1.25.',
+  'wrong-password': () => 'The password is not right.',
+  'too-short': (d) => `Enter at least ${d['min']} characters.`,
+  'not-json': () => 'Send a JSON object.',
+  'inner-not-smaller': () => 'The inner diameter must be smaller than the outer diameter.',
+  'below-absolute-zero': () => 'Nothing is colder than −273.15 °C.',
+  'wrong-instrument': () => 'Choose an instrument of the right kind.',
+  'withdrawn-instrument': () => 'This instrument is withdrawn. Choose another.',
+  'not-text': () => 'Enter text.',
+  'reason-needed': () => 'Say why the earlier record is replaced.',
+  'already-replaced': () => 'This record was replaced already. Correct the newest one.',
+  'not-in-order': () => 'This does not belong to this work order.',
+}
+
+/** One sentence that says what to enter. */
+export function faultSentence(fault: Fault): string {
+  return sentences[fault.kind](fault.with ?? {})
+}
