@@ -16,9 +16,12 @@ export type Fields = {
   decimal(name: string, bounds: Bounds): number
   /** The same, or null where nothing was entered. */
   optionalDecimal(name: string, bounds: Bounds): number | null
-  /** A decimal that should lie in the trade's window; beyond it the user must have confirmed. */
-  windowed(name: string, window: Bounds): number
-  optionalWindowed(name: string, window: Bounds): number | null
+  /**
+   * A decimal that should lie in the trade's window; beyond it the user must have confirmed.
+   * Beyond `possible` no confirmation helps.
+   */
+  windowed(name: string, window: Bounds, possible?: Bounds): number
+  optionalWindowed(name: string, window: Bounds, possible?: Bounds): number | null
   whole(name: string, bounds: Bounds): number
   optionalWhole(name: string, bounds: Bounds): number | null
   /** Trimmed text of at most `max` characters, not empty. */
@@ -65,10 +68,11 @@ function fieldsAt(input: Input, path: string, faults: Fault[], isConfirmed: bool
   const maybe = <T>(name: string, read: () => T): T | null =>
     isGiven(input, name) || isWrongType(input, name) ? read() : null
   const decimal: Fields['decimal'] = (name, bounds) => readDecimal(source, name, bounds)
-  const windowed: Fields['windowed'] = (name, window) => readWindowed(source, name, window)
+  const windowed: Fields['windowed'] = (name, window, possible = anyDecimal) =>
+    readWindowed(source, name, window, possible)
   const whole: Fields['whole'] = (name, bounds) => {
     const value = decimal(name, bounds)
-    if (!Number.isInteger(value)) fault(name, 'not-a-whole-number')
+    if (!Number.isInteger(value) && !source.isFaulty(name)) fault(name, 'not-a-whole-number')
     return value
   }
   const choice: Fields['choice'] = (name, choices) => readChoice(source, name, choices)
@@ -84,7 +88,7 @@ function fieldsAt(input: Input, path: string, faults: Fault[], isConfirmed: bool
     typed: (name) => typedText(input, name),
     isGiven: (name) => isGiven(input, name),
     optionalDecimal: (name, bounds) => maybe(name, () => decimal(name, bounds)),
-    optionalWindowed: (name, window) => maybe(name, () => windowed(name, window)),
+    optionalWindowed: (name, ...bounds) => maybe(name, () => windowed(name, ...bounds)),
     optionalWhole: (name, bounds) => maybe(name, () => whole(name, bounds)),
     optionalText: (name, max) => readText(source, name, max),
     text: (name, max) => {
@@ -144,8 +148,10 @@ function readDecimal({ input, fault }: Source, name: string, bounds: Bounds): nu
   return value
 }
 
-function readWindowed(source: Source, name: string, window: Bounds): number {
-  const value = readDecimal(source, name, { min: -1e9, max: 1e9 })
+const anyDecimal = { min: -1e9, max: 1e9 } as const
+
+function readWindowed(source: Source, name: string, window: Bounds, possible: Bounds): number {
+  const value = readDecimal(source, name, possible)
   const isBeyond = value < window.min || value > window.max
   if (isBeyond && !source.isConfirmed && !source.isFaulty(name)) {
     source.fault(name, 'beyond-window', { ...window })
@@ -191,8 +197,12 @@ function readList(
   faults: Fault[],
   isConfirmed: boolean,
 ): Fields[] {
-  const parts = Array.isArray(value) ? value : []
-  if (parts.length < count.min) {
+  // Copied, so that a hole in a list (readings[0] and [2] posted) is an empty part, not none.
+  const parts: readonly unknown[] = Array.isArray(value) ? Array.from(value) : []
+  const isAbsent = value === undefined || value === null || value === ''
+  if (!isAbsent && !Array.isArray(value)) {
+    faults.push({ field: path, kind: 'empty', with: { ...count } })
+  } else if (parts.length < count.min) {
     faults.push({ field: path, kind: parts.length === 0 ? 'empty' : 'too-few', with: { ...count } })
   }
   if (parts.length > count.max) {

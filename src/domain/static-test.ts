@@ -28,6 +28,8 @@ export type NewStaticTest = {
   readonly barometerKPa: number
   readonly startTemperatureC: number
   readonly endTemperatureC: number
+  /** The leak rate is that of gas at this temperature. */
+  readonly referenceTemperatureC: number
   readonly durationS: number
   /** When the hold began, as the technician states it; RFC 3339. */
   readonly startedAt: string
@@ -45,7 +47,6 @@ export type StaticTest = NewStaticTest & {
   readonly pressureDropKPa: number
   readonly leakPaM3PerS: number
   readonly uncompensatedPaM3PerS: number
-  readonly referenceTemperatureC: number
   readonly method: string
   readonly gauge: InstrumentUse
   readonly thermometer: InstrumentUse | null

@@ -1,0 +1,71 @@
+import { bandHeightUm } from '../science/optics/band-height-um.ts'
+import { type LampId, lamps } from '../science/optics/lamps.ts'
+import { countedFlatness } from '../science/surface/counted-flatness.ts'
+import { countedFlatnessBudget } from '../science/uncertainty/counted-flatness-budget.ts'
+import type { FlatnessReading, NewFlatnessReading } from './flatness.ts'
+import { methods } from './methods.ts'
+
+export type ComputedFlatness = Pick<
+  FlatnessReading,
+  | 'wavelengthNm'
+  | 'bandHeightUm'
+  | 'bands'
+  | 'flatnessUm'
+  | 'form'
+  | 'standardUncertaintyUm'
+  | 'method'
+>
+
+/** What a reading's figures depend on. */
+export type FlatnessFigures = Pick<
+  NewFlatnessReading,
+  'pattern' | 'ringCentre' | 'directions' | 'viewingAngleDeg'
+>
+
+/**
+ * The computed columns of a reading, unrounded. An unreadable face has no figures.
+ * @param instruments the lamp's id in the lamp table; flatToleranceUm: largest departure of the
+ *   optical flat, or null where it is not known (it is then left out of the uncertainty)
+ * @throws RangeError where the reading did not pass parseFlatnessReading
+ */
+export function computeFlatness(
+  reading: FlatnessFigures,
+  instruments: { readonly lampId: LampId; readonly flatToleranceUm: number | null },
+): ComputedFlatness {
+  const { pattern, ringCentre, viewingAngleDeg } = reading
+  const { wavelengthNm } = lamps[instruments.lampId]
+  const method = methods.flatnessCounted
+  if (pattern === 'unreadable') {
+    const height = bandHeightUm({ wavelengthNm, viewingAngleDeg })
+    return { ...noFigures, wavelengthNm, bandHeightUm: height, method }
+  }
+  const counted = countedFlatness({
+    pattern,
+    readings: reading.directions,
+    wavelengthNm,
+    viewingAngleDeg,
+    ringCentre: ringCentre ?? undefined,
+  })
+  const { standardUncertaintyUm } = countedFlatnessBudget({
+    bandHeightUm: counted.bandHeightUm,
+    flatnessUm: counted.flatnessUm,
+    isSumOfTwoDirections: pattern === 'saddle',
+    opticalFlatToleranceUm: instruments.flatToleranceUm ?? undefined,
+  })
+  return {
+    wavelengthNm,
+    bandHeightUm: counted.bandHeightUm,
+    bands: counted.bands,
+    flatnessUm: counted.flatnessUm,
+    form: counted.form,
+    standardUncertaintyUm,
+    method,
+  }
+}
+
+const noFigures = {
+  bands: null,
+  flatnessUm: null,
+  form: 'unreadable',
+  standardUncertaintyUm: null,
+} as const

@@ -1,0 +1,29 @@
+import { judgeUpperLimit } from '../science/acceptance/judge-upper-limit.ts'
+import type { FlatnessReading } from './flatness.ts'
+import type { Judged } from './judged.ts'
+import { limitFor } from './limit-for.ts'
+import type { LimitSet } from './limit-set.ts'
+
+/**
+ * Holds a reading against the limit for its face's material. An unreadable face is never a pass,
+ * whether or not there is a limit.
+ */
+export function judgeFlatness(
+  reading: Pick<FlatnessReading, 'flatnessUm'>,
+  limitSet: LimitSet,
+  faceMaterial: string | null,
+): Judged {
+  const characteristic = 'flatness'
+  const limit = limitFor(limitSet, characteristic, faceMaterial) ?? null
+  const value = reading.flatnessUm
+  if (value === null) return { characteristic, verdict: 'fail', value, limit, why: 'unreadable' }
+  if (limit === null) return { characteristic, verdict: 'open', value, limit, why: 'no-limit' }
+  const verdict = judgeUpperLimit({ value, upperLimit: limit.upper })
+  return {
+    characteristic,
+    verdict,
+    value,
+    limit,
+    why: verdict === 'pass' ? 'within-limit' : 'beyond-limit',
+  }
+}

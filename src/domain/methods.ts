@@ -1,0 +1,8 @@
+/**
+ * Name and version of the methods that computed columns are made by; stored with each result, so
+ * that it can be recomputed years later. A change of formula is a new version.
+ */
+export const methods = {
+  flatnessCounted: 'flatness/counted 1',
+  leakPressureChange: 'leak/pressure-change 1',
+} as const

@@ -1,0 +1,103 @@
+import { lampIds } from '../science/optics/lamps.ts'
+import { confirmField } from './confirmed.ts'
+import { type Fields, type Input, openFields } from './fields.ts'
+import {
+  type BandPattern,
+  bandPatterns,
+  flatnessBounds,
+  type NewFlatnessReading,
+  readingConditions,
+} from './flatness.ts'
+import type { Instrument } from './instrument.ts'
+import { correctionFields, parseCorrection } from './parse-correction.ts'
+import { parseDirections } from './parse-directions.ts'
+import { idBounds, parseInstrumentId } from './parse-instrument-id.ts'
+import type { Parsed } from './parsed.ts'
+import { type Component, faceKinds } from './seal.ts'
+
+export const flatnessReadingFields = [
+  'faceId',
+  'condition',
+  'lampInstrumentId',
+  'opticalFlatInstrumentId',
+  'lamp',
+  'pattern',
+  'ringCentre',
+  'readings',
+  'viewingAngleDeg',
+  'soakMin',
+  'temperatureC',
+  'note',
+  ...correctionFields,
+  confirmField,
+] as const
+
+export const noteLength = { max: 1000 } as const
+
+export type FlatnessContext = {
+  /** Of the seal that the order is for. */
+  readonly components: readonly Component[]
+  readonly instruments: readonly Instrument[]
+  /** Calendar day on which it is recorded, `2026-11-25`. */
+  readonly today: string
+}
+
+/**
+ * Reads a light-band reading, from the form or the machine interface alike. An unreadable face is
+ * a recorded outcome and needs no count; whatever was counted before giving up is kept.
+ */
+export function parseFlatnessReading(
+  input: Input,
+  context: FlatnessContext,
+): Parsed<Omit<NewFlatnessReading, 'workOrderId'>> {
+  const fields = openFields(input)
+  fields.only(...flatnessReadingFields)
+  const { instruments, today: day } = context
+  const componentId = parseFace(fields, context.components)
+  const condition = fields.choice('condition', readingConditions)
+  const lamp = parseInstrumentId(fields, 'lampInstrumentId', { kind: 'lamp', instruments, day })
+  const asked = { kind: 'optical-flat', instruments, day } as const
+  const flat = parseInstrumentId(fields, 'opticalFlatInstrumentId', asked)
+  checkLamp(fields, lamp)
+  const pattern = fields.choice('pattern', bandPatterns)
+  return fields.finish({
+    componentId,
+    condition,
+    lampInstrumentId: lamp?.id ?? 0,
+    flatInstrumentId: flat?.id ?? 0,
+    pattern,
+    ringCentre: parseRingCentre(fields, pattern),
+    directions: parseDirections(fields, pattern),
+    viewingAngleDeg: fields.optionalDecimal('viewingAngleDeg', flatnessBounds.viewingAngleDeg) ?? 0,
+    soakMin: fields.optionalDecimal('soakMin', flatnessBounds.soakMin),
+    temperatureC: fields.optionalDecimal('temperatureC', flatnessBounds.temperatureC),
+    note: fields.optionalText('note', noteLength.max),
+    ...parseCorrection(fields),
+  })
+}
+
+function parseFace(fields: Fields, components: readonly Component[]): number {
+  const before = fields.faults.length
+  const id = fields.whole('faceId', idBounds)
+  if (fields.faults.length > before) return id
+  const component = components.find((one) => one.id === id)
+  const isFace = faceKinds.some((kind) => kind === component?.kind)
+  if (!isFace) fields.fault('faceId', 'not-known')
+  return id
+}
+
+/** The lamp may be named beside its instrument; the two must then agree. */
+function checkLamp(fields: Fields, lamp: Instrument | undefined): void {
+  const before = fields.faults.length
+  const lampId = fields.optionalChoice('lamp', lampIds)
+  if (lampId === null || fields.faults.length > before || lamp?.kind !== 'lamp') return
+  if (lamp.lampId !== lampId) {
+    fields.fault('lamp', 'wrong-instrument', { kind: 'lamp', number: lamp.number })
+  }
+}
+
+/** Which way the middle stands is asked of rings only; beside another pattern it says nothing. */
+function parseRingCentre(fields: Fields, pattern: BandPattern): 'high' | 'low' | null {
+  const ringCentre = fields.optionalChoice('ringCentre', ['high', 'low'])
+  return pattern === 'rings' ? ringCentre : null
+}

@@ -1,0 +1,100 @@
+import { confirmField } from './confirmed.ts'
+import { type Fields, type Input, openFields } from './fields.ts'
+import { leakLimitTemperatureC } from './judge-static-test.ts'
+import { correctionFields } from './parse-correction.ts'
+import {
+  parseGasTemperature,
+  parseStartedAt,
+  parseStaticTestCommon,
+  standardBarometerKPa,
+} from './parse-static-test-common.ts'
+import type { Parsed } from './parsed.ts'
+import { type NewStaticTest, staticTestBounds, testSections } from './static-test.ts'
+import type { StaticTestContext } from './static-test-context.ts'
+
+export const staticTestBodyFields = [
+  'section',
+  'volumeL',
+  'referenceTemperatureC',
+  'start',
+  'end',
+  'startedAt',
+  'stabilisationS',
+  'gaugeInstrumentId',
+  'thermometerInstrumentId',
+  'note',
+  ...correctionFields,
+  confirmField,
+] as const
+
+type End = {
+  readonly timeS: number
+  readonly pressureKPaAbs: number
+  readonly temperatureC: number
+  readonly pressureTyped: string
+}
+
+/**
+ * Reads a static test as a rig sends it: absolute pressures at two times of its own clock. Where
+ * it does not say when the hold began, the hold is taken to have ended as it was sent.
+ */
+export function parseStaticTestBody(
+  input: Input,
+  context: StaticTestContext,
+): Parsed<Omit<NewStaticTest, 'workOrderId'>> {
+  const fields = openFields(input)
+  fields.only(...staticTestBodyFields)
+  const section = fields.optionalChoice('section', testSections) ?? 'whole'
+  const start = parseEnd(fields.group('start'))
+  const endFields = fields.group('end')
+  const end = parseEnd(endFields)
+  const durationS = parseDuration(fields, endFields, start, end)
+  const startedAt = fields.isGiven('startedAt')
+    ? parseStartedAt(fields, context)
+    : new Date(Date.parse(context.now) - durationS * 1000).toISOString()
+  const { temperatureC, stabilisationS } = staticTestBounds
+  return fields.finish({
+    section,
+    typed: {
+      startPressure: start.pressureTyped,
+      endPressure: end.pressureTyped,
+      pressureUnit: 'kPa',
+      pressureReference: 'absolute',
+      barometer: '',
+    },
+    startPressureKPaAbs: start.pressureKPaAbs,
+    endPressureKPaAbs: end.pressureKPaAbs,
+    // Absolute pressures need no barometer; the standard one stands in for the record.
+    barometerKPa: standardBarometerKPa,
+    startTemperatureC: start.temperatureC,
+    endTemperatureC: end.temperatureC,
+    referenceTemperatureC:
+      fields.optionalDecimal('referenceTemperatureC', temperatureC) ?? leakLimitTemperatureC,
+    durationS,
+    startedAt,
+    stabilisationS: fields.optionalDecimal('stabilisationS', stabilisationS),
+    ...parseStaticTestCommon(fields, context, startedAt),
+  })
+}
+
+function parseEnd(fields: Fields): End {
+  fields.only('timeS', 'pressureKPaAbs', 'temperatureC')
+  return {
+    timeS: fields.decimal('timeS', { min: -1e9, max: 1e12 }),
+    pressureKPaAbs: fields.decimal('pressureKPaAbs', staticTestBounds.pressureKPaAbs),
+    temperatureC: parseGasTemperature(fields, 'temperatureC'),
+    pressureTyped: fields.typed('pressureKPaAbs').trim(),
+  }
+}
+
+function parseDuration(fields: Fields, endFields: Fields, start: End, end: End): number {
+  const isTimeFaulty = fields.faults.some(({ field }) => /^(start|end)(\.timeS)?$/.test(field))
+  if (isTimeFaulty) return 0
+  const durationS = end.timeS - start.timeS
+  const { min, max } = staticTestBounds.durationS
+  const bounds = { min: start.timeS + min, max: start.timeS + max }
+  if (durationS <= 0) endFields.fault('timeS', 'not-later')
+  else if (durationS < min) endFields.fault('timeS', 'below', bounds)
+  else if (durationS > max) endFields.fault('timeS', 'above', bounds)
+  return durationS
+}

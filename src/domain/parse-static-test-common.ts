@@ -1,0 +1,58 @@
+import type { Fields } from './fields.ts'
+import { parseCorrection } from './parse-correction.ts'
+import { noteLength } from './parse-flatness-reading.ts'
+import { parseInstrumentId } from './parse-instrument-id.ts'
+import { type NewStaticTest, staticTestBounds } from './static-test.ts'
+import type { StaticTestContext } from './static-test-context.ts'
+
+/** Standard atmosphere, exact: what the barometer is taken as where none was read. */
+export const standardBarometerKPa = 101.325
+
+const absoluteZeroC = -273.15
+
+type Common = Pick<
+  NewStaticTest,
+  'volumeL' | 'gaugeInstrumentId' | 'thermometerInstrumentId' | 'note' | 'replacesId' | 'reason'
+>
+
+/** What the form and the machine interface ask alike. `startedAt` names the day of use. */
+export function parseStaticTestCommon(
+  fields: Fields,
+  context: StaticTestContext,
+  startedAt: string,
+): Common {
+  const asked = { instruments: context.instruments, day: startedAt.slice(0, 10) }
+  const gauge = parseInstrumentId(fields, 'gaugeInstrumentId', { kind: 'pressure-gauge', ...asked })
+  const thermometer = fields.isGiven('thermometerInstrumentId')
+    ? parseInstrumentId(fields, 'thermometerInstrumentId', { kind: 'thermometer', ...asked })
+    : undefined
+  return {
+    volumeL: fields.decimal('volumeL', staticTestBounds.volumeL),
+    gaugeInstrumentId: gauge?.id ?? 0,
+    thermometerInstrumentId: thermometer?.id ?? null,
+    note: fields.optionalText('note', noteLength.max),
+    ...parseCorrection(fields),
+  }
+}
+
+/** A temperature of the gas in the test; the impossible is told apart from the unusual. */
+export function parseGasTemperature(fields: Fields, name: string): number {
+  const before = fields.faults.length
+  const temperatureC = fields.decimal(name, { min: -1e9, max: 1e9 })
+  if (fields.faults.length > before) return temperatureC
+  const bounds = staticTestBounds.temperatureC
+  if (temperatureC < absoluteZeroC) fields.fault(name, 'below-absolute-zero')
+  else if (temperatureC < bounds.min) fields.fault(name, 'below', { ...bounds })
+  else if (temperatureC > bounds.max) fields.fault(name, 'above', { ...bounds })
+  return temperatureC
+}
+
+/** When the hold began: never after the instant of recording. */
+export function parseStartedAt(fields: Fields, context: StaticTestContext): string {
+  const before = fields.faults.length
+  const startedAt = fields.instant('startedAt')
+  if (fields.faults.length === before && startedAt > context.now) {
+    fields.fault('startedAt', 'above', { min: '2000-01-01', max: context.now })
+  }
+  return startedAt
+}
