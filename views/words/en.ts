@@ -1,8 +1,16 @@
+import { benchWords } from './en/bench.ts'
 import { chromeWords } from './en/chrome.ts'
+import { customersWords } from './en/customers.ts'
 import { signInWords } from './en/sign-in.ts'
+import { tradeWords } from './en/trade.ts'
+import { workOrdersWords } from './en/work-orders.ts'
 
 /** Every word that a user reads, by place. Whole sentences for faults and refusals stand beside. */
 export const words = {
   chrome: chromeWords,
   signIn: signInWords,
+  bench: benchWords,
+  customers: customersWords,
+  trade: tradeWords,
+  workOrders: workOrdersWords,
 } as const

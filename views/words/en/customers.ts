@@ -1,0 +1,1 @@
+export const customersWords = {} as const

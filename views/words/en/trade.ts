@@ -1,0 +1,201 @@
+import type {
+  BandPattern,
+  FlatnessReading,
+  ReadingCondition,
+} from '../../../src/domain/flatness.ts'
+import type { CalibrationStatus, InstrumentKind } from '../../../src/domain/instrument.ts'
+import type { Judged, JudgedReason } from '../../../src/domain/judged.ts'
+import type { Characteristic, LimitBasis } from '../../../src/domain/limit-set.ts'
+import type { Decision } from '../../../src/domain/release.ts'
+import type {
+  Arrangement,
+  ComponentKind,
+  FaceKind,
+  FaceMaterial,
+} from '../../../src/domain/seal.ts'
+import type { Stage } from '../../../src/domain/stage.ts'
+import type {
+  PressureReference,
+  PressureUnit,
+  TestSection,
+} from '../../../src/domain/static-test.ts'
+import type { DecontaminationState } from '../../../src/domain/work-order.ts'
+import type { LampId } from '../../../src/science/optics/lamps.ts'
+import type { FlatnessForm } from '../../../src/science/surface/flatness-pattern.ts'
+
+type Words<Id extends string> = Readonly<Record<Id, string>>
+
+/** What the ids of the records are called on pages, the same at every desk. */
+export const tradeWords = {
+  stage: {
+    received: 'Received',
+    stripped: 'Stripped',
+    lapping: 'Lapping',
+    testing: 'Testing',
+    'handed-over': 'Handed over',
+    released: 'Released',
+    dispatched: 'Dispatched',
+    refused: 'Refused',
+    withdrawn: 'Withdrawn',
+  } satisfies Words<Stage>,
+  componentKind: {
+    'rotating-face': 'Rotating face',
+    'rotating-secondary': 'Secondary seal of the rotating face',
+    spring: 'Spring',
+    'stationary-seat': 'Stationary seat',
+    'stationary-secondary': 'Secondary seal of the stationary seat',
+  } satisfies Words<ComponentKind>,
+  faceKind: {
+    'rotating-face': 'Rotating face',
+    'stationary-seat': 'Stationary seat',
+  } satisfies Words<FaceKind>,
+  faceMaterial: {
+    'carbon-graphite': 'Carbon graphite',
+    'silicon-carbide-sintered': 'Silicon carbide, sintered',
+    'silicon-carbide-reaction-bonded': 'Silicon carbide, reaction-bonded',
+    'tungsten-carbide': 'Tungsten carbide',
+    alumina: 'Alumina',
+    'cobalt-chromium-hardfacing': 'Cobalt-chromium hardfacing',
+    'nickel-iron': 'Nickel iron',
+    other: 'Other',
+  } satisfies Words<FaceMaterial>,
+  arrangement: {
+    single: 'Single',
+    dual: 'Dual',
+    'cartridge-single': 'Single cartridge',
+    'cartridge-dual': 'Dual cartridge',
+  } satisfies Words<Arrangement>,
+  decontamination: {
+    'stated-clean': 'Stated clean',
+    'not-needed': 'Not needed',
+    'not-stated': 'Not stated: in quarantine',
+  } satisfies Words<DecontaminationState>,
+  pattern: {
+    straight: 'Straight',
+    convex: 'Bent, convex',
+    concave: 'Bent, concave',
+    cylinder: 'Cylinder',
+    saddle: 'Saddle',
+    rings: 'Rings',
+    's-shape': 'S-shape',
+    'turned-edge': 'Turned edge',
+    local: 'Local spot',
+    unreadable: 'Unreadable',
+  } satisfies Words<BandPattern>,
+  form: {
+    flat: 'Flat',
+    convex: 'Convex',
+    concave: 'Concave',
+    saddle: 'Saddle',
+    cylinder: 'Cylinder',
+    twisted: 'Twisted',
+    edge: 'Turned edge',
+    local: 'Local spot',
+    undetermined: 'Hill or hollow not found out',
+    unreadable: 'Unreadable',
+  } satisfies Words<FlatnessForm | 'unreadable'>,
+  ringCentre: {
+    high: 'Middle stands high',
+    low: 'Middle lies low',
+  } satisfies Words<NonNullable<FlatnessReading['ringCentre']>>,
+  condition: {
+    'as-found': 'As found',
+    'as-left': 'As left',
+  } satisfies Words<ReadingCondition>,
+  section: {
+    whole: 'Whole seal',
+    inboard: 'Inboard',
+    outboard: 'Outboard',
+    gland: 'Gland',
+  } satisfies Words<TestSection>,
+  pressureUnit: {
+    kPa: 'kPa',
+    bar: 'bar',
+    mbar: 'mbar',
+    psi: 'psi',
+    MPa: 'MPa',
+  } satisfies Words<PressureUnit>,
+  pressureReference: {
+    gauge: 'Gauge (above the air around)',
+    absolute: 'Absolute',
+  } satisfies Words<PressureReference>,
+  characteristic: {
+    flatness: 'Flatness',
+    'static-drop': 'Pressure drop',
+    'static-leak-rate': 'Leak rate',
+  } satisfies Words<Characteristic>,
+  limitBasis: {
+    standard: 'Standard',
+    published: 'Published',
+    'house rule': 'House rule',
+    'common practice, no source': 'Common practice, no source',
+    'from memory': 'From memory',
+  } satisfies Words<LimitBasis>,
+  instrumentKind: {
+    lamp: 'Lamp',
+    'optical-flat': 'Optical flat',
+    'pressure-gauge': 'Pressure gauge',
+    thermometer: 'Thermometer',
+  } satisfies Words<InstrumentKind>,
+  calibrationStatus: {
+    'in-calibration': 'In calibration',
+    overdue: 'Calibration overdue',
+    'never-calibrated': 'Never calibrated',
+    withdrawn: 'Withdrawn from use',
+  } satisfies Words<CalibrationStatus>,
+  verdict: {
+    pass: 'Pass',
+    fail: 'Fail',
+    open: 'Not judged',
+  } satisfies Words<Judged['verdict']>,
+  why: {
+    'within-limit': 'Within the limit.',
+    'beyond-limit': 'Beyond the limit.',
+    unreadable: 'No bands could be read; that is never a pass.',
+    'no-limit': 'The limit set has no limit for this.',
+    'volume-too-large':
+      'The volume is larger than the limit is written for: the same leak shows a smaller drop.',
+    'hold-too-short':
+      'The hold was shorter than the limit is written for: the leak had less time to show.',
+  } satisfies Words<JudgedReason>,
+  decision: {
+    released: 'Released',
+    refused: 'Refused',
+  } satisfies Words<Decision['outcome']>,
+  lamp: {
+    helium: 'Helium',
+    sodium: 'Sodium',
+    'sodium-d1': 'Sodium, D1 line',
+    'sodium-d2': 'Sodium, D2 line',
+    'mercury-green': 'Mercury, green line',
+    'mercury-blue': 'Mercury, blue line',
+    'cadmium-red': 'Cadmium, red line',
+    'helium-neon-red': 'Helium-neon laser, red',
+    'helium-neon-green': 'Helium-neon laser, green',
+    'green-led-520': 'Green LED, 520 nm',
+    'green-led-525': 'Green LED, 525 nm',
+    'green-led-530': 'Green LED, 530 nm',
+    white: 'White light',
+  } satisfies Words<LampId>,
+  unit: {
+    um: 'µm',
+    uin: 'µin',
+    kPa: 'kPa',
+    paM3PerS: 'Pa·m³/s',
+    mlPerMin: 'mL/min',
+    mm: 'mm',
+    nm: 'nm',
+    c: '°C',
+    deg: '°',
+    l: 'L',
+    s: 's',
+    min: 'min',
+    perMin: '1/min',
+    bands: 'bands',
+  },
+} as const
+
+/** The word for an id that the store keeps as plain text; the id itself where it has no word. */
+export function tradeWord(words: Readonly<Record<string, string>>, id: string): string {
+  return Object.hasOwn(words, id) ? (words[id] ?? id) : id
+}
