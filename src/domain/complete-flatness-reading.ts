@@ -1,0 +1,46 @@
+import { type LampId, lampIds } from '../science/optics/lamps.ts'
+import { computeFlatness } from './compute-flatness.ts'
+import type { FlatnessReading, NewFlatnessReading } from './flatness.ts'
+import type { Instrument } from './instrument.ts'
+import { instrumentUse } from './instrument-use.ts'
+import type { FlatnessContext } from './parse-flatness-reading.ts'
+import { faceKinds } from './seal.ts'
+
+/** A reading with all that is computed, before the store gives it an id, a name and a time. */
+export type CompleteFlatness = Omit<
+  FlatnessReading,
+  'id' | 'recordedById' | 'recordedByName' | 'recordedAt' | 'replacedById'
+>
+
+/**
+ * Adds to a parsed reading its face, the instruments as they stood on the day, and its figures.
+ * @throws RangeError where the reading was not parsed in this context
+ */
+export function completeFlatnessReading(
+  reading: NewFlatnessReading,
+  context: FlatnessContext,
+): CompleteFlatness {
+  const component = context.components.find((one) => one.id === reading.componentId)
+  const faceKind = faceKinds.find((kind) => kind === component?.kind)
+  const lamp = context.instruments.find((one) => one.id === reading.lampInstrumentId)
+  const flat = context.instruments.find((one) => one.id === reading.flatInstrumentId)
+  if (faceKind === undefined || lamp === undefined || flat === undefined) {
+    throw new RangeError(
+      'completeFlatnessReading requires a face, a lamp and a flat of its context',
+    )
+  }
+  const { flatToleranceUm } = flat
+  return {
+    ...reading,
+    faceKind,
+    ...computeFlatness(reading, { lampId: lampIdOf(lamp), flatToleranceUm }),
+    lamp: instrumentUse(lamp, context.today),
+    flat: instrumentUse(flat, context.today),
+  }
+}
+
+function lampIdOf(lamp: Instrument): LampId {
+  const lampId = lampIds.find((id) => id === lamp.lampId)
+  if (lampId !== undefined) return lampId
+  throw new RangeError(`completeFlatnessReading requires a lamp of the table, got ${lamp.lampId}`)
+}

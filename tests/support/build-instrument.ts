@@ -1,0 +1,72 @@
+import type {
+  Calibration,
+  Instrument,
+  InstrumentKind,
+  InstrumentUse,
+} from '../../src/domain/instrument.ts'
+
+const numbers: Readonly<Record<InstrumentKind, { readonly id: number; readonly number: string }>> =
+  {
+    lamp: { id: 1, number: 'L-01' },
+    'optical-flat': { id: 2, number: 'F-01' },
+    'pressure-gauge': { id: 3, number: 'G-01' },
+    thermometer: { id: 4, number: 'T-01' },
+  }
+
+export function buildCalibration(changes: Partial<Calibration> = {}): Calibration {
+  return {
+    id: 1,
+    instrumentId: 1,
+    calibratedOn: '2026-01-15',
+    dueOn: '2027-01-15',
+    certificateNumber: 'K-1',
+    ...changes,
+  }
+}
+
+/** An instrument in calibration through 2026; each kind has its own id, from 1 to 4. */
+export function buildInstrument(
+  kind: InstrumentKind = 'lamp',
+  changes: Partial<Instrument> = {},
+): Instrument {
+  return {
+    ...numbers[kind],
+    kind,
+    name: kind,
+    serial: '',
+    lampId: kind === 'lamp' ? 'helium' : null,
+    flatToleranceUm: kind === 'optical-flat' ? 0.05 : null,
+    range: '',
+    resolution: '',
+    withdrawnOn: null,
+    calibrations: [buildCalibration({ instrumentId: numbers[kind].id })],
+    ...changes,
+  }
+}
+
+/** One of each kind: lamp 1, optical flat 2, pressure gauge 3, thermometer 4. */
+export function buildInstruments(): readonly Instrument[] {
+  return [
+    buildInstrument('lamp'),
+    buildInstrument('optical-flat'),
+    buildInstrument('pressure-gauge'),
+    buildInstrument('thermometer'),
+  ]
+}
+
+export function buildInstrumentUse(
+  kind: InstrumentKind = 'lamp',
+  changes: Partial<InstrumentUse> = {},
+): InstrumentUse {
+  const { id, number } = numbers[kind]
+  return {
+    instrumentId: id,
+    number,
+    name: kind,
+    kind,
+    status: 'in-calibration',
+    dueOn: '2027-01-15',
+    certificateNumber: 'K-1',
+    ...changes,
+  }
+}

@@ -1,0 +1,45 @@
+import { computeStaticTest } from '../../src/domain/compute-static-test.ts'
+import type { StaticTest } from '../../src/domain/static-test.ts'
+import { buildInstrumentUse } from './build-instrument.ts'
+
+/**
+ * A test of the whole seal: 2 L from 271 to 270 kPa absolute in 300 s at 20 °C, by user 1. The
+ * computed columns follow the changes, unless these name them.
+ */
+export function buildStaticTest(changes: Partial<StaticTest> = {}): StaticTest {
+  const test = {
+    id: 1,
+    workOrderId: 1,
+    section: 'whole',
+    typed: {
+      startPressure: '271',
+      endPressure: '270',
+      pressureUnit: 'kPa',
+      pressureReference: 'absolute',
+      barometer: '',
+    },
+    startPressureKPaAbs: 271,
+    endPressureKPaAbs: 270,
+    barometerKPa: 101.325,
+    startTemperatureC: 20,
+    endTemperatureC: 20,
+    referenceTemperatureC: 20,
+    durationS: 300,
+    startedAt: '2026-11-24T10:00:00.000Z',
+    volumeL: 2,
+    stabilisationS: null,
+    gaugeInstrumentId: 3,
+    thermometerInstrumentId: null,
+    note: '',
+    replacesId: null,
+    reason: '',
+    gauge: buildInstrumentUse('pressure-gauge'),
+    thermometer: null,
+    recordedById: 1,
+    recordedByName: 'Tess',
+    recordedAt: '2026-11-24T10:10:00.000Z',
+    replacedById: null,
+    ...changes,
+  } as const satisfies Partial<StaticTest>
+  return { ...test, ...computeStaticTest(test), ...changes }
+}
