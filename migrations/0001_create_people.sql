@@ -1,6 +1,6 @@
 CREATE TABLE customer (
   id INTEGER PRIMARY KEY,
-  name TEXT NOT NULL UNIQUE CHECK (length(name) BETWEEN 1 AND 120),
+  name TEXT NOT NULL UNIQUE COLLATE NOCASE CHECK (length(name) BETWEEN 1 AND 120),
   address TEXT NOT NULL,
   contact TEXT NOT NULL,
   is_invented INTEGER NOT NULL CHECK (is_invented IN (0, 1))
@@ -24,10 +24,10 @@ CREATE TABLE session (
   token_hash TEXT PRIMARY KEY,
   user_id INTEGER NOT NULL REFERENCES user (id),
   created_at TEXT NOT NULL,
-  last_seen_at TEXT NOT NULL,
   expires_at TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX session_by_user ON session (user_id);
+CREATE INDEX session_by_end ON session (expires_at);
 
 CREATE TABLE api_token (
   id INTEGER PRIMARY KEY,
@@ -37,6 +37,8 @@ CREATE TABLE api_token (
   created_at TEXT NOT NULL,
   revoked_at TEXT
 ) STRICT;
+-- A label names one live token of its user, so that revoking by label is never ambiguous.
+CREATE UNIQUE INDEX api_token_live_label ON api_token (user_id, label) WHERE revoked_at IS NULL;
 
 CREATE TABLE sign_in_failure (
   id INTEGER PRIMARY KEY,
@@ -46,6 +48,7 @@ CREATE TABLE sign_in_failure (
 ) STRICT;
 CREATE INDEX sign_in_failure_by_name ON sign_in_failure (name, at);
 CREATE INDEX sign_in_failure_by_address ON sign_in_failure (address, at);
+CREATE INDEX sign_in_failure_by_time ON sign_in_failure (at);
 
 -- A resent form or request gets the answer that the first one got.
 CREATE TABLE kept_answer (
@@ -57,3 +60,4 @@ CREATE TABLE kept_answer (
   at TEXT NOT NULL,
   PRIMARY KEY (user_id, key)
 ) STRICT, WITHOUT ROWID;
+CREATE INDEX kept_answer_by_time ON kept_answer (at);

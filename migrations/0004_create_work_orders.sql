@@ -9,7 +9,7 @@ CREATE TABLE work_order (
   id INTEGER PRIMARY KEY,
   number TEXT NOT NULL UNIQUE,
   customer_id INTEGER NOT NULL REFERENCES customer (id),
-  seal_id INTEGER NOT NULL REFERENCES seal (id),
+  seal_id INTEGER NOT NULL,
   limit_set_id INTEGER NOT NULL REFERENCES limit_set (id),
   customer_order TEXT NOT NULL,
   reason_for_removal TEXT NOT NULL,
@@ -24,7 +24,8 @@ CREATE TABLE work_order (
     'received', 'stripped', 'lapping', 'testing', 'handed-over', 'released', 'dispatched',
     'refused', 'withdrawn'
   )),
-  is_invented INTEGER NOT NULL CHECK (is_invented IN (0, 1))
+  is_invented INTEGER NOT NULL CHECK (is_invented IN (0, 1)),
+  FOREIGN KEY (seal_id, customer_id) REFERENCES seal (id, customer_id)
 ) STRICT;
 CREATE INDEX work_order_by_stage ON work_order (stage, id);
 CREATE INDEX work_order_by_customer ON work_order (customer_id, id);

@@ -1,3 +1,4 @@
+-- A correction names what it replaces, of the same work order, once, and why.
 -- Figures are null together for an unreadable face: that outcome has no number and is no pass.
 CREATE TABLE flatness_reading (
   id INTEGER PRIMARY KEY,
@@ -21,7 +22,7 @@ CREATE TABLE flatness_reading (
   lamp_use TEXT NOT NULL CHECK (json_valid(lamp_use)),
   flat_use TEXT NOT NULL CHECK (json_valid(flat_use)),
   note TEXT NOT NULL,
-  replaces_id INTEGER UNIQUE REFERENCES flatness_reading (id),
+  replaces_id INTEGER UNIQUE,
   reason TEXT NOT NULL,
   recorded_by_id INTEGER NOT NULL REFERENCES user (id),
   recorded_by_name TEXT NOT NULL,
@@ -29,7 +30,9 @@ CREATE TABLE flatness_reading (
   CHECK ((pattern = 'unreadable') = (flatness_um IS NULL)),
   CHECK ((flatness_um IS NULL) = (bands IS NULL)),
   CHECK ((flatness_um IS NULL) = (standard_uncertainty_um IS NULL)),
-  CHECK (replaces_id IS NULL OR length(reason) > 0)
+  CHECK (replaces_id IS NULL OR length(reason) > 0),
+  UNIQUE (id, work_order_id),
+  FOREIGN KEY (replaces_id, work_order_id) REFERENCES flatness_reading (id, work_order_id)
 ) STRICT;
 CREATE INDEX flatness_reading_by_work_order ON flatness_reading (work_order_id, id);
 CREATE INDEX flatness_reading_by_user ON flatness_reading (recorded_by_id, id);
@@ -67,12 +70,15 @@ CREATE TABLE static_test (
   gauge_use TEXT NOT NULL CHECK (json_valid(gauge_use)),
   thermometer_use TEXT CHECK (thermometer_use IS NULL OR json_valid(thermometer_use)),
   note TEXT NOT NULL,
-  replaces_id INTEGER UNIQUE REFERENCES static_test (id),
+  replaces_id INTEGER UNIQUE,
   reason TEXT NOT NULL,
   recorded_by_id INTEGER NOT NULL REFERENCES user (id),
   recorded_by_name TEXT NOT NULL,
   recorded_at TEXT NOT NULL,
   CHECK ((thermometer_instrument_id IS NULL) = (thermometer_use IS NULL)),
-  CHECK (replaces_id IS NULL OR length(reason) > 0)
+  CHECK (replaces_id IS NULL OR length(reason) > 0),
+  UNIQUE (id, work_order_id),
+  FOREIGN KEY (replaces_id, work_order_id) REFERENCES static_test (id, work_order_id)
 ) STRICT;
 CREATE INDEX static_test_by_work_order ON static_test (work_order_id, id);
+CREATE INDEX static_test_by_user ON static_test (recorded_by_id, id);

@@ -4,7 +4,8 @@ CREATE TABLE hand_over (
   by_id INTEGER NOT NULL REFERENCES user (id),
   by_name TEXT NOT NULL,
   note TEXT NOT NULL,
-  at TEXT NOT NULL
+  at TEXT NOT NULL,
+  UNIQUE (id, work_order_id)
 ) STRICT;
 CREATE INDEX hand_over_by_work_order ON hand_over (work_order_id, id);
 
@@ -12,14 +13,15 @@ CREATE INDEX hand_over_by_work_order ON hand_over (work_order_id, id);
 CREATE TABLE decision (
   id INTEGER PRIMARY KEY,
   work_order_id INTEGER NOT NULL REFERENCES work_order (id),
-  hand_over_id INTEGER NOT NULL UNIQUE REFERENCES hand_over (id),
+  hand_over_id INTEGER NOT NULL UNIQUE,
   outcome TEXT NOT NULL CHECK (outcome IN ('released', 'refused')),
   reason TEXT NOT NULL,
   by_id INTEGER NOT NULL REFERENCES user (id),
   by_name TEXT NOT NULL,
   by_department TEXT NOT NULL,
   at TEXT NOT NULL,
-  CHECK (outcome = 'released' OR length(reason) > 0)
+  CHECK (outcome = 'released' OR length(reason) > 0),
+  FOREIGN KEY (hand_over_id, work_order_id) REFERENCES hand_over (id, work_order_id)
 ) STRICT;
 CREATE INDEX decision_by_work_order ON decision (work_order_id, id);
 

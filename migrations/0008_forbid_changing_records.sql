@@ -107,9 +107,36 @@ WHEN EXISTS (SELECT 1 FROM audit WHERE id = NEW.id
     OR hash = NEW.hash)
 BEGIN SELECT RAISE(ABORT, 'audit is append-only'); END;
 
+-- The limits of a set stand from its first work order on: a later one would judge old records anew.
+CREATE TRIGGER limit_value_not_after_use BEFORE INSERT ON limit_value
+WHEN EXISTS (SELECT 1 FROM work_order WHERE limit_set_id = NEW.limit_set_id)
+BEGIN SELECT RAISE(ABORT, 'limit_value is append-only'); END;
+
 -- A work order moves through its stages and its decontamination can be stated later; the rest stands.
-CREATE TRIGGER work_order_keeps_identity BEFORE UPDATE OF
-  id, number, customer_id, seal_id, limit_set_id, received_at, is_invented ON work_order
-BEGIN SELECT RAISE(ABORT, 'the identity of a work order stands'); END;
+-- Values are compared, not named columns: UPDATE OF id does not see SET rowid.
+CREATE TRIGGER work_order_keeps_the_rest BEFORE UPDATE ON work_order
+WHEN NEW.id IS NOT OLD.id OR NEW.number IS NOT OLD.number
+  OR NEW.customer_id IS NOT OLD.customer_id OR NEW.seal_id IS NOT OLD.seal_id
+  OR NEW.limit_set_id IS NOT OLD.limit_set_id OR NEW.customer_order IS NOT OLD.customer_order
+  OR NEW.reason_for_removal IS NOT OLD.reason_for_removal
+  OR NEW.sealed_pressure_kpa IS NOT OLD.sealed_pressure_kpa
+  OR NEW.service_temperature_c IS NOT OLD.service_temperature_c
+  OR NEW.shaft_speed_per_min IS NOT OLD.shaft_speed_per_min
+  OR NEW.received_at IS NOT OLD.received_at OR NEW.due_on IS NOT OLD.due_on
+  OR NEW.is_invented IS NOT OLD.is_invented
+BEGIN SELECT RAISE(ABORT, 'a work order keeps what was received'); END;
 CREATE TRIGGER work_order_no_delete BEFORE DELETE ON work_order
 BEGIN SELECT RAISE(ABORT, 'work orders are not deleted'); END;
+CREATE TRIGGER work_order_no_replace BEFORE INSERT ON work_order
+WHEN EXISTS (SELECT 1 FROM work_order WHERE id = NEW.id OR number = NEW.number)
+BEGIN SELECT RAISE(ABORT, 'a work order keeps what was received'); END;
+
+-- A number given is never given again: counters go up by one, and nothing else.
+CREATE TRIGGER counter_counts_up BEFORE UPDATE ON counter
+WHEN NEW.name IS NOT OLD.name OR NEW.year IS NOT OLD.year OR NEW.last IS NOT OLD.last + 1
+BEGIN SELECT RAISE(ABORT, 'a counter goes up by one'); END;
+CREATE TRIGGER counter_no_delete BEFORE DELETE ON counter
+BEGIN SELECT RAISE(ABORT, 'counters are not deleted'); END;
+CREATE TRIGGER counter_no_replace BEFORE INSERT ON counter
+WHEN EXISTS (SELECT 1 FROM counter WHERE name = NEW.name AND year = NEW.year)
+BEGIN SELECT RAISE(ABORT, 'a counter goes up by one'); END;

@@ -1,7 +1,9 @@
 import { createHash } from 'node:crypto'
-import { desc } from 'drizzle-orm'
+import { desc, sql } from 'drizzle-orm'
 import type { Actor } from '../domain/actor.ts'
+import type { AuditAct } from '../domain/audit-act.ts'
 import type { Store } from './open.ts'
+import { prepared } from './prepared.ts'
 import { audit } from './schema/audit.ts'
 
 /** What the first line of a trail points back to. */
@@ -25,6 +27,25 @@ export function auditHash(previousHash: string, line: AuditLine): string {
     .digest('hex')
 }
 
+const lastHash = prepared((store) =>
+  store.db.select({ hash: audit.hash }).from(audit).orderBy(desc(audit.id)).limit(1).prepare(),
+)
+const insertLine = prepared((store) =>
+  store.db
+    .insert(audit)
+    .values({
+      at: sql.placeholder('at'),
+      userId: sql.placeholder('userId'),
+      actor: sql.placeholder('actor'),
+      act: sql.placeholder('act'),
+      subject: sql.placeholder('subject'),
+      detail: sql.placeholder('detail'),
+      previousHash: sql.placeholder('previousHash'),
+      hash: sql.placeholder('hash'),
+    })
+    .prepare(),
+)
+
 /**
  * Adds one line to the trail. Call it inside the transaction of the act itself, so that no act
  * stands without its line.
@@ -32,10 +53,9 @@ export function auditHash(previousHash: string, line: AuditLine): string {
 export function addAudit(
   store: Store,
   actor: Actor,
-  entry: { readonly act: string; readonly subject: string; readonly detail: unknown },
+  entry: { readonly act: AuditAct; readonly subject: string; readonly detail: unknown },
 ): void {
-  const last = store.db.select({ hash: audit.hash }).from(audit).orderBy(desc(audit.id)).get()
-  const previousHash = last?.hash ?? auditStart
+  const previousHash = lastHash(store).get()?.hash ?? auditStart
   const line: AuditLine = {
     at: actor.at,
     userId: actor.userId,
@@ -44,8 +64,5 @@ export function addAudit(
     subject: entry.subject,
     detail: JSON.stringify(entry.detail),
   }
-  store.db
-    .insert(audit)
-    .values({ ...line, previousHash, hash: auditHash(previousHash, line) })
-    .run()
+  insertLine(store).run({ ...line, previousHash, hash: auditHash(previousHash, line) })
 }

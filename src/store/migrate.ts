@@ -59,6 +59,7 @@ function apply(raw: Database.Database, steps: readonly Step[], at: string): numb
   for (const [index, step] of steps.entries()) {
     if (index < done.length) continue
     raw.exec(step.sql)
+    if (!raw.inTransaction) throw new Error(`migration ${step.name} ends the transaction itself`)
     insert.run(index, step.name, step.hash, at)
   }
   const broken = raw.pragma('foreign_key_check') as unknown[]

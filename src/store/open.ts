@@ -17,12 +17,17 @@ export type Store = {
  */
 export function openStore(file: string, migrationsFolder: string, at: string): Store {
   const raw = new Database(file)
-  raw.pragma('busy_timeout = 5000')
-  raw.pragma('journal_mode = WAL')
-  raw.pragma('synchronous = FULL')
-  raw.pragma('trusted_schema = OFF')
-  raw.pragma('foreign_keys = ON')
-  migrate(raw, migrationsFolder, at)
+  try {
+    raw.pragma('busy_timeout = 5000')
+    raw.pragma('journal_mode = WAL')
+    raw.pragma('synchronous = FULL')
+    raw.pragma('trusted_schema = OFF')
+    raw.pragma('foreign_keys = ON')
+    migrate(raw, migrationsFolder, at)
+  } catch (error) {
+    raw.close()
+    throw error
+  }
   return storeOf(raw)
 }
 

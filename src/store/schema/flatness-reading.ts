@@ -1,14 +1,16 @@
 import { integer, real, sqliteTable, text } from 'drizzle-orm/sqlite-core'
+import type { BandPattern, ReadingCondition } from '../../domain/flatness.ts'
+import type { InstrumentUse } from '../../domain/instrument.ts'
 
 export const flatnessReading = sqliteTable('flatness_reading', {
   id: integer('id').primaryKey(),
   workOrderId: integer('work_order_id').notNull(),
   componentId: integer('component_id').notNull(),
-  condition: text('condition').notNull(),
+  condition: text('condition').$type<ReadingCondition>().notNull(),
   lampInstrumentId: integer('lamp_instrument_id').notNull(),
   flatInstrumentId: integer('flat_instrument_id').notNull(),
-  pattern: text('pattern').notNull(),
-  ringCentre: text('ring_centre'),
+  pattern: text('pattern').$type<BandPattern>().notNull(),
+  ringCentre: text('ring_centre').$type<'high' | 'low'>(),
   viewingAngleDeg: real('viewing_angle_deg').notNull(),
   soakMin: real('soak_min'),
   temperatureC: real('temperature_c'),
@@ -19,8 +21,8 @@ export const flatnessReading = sqliteTable('flatness_reading', {
   form: text('form').notNull(),
   standardUncertaintyUm: real('standard_uncertainty_um'),
   method: text('method').notNull(),
-  lampUse: text('lamp_use').notNull(),
-  flatUse: text('flat_use').notNull(),
+  lamp: text('lamp_use', { mode: 'json' }).$type<InstrumentUse>().notNull(),
+  flat: text('flat_use', { mode: 'json' }).$type<InstrumentUse>().notNull(),
   note: text('note').notNull(),
   replacesId: integer('replaces_id'),
   reason: text('reason').notNull(),

@@ -1,8 +1,9 @@
 import { integer, real, sqliteTable, text } from 'drizzle-orm/sqlite-core'
+import type { InstrumentKind } from '../../domain/instrument.ts'
 
 export const instrument = sqliteTable('instrument', {
   id: integer('id').primaryKey(),
-  kind: text('kind').notNull(),
+  kind: text('kind').$type<InstrumentKind>().notNull(),
   number: text('number').notNull(),
   name: text('name').notNull(),
   serial: text('serial').notNull(),

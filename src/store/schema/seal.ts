@@ -1,4 +1,5 @@
 import { integer, real, sqliteTable, text } from 'drizzle-orm/sqlite-core'
+import type { Arrangement } from '../../domain/seal.ts'
 
 export const seal = sqliteTable('seal', {
   id: integer('id').primaryKey(),
@@ -7,7 +8,7 @@ export const seal = sqliteTable('seal', {
   serial: text('serial').notNull(),
   drawing: text('drawing').notNull(),
   drawingRevision: text('drawing_revision').notNull(),
-  arrangement: text('arrangement').notNull(),
+  arrangement: text('arrangement').$type<Arrangement>().notNull(),
   shaftDiameterMm: real('shaft_diameter_mm').notNull(),
   size: text('size').notNull(),
 })

@@ -4,6 +4,5 @@ export const session = sqliteTable('session', {
   tokenHash: text('token_hash').primaryKey(),
   userId: integer('user_id').notNull(),
   createdAt: text('created_at').notNull(),
-  lastSeenAt: text('last_seen_at').notNull(),
   expiresAt: text('expires_at').notNull(),
 })

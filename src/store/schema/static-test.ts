@@ -1,10 +1,12 @@
 import { integer, real, sqliteTable, text } from 'drizzle-orm/sqlite-core'
+import type { InstrumentUse } from '../../domain/instrument.ts'
+import type { StaticTestTyped, TestSection } from '../../domain/static-test.ts'
 
 export const staticTest = sqliteTable('static_test', {
   id: integer('id').primaryKey(),
   workOrderId: integer('work_order_id').notNull(),
-  section: text('section').notNull(),
-  typed: text('typed').notNull(),
+  section: text('section').$type<TestSection>().notNull(),
+  typed: text('typed', { mode: 'json' }).$type<StaticTestTyped>().notNull(),
   startPressureKPaAbs: real('start_pressure_kpa_abs').notNull(),
   endPressureKPaAbs: real('end_pressure_kpa_abs').notNull(),
   barometerKPa: real('barometer_kpa').notNull(),
@@ -21,8 +23,8 @@ export const staticTest = sqliteTable('static_test', {
   uncompensatedPaM3PerS: real('uncompensated_pa_m3_per_s').notNull(),
   referenceTemperatureC: real('reference_temperature_c').notNull(),
   method: text('method').notNull(),
-  gaugeUse: text('gauge_use').notNull(),
-  thermometerUse: text('thermometer_use'),
+  gauge: text('gauge_use', { mode: 'json' }).$type<InstrumentUse>().notNull(),
+  thermometer: text('thermometer_use', { mode: 'json' }).$type<InstrumentUse>(),
   note: text('note').notNull(),
   replacesId: integer('replaces_id'),
   reason: text('reason').notNull(),

@@ -1,4 +1,6 @@
 import { integer, real, sqliteTable, text } from 'drizzle-orm/sqlite-core'
+import type { Stage } from '../../domain/stage.ts'
+import type { DecontaminationState } from '../../domain/work-order.ts'
 
 export const workOrder = sqliteTable('work_order', {
   id: integer('id').primaryKey(),
@@ -8,13 +10,13 @@ export const workOrder = sqliteTable('work_order', {
   limitSetId: integer('limit_set_id').notNull(),
   customerOrder: text('customer_order').notNull(),
   reasonForRemoval: text('reason_for_removal').notNull(),
-  decontamination: text('decontamination').notNull(),
+  decontamination: text('decontamination').$type<DecontaminationState>().notNull(),
   lastFluid: text('last_fluid').notNull(),
   sealedPressureKPa: real('sealed_pressure_kpa'),
   serviceTemperatureC: real('service_temperature_c'),
   shaftSpeedPerMin: real('shaft_speed_per_min'),
   receivedAt: text('received_at').notNull(),
   dueOn: text('due_on'),
-  stage: text('stage').notNull(),
+  stage: text('stage').$type<Stage>().notNull(),
   isInvented: integer('is_invented', { mode: 'boolean' }).notNull(),
 })

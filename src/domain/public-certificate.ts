@@ -1,0 +1,16 @@
+import type { CertifiedVerdict } from './certificate.ts'
+
+/** What the page for checking a certificate shows to anyone who holds its number. */
+export type PublicCertificate = {
+  readonly number: string
+  readonly revision: number
+  readonly issuedAt: string
+  /** Of the PDF as issued. */
+  readonly sha256: string
+  readonly isInvented: boolean
+  readonly workshopName: string
+  readonly workOrderNumber: string
+  readonly sealSerial: string
+  readonly verdict: CertifiedVerdict
+  readonly releasedByName: string
+}

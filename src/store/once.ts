@@ -1,0 +1,39 @@
+import { and, eq } from 'drizzle-orm'
+import { AppError } from '../domain/app-error.ts'
+import type { Store } from './open.ts'
+import { keptAnswer } from './schema/kept-answer.ts'
+
+export type Answer = { readonly status: number; readonly body: string }
+
+/**
+ * Does the work of a request once: a resent one gets the answer that the first one got. Work and
+ * answer are one transaction. A refusal (status 400 or more) recorded nothing and is not kept, so
+ * that a corrected form can be sent with the same key.
+ * @param request `requestHash` over method, path and body; `at` RFC 3339
+ * @throws AppError conflict `key-reused` for the same key with another request
+ */
+export function once(
+  store: Store,
+  request: {
+    readonly userId: number
+    readonly key: string
+    readonly requestHash: string
+    readonly at: string
+  },
+  work: () => Answer,
+): Answer & { readonly isRepeat: boolean } {
+  const { userId, key, requestHash, at } = request
+  return store.transact(() => {
+    const isSame = and(eq(keptAnswer.userId, userId), eq(keptAnswer.key, key))
+    const kept = store.db.select().from(keptAnswer).where(isSame).get()
+    if (kept !== undefined) {
+      if (kept.requestHash !== requestHash) throw new AppError('conflict', 'key-reused')
+      return { status: kept.status, body: kept.body, isRepeat: true }
+    }
+    const { status, body } = work()
+    if (status < 400) {
+      store.db.insert(keptAnswer).values({ userId, key, requestHash, status, body, at }).run()
+    }
+    return { status, body, isRepeat: false }
+  })
+}

@@ -1,0 +1,37 @@
+import type { Evidence } from '../domain/evidence.ts'
+import { latestHandOver } from './latest-hand-over.ts'
+import { listDecisions } from './list-decisions.ts'
+import { listFlatnessReadings } from './list-flatness-readings.ts'
+import { listStageChanges } from './list-stage-changes.ts'
+import { listStaticTests } from './list-static-tests.ts'
+import type { Store } from './open.ts'
+import { requireCustomer } from './require-customer.ts'
+import { requireEquipment } from './require-equipment.ts'
+import { requireLimitSet } from './require-limit-set.ts'
+import { requireSeal } from './require-seal.ts'
+import { requireWorkOrderById } from './require-work-order-by-id.ts'
+
+/**
+ * Everything recorded about one order, read in one transaction, so that no part is newer than
+ * another.
+ * @throws AppError not-found `no-work-order`
+ */
+export function readEvidence(store: Store, workOrderId: number): Evidence {
+  const read = store.raw.transaction((): Evidence => {
+    const workOrder = requireWorkOrderById(store, workOrderId)
+    const seal = requireSeal(store, workOrder.sealId)
+    return {
+      workOrder,
+      customer: requireCustomer(store, workOrder.customerId),
+      equipment: seal.equipmentId === null ? null : requireEquipment(store, seal.equipmentId),
+      seal,
+      limitSet: requireLimitSet(store, workOrder.limitSetId),
+      flatnessReadings: listFlatnessReadings(store, workOrderId),
+      staticTests: listStaticTests(store, workOrderId),
+      stageChanges: listStageChanges(store, workOrderId),
+      handOver: latestHandOver(store, workOrderId) ?? null,
+      decisions: listDecisions(store, workOrderId),
+    }
+  })
+  return read.deferred()
+}

@@ -1,0 +1,112 @@
+import type { Certificate } from '../domain/certificate.ts'
+import { fileHash } from './file-hash.ts'
+import type { Store } from './open.ts'
+import { verifyAudit } from './verify-audit.ts'
+
+/**
+ * Examines the whole database and says what is wrong, a sentence a line; empty when nothing is:
+ * pages and keys, the audit trail, the trail against the records (which shows a trail whose end
+ * was cut off while records stayed), every stored file, every certificate.
+ */
+export function verifyStore(store: Store): string[] {
+  const check = store.raw.transaction(() => [
+    ...integrityFaults(store),
+    ...verifyAudit(store),
+    ...unwrittenRecords(store),
+    ...fileFaults(store),
+    ...certificateFaults(store),
+  ])
+  return check.deferred()
+}
+
+function integrityFaults(store: Store): string[] {
+  const integrity = store.raw.pragma('integrity_check') as { integrity_check: string }[]
+  const keys = store.raw.pragma('foreign_key_check') as { table: string; rowid: number }[]
+  return [
+    ...integrity.map((row) => row.integrity_check).filter((text) => text !== 'ok'),
+    ...keys.map((row) => `${row.table} ${row.rowid} points to a row that is not there`),
+  ]
+}
+
+/** Each record and the acts that write it: there are as many lines as records. */
+const writtenBy = {
+  work_order: ['add-work-order'],
+  flatness_reading: ['add-flatness-reading', 'correct-flatness-reading'],
+  static_test: ['add-static-test', 'correct-static-test'],
+  hand_over: ['hand-over'],
+  decision: ['release', 'refuse'],
+  certificate: ['issue-certificate'],
+  calibration: ['add-calibration'],
+  limit_set: ['add-limit-set'],
+} as const
+
+function unwrittenRecords(store: Store): string[] {
+  return Object.entries(writtenBy).flatMap(([table, acts]) => {
+    const recordCount = countOf(store, `SELECT count(*) FROM ${table}`, [])
+    const marks = acts.map(() => '?').join(', ')
+    const lines = `SELECT count(*) FROM audit WHERE act IN (${marks})`
+    const lineCount = countOf(store, lines, acts)
+    if (recordCount === lineCount) return []
+    return [`${table} has ${recordCount} records and ${lineCount} audit lines`]
+  })
+}
+
+function countOf(store: Store, query: string, values: readonly string[]): number {
+  return store.raw
+    .prepare(query)
+    .pluck()
+    .get(...values) as number
+}
+
+function fileFaults(store: Store): string[] {
+  const faults: string[] = []
+  const files = store.raw.prepare('SELECT sha256, bytes FROM stored_file').iterate()
+  for (const file of files as IterableIterator<{ sha256: string; bytes: Buffer }>) {
+    if (fileHash(file.bytes) !== file.sha256) {
+      faults.push(`stored file ${file.sha256} was changed after it was stored`)
+    }
+  }
+  return faults
+}
+
+type CertificateRow = Pick<Certificate, 'number' | 'revision'> & {
+  readonly issuedAt: string
+  readonly record: string
+  readonly orderNumber: string
+  readonly outcome: string
+  readonly isSameOrder: number
+  readonly hasFile: number
+}
+
+function certificateFaults(store: Store): string[] {
+  const rows = store.raw
+    .prepare(
+      `SELECT c.number, c.revision, c.issued_at AS issuedAt, c.record, d.outcome,
+        w.number AS orderNumber, d.work_order_id = w.id AND c.customer_id = w.customer_id
+          AS isSameOrder,
+        EXISTS (SELECT 1 FROM stored_file f WHERE f.sha256 = c.sha256) AS hasFile
+      FROM certificate c JOIN decision d ON d.id = c.decision_id
+      JOIN work_order w ON w.id = c.work_order_id ORDER BY c.id`,
+    )
+    .iterate() as IterableIterator<CertificateRow>
+  return [...rows].flatMap((row) => {
+    const name = `certificate ${row.number} revision ${row.revision}`
+    return [
+      row.hasFile === 1 ? [] : [`${name} has no stored file`],
+      row.outcome === 'released' && row.isSameOrder === 1
+        ? []
+        : [`${name} does not belong to a release of its order`],
+      isOwnRecord(row) ? [] : [`${name} does not agree with its record`],
+    ].flat()
+  })
+}
+
+function isOwnRecord(row: CertificateRow): boolean {
+  const record = JSON.parse(row.record) as Certificate['record']
+  return (
+    record.number === row.number &&
+    record.revision === row.revision &&
+    record.issuedAt === row.issuedAt &&
+    record.workOrder.number === row.orderNumber
+  )
+}
