@@ -21,23 +21,23 @@ type Environment = Readonly<Record<string, string | undefined>>
 
 /** Reads the environment it is handed. @throws Error that names the variable and what it takes */
 export function readConfig(environment: Environment): Config {
-  const host = environment['RINGPROOF_HOST'] || '127.0.0.1'
-  const port = readPort(environment['RINGPROOF_PORT'] || '3000')
-  const dataFolder = resolve(environment['RINGPROOF_DATA'] || './data')
+  const host = environment.RINGPROOF_HOST || '127.0.0.1'
+  const port = readPort(environment.RINGPROOF_PORT || '3000')
+  const dataFolder = resolve(environment.RINGPROOF_DATA || './data')
   const isLoopback = ['127.0.0.1', 'localhost', '::1', '[::1]'].includes(host)
   return Object.freeze({
     host,
     port,
     dataFolder,
     storeFile: resolve(dataFolder, 'ringproof.sqlite'),
-    demo: readChoice('RINGPROOF_DEMO', environment['RINGPROOF_DEMO'], ['on', 'off']) ?? 'default',
+    demo: readChoice('RINGPROOF_DEMO', environment.RINGPROOF_DEMO, ['on', 'off']) ?? 'default',
     mayExposeDemo:
-      readChoice('RINGPROOF_EXPOSE_DEMO', environment['RINGPROOF_EXPOSE_DEMO'], ['yes', 'no']) ===
+      readChoice('RINGPROOF_EXPOSE_DEMO', environment.RINGPROOF_EXPOSE_DEMO, ['yes', 'no']) ===
       'yes',
-    origin: readOrigin(environment['RINGPROOF_ORIGIN'], host, port),
+    origin: readOrigin(environment.RINGPROOF_ORIGIN, host, port),
     isLoopback,
-    workshopName: environment['RINGPROOF_WORKSHOP_NAME'] || undefined,
-    workshopAddress: environment['RINGPROOF_WORKSHOP_ADDRESS'] || undefined,
+    workshopName: environment.RINGPROOF_WORKSHOP_NAME || undefined,
+    workshopAddress: environment.RINGPROOF_WORKSHOP_ADDRESS || undefined,
   })
 }
 

@@ -37,3 +37,5 @@ export type FaultKind =
   | 'reason-needed'
   | 'already-replaced'
   | 'not-in-order'
+  | 'one-of-two'
+  | 'all-or-none'

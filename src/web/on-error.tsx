@@ -1,8 +1,11 @@
 import { ErrorPage } from '../../views/error-page.tsx'
 import { errorSentence, errorTitles } from '../../views/words/en/errors.ts'
 import { AppError } from '../domain/app-error.ts'
+import { InputRefused } from './api/input-refused.ts'
+import { SomethingMissing } from './api/something-missing.ts'
+import { WrongType } from './api/wrong-type.ts'
 import type { AppContext } from './context.ts'
-import { type ProblemTitle, problem, statusOf } from './problem.ts'
+import { inputProblem, type ProblemTitle, problem, statusOf } from './problem.ts'
 import { frameOf, sendPage } from './send-page.ts'
 import { SignedOut } from './signed-out.ts'
 
@@ -10,10 +13,16 @@ import { SignedOut } from './signed-out.ts'
 export async function onError(error: Error, c: AppContext): Promise<Response> {
   const isApi = c.req.path.startsWith('/api/')
   if (error instanceof SignedOut) return signedOut(c, isApi)
+  if (error instanceof InputRefused) return inputProblem(error.faults)
+  if (error instanceof WrongType) return problem('wrong-type', 415, 'wrong-type')
+  if (error instanceof SomethingMissing) {
+    const extra = { missing: error.missing }
+    return problem('conflict', 409, 'something-missing', { extra })
+  }
   if (error instanceof AppError) {
     const { kind, reason, details } = error
     const status = statusOf[kind]
-    const waitS = details['waitS']
+    const waitS = details.waitS
     if (isApi) {
       const headers = waitS === undefined ? {} : { 'retry-after': String(waitS) }
       return problem(kind, status, reason, { details, headers })

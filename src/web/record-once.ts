@@ -12,7 +12,7 @@ import { viewer } from './viewer.ts'
  */
 export function recordOnce(c: AppContext, input: Input, work: () => string): Response {
   const { store, now, randomBytes } = c.var.shop
-  const given = typeof input['formKey'] === 'string' ? input['formKey'] : ''
+  const given = typeof input.formKey === 'string' ? input.formKey : ''
   const key = given === '' ? newFormKey(randomBytes) : given.slice(0, 100)
   const requestHash = createHash('sha256')
     .update(JSON.stringify([c.req.method, c.req.path, input]))

@@ -5,16 +5,15 @@ import { AppError } from '../../domain/app-error.ts'
 import type { Fault } from '../../domain/fault.ts'
 import { openFields } from '../../domain/fields.ts'
 import type { Role } from '../../domain/role.ts'
-import { signInWaitS } from '../../domain/sign-in-wait-s.ts'
 import { addSignInFailure } from '../../store/add-sign-in-failure.ts'
 import { clearSignInFailures } from '../../store/clear-sign-in-failures.ts'
-import { countSignInFailures } from '../../store/count-sign-in-failures.ts'
 import { findUserByName } from '../../store/find-user-by-name.ts'
 import { listUsers } from '../../store/list-users.ts'
 import { removeSession } from '../../store/remove-session.ts'
 import { setPassword } from '../../store/set-password.ts'
 import { clientAddress } from '../client-address.ts'
 import type { AppContext } from '../context.ts'
+import { passwordWaitS } from '../haste.ts'
 import { readForm } from '../read-form.ts'
 import { frameOf, sendPage } from '../send-page.ts'
 import { dropSessionCookie, startSession } from '../session.ts'
@@ -49,7 +48,7 @@ export async function signIn(c: AppContext): Promise<Response> {
   const name = fields.typed('name').trim().slice(0, 60)
   const next = fields.typed('next')
   const address = clientAddress(c)
-  refuseHaste(c, name, address)
+  refuseHaste(c, name)
   const user = findUserByName(store, name)
   const isRight = await verifyPassword(user?.passwordHash ?? strangerHash, fields.typed('password'))
   if (user === undefined || !user.isActive || !isRight) {
@@ -96,12 +95,8 @@ export async function changePassword(c: AppContext): Promise<Response> {
   return c.redirect('/account?changed', 303)
 }
 
-function refuseHaste(c: AppContext, name: string, address: string): void {
-  const at = c.var.shop.now().getTime()
-  const since = new Date(at - 15 * 60_000).toISOString()
-  const failures = countSignInFailures(c.var.shop.store, { name, address, since })
-  const sinceLastS = failures.lastAt === null ? 0 : (at - Date.parse(failures.lastAt)) / 1000
-  const waitS = signInWaitS({ ...failures, sinceLastS })
+function refuseHaste(c: AppContext, name: string): void {
+  const waitS = passwordWaitS(c, name)
   if (waitS > 0) throw new AppError('too-many', 'slow-down', { waitS })
 }
 

@@ -30,7 +30,7 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'no-token': () => 'There is no such token.',
   'wrong-role': () => 'Your role may not do this.',
   'cross-site': () => 'This request did not come from a page of this workshop.',
-  'already-decided': (d) => `This hand-over was decided already, by ${d['by'] ?? 'someone else'}.`,
+  'already-decided': (d) => `This hand-over was decided already, by ${d.by ?? 'someone else'}.`,
   'not-handed-over': () => 'This work order is not handed over, so there is nothing to decide.',
   'not-open': () => 'Work is recorded only while the order is on the bench.',
   'stage-not-next': () => 'The work order can’t go there from where it stands.',
@@ -39,17 +39,17 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'already-replaced': () => 'This record was replaced already. Correct the newest one.',
   'not-in-order': () => 'That record belongs to another work order.',
   'something-missing': () => 'Something required is not recorded yet.',
+  'bad-key': () => 'An Idempotency-Key has 1 to 150 characters.',
   'key-reused': () =>
     'This form was recorded already with other values. Open a fresh form for another record.',
   'evidence-changed': () => 'The record changed while you were deciding. Look at it again.',
   'number-taken': () => 'The number was taken meanwhile. Try again.',
   'name-taken': () => 'That name is taken.',
-  'slow-down': (d) => `Too many failed tries. Wait ${d['waitS'] ?? 'some'} seconds.`,
+  'slow-down': (d) => `Too many failed tries. Wait ${d.waitS ?? 'some'} seconds.`,
   'too-large': () => 'The request is larger than is taken here.',
   'wrong-type': () => 'Send JSON, with content type application/json.',
   'signed-out': () => 'Sign in, or send a bearer token.',
-  internal: (d) =>
-    `Something went wrong here. Give the number ${d['request'] ?? ''} to the operator.`,
+  internal: (d) => `Something went wrong here. Give the number ${d.request ?? ''} to the operator.`,
 }
 
 /** The sentence for a reason; a reason without words is a fault of ours and says so. */

@@ -1,0 +1,129 @@
+import { type LampId, lampIds } from '../science/optics/lamps.ts'
+import type { CountedReading } from '../science/surface/reading-bands.ts'
+import type { ThermalBow } from '../science/uncertainty/counted-flatness-budget.ts'
+import { type Fields, type Input, openFields } from './fields.ts'
+import { type BandPattern, bandPatterns, flatnessBounds } from './flatness.ts'
+import { bowBounds } from './parse-directions.ts'
+import type { Parsed } from './parsed.ts'
+
+/** What the calculator of counted bands is asked; a lamp by name or by its wavelength. */
+export type CountedFlatnessRequest = {
+  readonly lampId: LampId | null
+  readonly wavelengthNm: number | null
+  readonly viewingAngleDeg: number
+  readonly pattern: BandPattern
+  readonly ringCentre: 'high' | 'low' | undefined
+  readonly readings: readonly CountedReading[]
+  readonly readingHalfWidthBands: number | undefined
+  readonly opticalFlatToleranceUm: number | undefined
+  readonly viewingAngleLimitDeg: number | undefined
+  readonly thermal: ThermalBow | undefined
+  readonly repeatability:
+    | { readonly standardDeviationBands: number; readonly count: number }
+    | undefined
+}
+
+const ringCentres = ['high', 'low'] as const
+
+export const countedFlatnessFields = [
+  'lamp',
+  'wavelengthNm',
+  'viewingAngleDeg',
+  'pattern',
+  'ringCentre',
+  'readings',
+  'readingHalfWidthBands',
+  'opticalFlatToleranceUm',
+  'viewingAngleLimitDeg',
+  'thermal',
+  'repeatability',
+] as const
+
+/** What the calculator takes; wider than what one sees under a lamp. */
+export const countedFlatnessBounds = {
+  wavelengthNm: { min: 200, max: 2000 },
+  bands: { min: 0, max: 1000 },
+  halfWidthBands: { min: 0, max: 100 },
+  toleranceUm: { min: 0, max: 100 },
+  thermal: {
+    deltaK: { min: -1000, max: 1000 },
+    expansionPerK: { min: -1e-3, max: 1e-3 },
+    lengthMm: { min: 0.1, max: 10_000 },
+  },
+  repeatCount: { min: 2, max: 1_000_000 },
+} as const
+
+/** Reads a request for flatness from counted bands. Unreadable is refused: it has no figure. */
+export function parseCountedFlatnessRequest(input: Input): Parsed<CountedFlatnessRequest> {
+  const fields = openFields(input)
+  fields.only(...countedFlatnessFields)
+  const bounds = countedFlatnessBounds
+  const hasLamp = fields.isGiven('lamp')
+  const hasWavelength = fields.isGiven('wavelengthNm')
+  if (hasLamp === hasWavelength) {
+    fields.fault('lamp', 'one-of-two', { one: 'lamp', other: 'wavelengthNm' })
+  }
+  const pattern = fields.choice('pattern', bandPatterns)
+  if (pattern === 'unreadable') fields.fault('pattern', 'unreadable')
+  return fields.finish({
+    lampId: fields.optionalChoice('lamp', lampIds),
+    wavelengthNm: fields.optionalDecimal('wavelengthNm', bounds.wavelengthNm),
+    viewingAngleDeg: fields.optionalDecimal('viewingAngleDeg', flatnessBounds.viewingAngleDeg) ?? 0,
+    pattern,
+    ringCentre: fields.optionalChoice('ringCentre', ringCentres) ?? undefined,
+    readings: parseReadings(fields, pattern, input.readings !== undefined),
+    readingHalfWidthBands: maybe(fields, 'readingHalfWidthBands', bounds.halfWidthBands),
+    opticalFlatToleranceUm: maybe(fields, 'opticalFlatToleranceUm', bounds.toleranceUm),
+    viewingAngleLimitDeg: maybe(fields, 'viewingAngleLimitDeg', flatnessBounds.viewingAngleDeg),
+    thermal: input.thermal == null ? undefined : parseThermal(fields.group('thermal')),
+    repeatability:
+      input.repeatability == null ? undefined : parseRepeatability(fields.group('repeatability')),
+  })
+}
+
+function maybe(fields: Fields, name: string, bounds: { min: number; max: number }) {
+  return fields.optionalDecimal(name, bounds) ?? undefined
+}
+
+function parseReadings(
+  fields: Fields,
+  pattern: BandPattern,
+  isGiven: boolean,
+): readonly CountedReading[] {
+  const isCountless = pattern === 'straight' || pattern === 'unreadable'
+  if (isCountless && !isGiven) return []
+  const fewest = pattern === 'saddle' ? 2 : isCountless ? 0 : 1
+  return fields.list('readings', { min: fewest, max: 100 }).map((part) => {
+    part.only('directionDeg', 'bands', 'bowMm', 'spacingMm')
+    const directionDeg = part.decimal('directionDeg', flatnessBounds.directionDeg)
+    const isBow = part.isGiven('bowMm') || part.isGiven('spacingMm')
+    if (isBow && part.isGiven('bands')) {
+      part.fault('bands', 'one-of-two', { one: 'bands', other: 'bowMm with spacingMm' })
+    }
+    if (!isBow) return { directionDeg, bands: part.decimal('bands', countedFlatnessBounds.bands) }
+    const bowMm = part.decimal('bowMm', bowBounds.bowMm)
+    return { directionDeg, bowMm, spacingMm: part.decimal('spacingMm', bowBounds.spacingMm) }
+  })
+}
+
+function parseThermal(part: Fields): ThermalBow {
+  const { deltaK, expansionPerK, lengthMm } = countedFlatnessBounds.thermal
+  part.only('deltaK', 'expansionPerK', 'diameterMm', 'thicknessMm')
+  return {
+    deltaK: part.decimal('deltaK', deltaK),
+    expansionPerK: part.decimal('expansionPerK', expansionPerK),
+    diameterMm: part.decimal('diameterMm', lengthMm),
+    thicknessMm: part.decimal('thicknessMm', lengthMm),
+  }
+}
+
+function parseRepeatability(part: Fields) {
+  part.only('standardDeviationBands', 'count')
+  return {
+    standardDeviationBands: part.decimal(
+      'standardDeviationBands',
+      countedFlatnessBounds.halfWidthBands,
+    ),
+    count: part.whole('count', countedFlatnessBounds.repeatCount),
+  }
+}

@@ -1,0 +1,7 @@
+/** The handlers of the machine interface, by their names in the route table. */
+export { apiCountedFlatness, apiPressureChange } from './calculators.ts'
+export { apiDownloadCertificate, apiShowCertificate, apiVerify } from './certificates.ts'
+export { apiCreateCustomer } from './customers.ts'
+export { apiDescription } from './description.ts'
+export { apiCreateFlatnessReading, apiCreateStaticTest, apiHandOver } from './records.ts'
+export { apiCreateWorkOrder, apiListWorkOrders, apiShowWorkOrder } from './work-orders.ts'

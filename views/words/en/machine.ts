@@ -1,0 +1,33 @@
+/** Words of the description of the machine interface. */
+export const machineWords = {
+  title: 'Ringproof, machine interface',
+  description:
+    'Records and calculators for rigs, order systems and checks. Field names end in their unit. ' +
+    'Errors are problem details (RFC 9457). A token acts as its user and can never sign a release.',
+  token: 'A token made by the operator: npm run -s admin -- token add --user NAME --label LABEL',
+  idempotency:
+    'The same key and body gives the first answer again; the same key with another body is refused.',
+  paths: {
+    apiDescription: 'This description',
+    apiCountedFlatness:
+      'Flatness from counted light bands, with its uncertainty budget. A line count sees taper and is nearly blind to lobes.',
+    apiPressureChange:
+      'Leak rate of a closed volume from two states or a trace, compensated for temperature. Positive: gas leaves.',
+    apiCreateCustomer: 'Adds a customer',
+    apiCreateWorkOrder: 'Receives a seal: opens a work order for a known seal or a new one',
+    apiListWorkOrders: 'Work orders, newest first; a customer sees their own',
+    apiShowWorkOrder: 'One work order with everything recorded on it and what is missing',
+    apiCreateFlatnessReading: 'Records a light-band reading of a face',
+    apiCreateStaticTest: 'Records a static test by its two ends',
+    apiHandOver: 'Hands the order over to the inspector; refused with what is missing',
+    apiShowCertificate: 'The record that a certificate certifies',
+    apiDownloadCertificate: 'The certificate as issued, byte for byte (PDF)',
+    apiVerify: 'What a certificate number stands for and whether it is current; no sign-in',
+  },
+  answers: {
+    ok: 'Done',
+    created: 'Recorded',
+    problem: 'Refused, with the reason',
+    pdf: 'The document',
+  },
+} as const
