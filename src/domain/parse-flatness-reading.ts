@@ -1,16 +1,10 @@
 import { lampIds } from '../science/optics/lamps.ts'
 import { confirmField } from './confirmed.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
-import {
-  type BandPattern,
-  bandPatterns,
-  flatnessBounds,
-  type NewFlatnessReading,
-  readingConditions,
-} from './flatness.ts'
+import { flatnessBounds, type NewFlatnessReading, readingConditions } from './flatness.ts'
 import type { Instrument } from './instrument.ts'
 import { correctionFields, parseCorrection } from './parse-correction.ts'
-import { parseDirections } from './parse-directions.ts'
+import { parseFlatnessFigures } from './parse-flatness-figures.ts'
 import { idBounds, parseInstrumentId } from './parse-instrument-id.ts'
 import type { Parsed } from './parsed.ts'
 import { type Component, faceKinds } from './seal.ts'
@@ -59,16 +53,12 @@ export function parseFlatnessReading(
   const asked = { kind: 'optical-flat', instruments, day } as const
   const flat = parseInstrumentId(fields, 'opticalFlatInstrumentId', asked)
   checkLamp(fields, lamp)
-  const pattern = fields.choice('pattern', bandPatterns)
   return fields.finish({
     componentId,
     condition,
     lampInstrumentId: lamp?.id ?? 0,
     flatInstrumentId: flat?.id ?? 0,
-    pattern,
-    ringCentre: parseRingCentre(fields, pattern),
-    directions: parseDirections(fields, pattern),
-    viewingAngleDeg: fields.optionalDecimal('viewingAngleDeg', flatnessBounds.viewingAngleDeg) ?? 0,
+    ...parseFlatnessFigures(fields),
     soakMin: fields.optionalDecimal('soakMin', flatnessBounds.soakMin),
     temperatureC: fields.optionalDecimal('temperatureC', flatnessBounds.temperatureC),
     note: fields.optionalText('note', noteLength.max),
@@ -94,10 +84,4 @@ function checkLamp(fields: Fields, lamp: Instrument | undefined): void {
   if (lamp.lampId !== lampId) {
     fields.fault('lamp', 'wrong-instrument', { kind: 'lamp', number: lamp.number })
   }
-}
-
-/** Which way the middle stands is asked of rings only; beside another pattern it says nothing. */
-function parseRingCentre(fields: Fields, pattern: BandPattern): 'high' | 'low' | null {
-  const ringCentre = fields.optionalChoice('ringCentre', ['high', 'low'])
-  return pattern === 'rings' ? ringCentre : null
 }

@@ -52,7 +52,7 @@ export function parseStaticTestBody(
   const startedAt = fields.isGiven('startedAt')
     ? parseStartedAt(fields, context)
     : new Date(Date.parse(context.now) - durationS * 1000).toISOString()
-  const { temperatureC, stabilisationS } = staticTestBounds
+  const { temperatureC, stabilisationS, volumeL } = staticTestBounds
   return fields.finish({
     section,
     typed: {
@@ -72,6 +72,7 @@ export function parseStaticTestBody(
       fields.optionalDecimal('referenceTemperatureC', temperatureC) ?? leakLimitTemperatureC,
     durationS,
     startedAt,
+    volumeL: fields.decimal('volumeL', volumeL),
     stabilisationS: fields.optionalDecimal('stabilisationS', stabilisationS),
     ...parseStaticTestCommon(fields, context, startedAt),
   })

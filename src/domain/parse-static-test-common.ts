@@ -12,7 +12,7 @@ const absoluteZeroC = -273.15
 
 type Common = Pick<
   NewStaticTest,
-  'volumeL' | 'gaugeInstrumentId' | 'thermometerInstrumentId' | 'note' | 'replacesId' | 'reason'
+  'gaugeInstrumentId' | 'thermometerInstrumentId' | 'note' | 'replacesId' | 'reason'
 >
 
 /** What the form and the machine interface ask alike. `startedAt` names the day of use. */
@@ -27,7 +27,6 @@ export function parseStaticTestCommon(
     ? parseInstrumentId(fields, 'thermometerInstrumentId', { kind: 'thermometer', ...asked })
     : undefined
   return {
-    volumeL: fields.decimal('volumeL', staticTestBounds.volumeL),
     gaugeInstrumentId: gauge?.id ?? 0,
     thermometerInstrumentId: thermometer?.id ?? null,
     note: fields.optionalText('note', noteLength.max),

@@ -1,27 +1,10 @@
-import { roundForPrint } from '../science/rounding/round-for-print.ts'
-import { gaugeToAbsoluteKPa } from '../science/units/gauge-to-absolute-kpa.ts'
-import { kPaToPressure } from '../science/units/kpa-to-pressure.ts'
-import { pressureToKPa } from '../science/units/pressure-to-kpa.ts'
 import { confirmField } from './confirmed.ts'
-import { type Bounds, type Fields, type Input, openFields } from './fields.ts'
-import { leakLimitTemperatureC } from './judge-static-test.ts'
+import { type Input, openFields } from './fields.ts'
 import { correctionFields } from './parse-correction.ts'
-import {
-  parseGasTemperature,
-  parseStartedAt,
-  parseStaticTestCommon,
-  standardBarometerKPa,
-} from './parse-static-test-common.ts'
+import { parseStartedAt, parseStaticTestCommon } from './parse-static-test-common.ts'
+import { parseStaticTestFigures } from './parse-static-test-figures.ts'
 import type { Parsed } from './parsed.ts'
-import {
-  type NewStaticTest,
-  type PressureReference,
-  type PressureUnit,
-  pressureReferences,
-  pressureUnits,
-  staticTestBounds,
-  testSections,
-} from './static-test.ts'
+import { type NewStaticTest, staticTestBounds, testSections } from './static-test.ts'
 import type { StaticTestContext } from './static-test-context.ts'
 
 export const staticTestFormFields = [
@@ -56,95 +39,13 @@ export function parseStaticTestForm(
   const fields = openFields(input)
   fields.only(...staticTestFormFields)
   const section = fields.choice('section', testSections)
-  const pressures = parsePressures(fields)
-  const startTemperatureC = parseGasTemperature(fields, 'startTemperatureC')
-  const endTemperatureC = parseGasTemperature(fields, 'endTemperatureC')
+  const figures = parseStaticTestFigures(fields)
   const startedAt = parseStartedAt(fields, context)
   return fields.finish({
     section,
-    ...pressures,
-    startTemperatureC,
-    endTemperatureC,
-    referenceTemperatureC: leakLimitTemperatureC,
-    durationS: parseDuration(fields),
+    ...figures,
     startedAt,
     stabilisationS: fields.optionalDecimal('stabilisationS', staticTestBounds.stabilisationS),
     ...parseStaticTestCommon(fields, context, startedAt),
   })
-}
-
-type Pressures = Pick<
-  NewStaticTest,
-  'typed' | 'startPressureKPaAbs' | 'endPressureKPaAbs' | 'barometerKPa'
->
-
-type Scale = {
-  readonly unit: PressureUnit
-  readonly reference: PressureReference
-  readonly barometerKPa: number
-}
-
-function parsePressures(fields: Fields): Pressures {
-  const before = fields.faults.length
-  const unit = fields.choice('pressureUnit', pressureUnits)
-  const reference = fields.choice('pressureReference', pressureReferences)
-  const barometerKPa =
-    fields.optionalDecimal('barometerKPa', staticTestBounds.barometerKPa) ?? standardBarometerKPa
-  const scale = fields.faults.length > before ? null : { unit, reference, barometerKPa }
-  return {
-    typed: {
-      startPressure: fields.typed('startPressure').trim(),
-      endPressure: fields.typed('endPressure').trim(),
-      pressureUnit: unit,
-      pressureReference: reference,
-      barometer: fields.typed('barometerKPa').trim(),
-    },
-    startPressureKPaAbs: parsePressure(fields, 'startPressure', scale),
-    endPressureKPaAbs: parsePressure(fields, 'endPressure', scale),
-    barometerKPa,
-  }
-}
-
-/** Without a scale (its fields were faulty) only the number itself is looked at. */
-function parsePressure(fields: Fields, name: string, scale: Scale | null): number {
-  const before = fields.faults.length
-  const bounds = scale === null ? { min: -1e9, max: 1e9 } : typedBounds(scale)
-  const value = fields.decimal(name, bounds)
-  if (scale === null || fields.faults.length > before) return 0
-  const { unit, reference, barometerKPa } = scale
-  const pressureKPa = pressureToKPa(value, unit)
-  if (reference === 'absolute') return pressureKPa
-  // A full vacuum typed with the rounding of its unit must not come out below nothing.
-  return gaugeToAbsoluteKPa({ gaugeKPa: Math.max(pressureKPa, -barometerKPa), barometerKPa })
-}
-
-/** The possible absolute pressures, told in the unit and reference of the field. */
-function typedBounds({ unit, reference, barometerKPa }: Scale): Bounds {
-  const offsetKPa = reference === 'gauge' ? barometerKPa : 0
-  const { min, max } = staticTestBounds.pressureKPaAbs
-  const inUnit = (kPa: number) =>
-    roundForPrint({ value: kPaToPressure(kPa - offsetKPa, unit), decimals: 4 })
-  return { min: inUnit(min), max: inUnit(max) }
-}
-
-/** Minutes and seconds, or either alone. */
-function parseDuration(fields: Fields): number {
-  const before = fields.faults.length
-  const { min, max } = staticTestBounds.durationS
-  const minutes = fields.optionalDecimal('durationMin', { min: 0, max: max / 60 })
-  const seconds = fields.optionalDecimal('durationS', { min: 0, max })
-  const name =
-    fields.isGiven('durationMin') && !fields.isGiven('durationS') ? 'durationMin' : 'durationS'
-  if (fields.faults.length > before) return 0
-  if (minutes === null && seconds === null) {
-    fields.fault(name, 'empty')
-    return 0
-  }
-  const durationS = (minutes ?? 0) * 60 + (seconds ?? 0)
-  // Told in seconds whichever field it stands at would mislead: minutes are told as minutes.
-  const scale = name === 'durationMin' ? 60 : 1
-  const told = { min: roundForPrint({ value: min / scale, decimals: 2 }), max: max / scale }
-  if (durationS < min) fields.fault(name, 'below', told)
-  else if (durationS > max) fields.fault(name, 'above', told)
-  return durationS
 }

@@ -1,0 +1,24 @@
+import type { FlatnessFigures } from './compute-flatness.ts'
+import type { Fields } from './fields.ts'
+import { type BandPattern, bandPatterns, flatnessBounds } from './flatness.ts'
+import { parseDirections } from './parse-directions.ts'
+
+/**
+ * Reads the part of a reading that its figures depend on, so that an answer can be shown while
+ * the rest is not entered yet. Faults are collected in `fields`.
+ */
+export function parseFlatnessFigures(fields: Fields): FlatnessFigures {
+  const pattern = fields.choice('pattern', bandPatterns)
+  return {
+    pattern,
+    ringCentre: parseRingCentre(fields, pattern),
+    directions: parseDirections(fields, pattern),
+    viewingAngleDeg: fields.optionalDecimal('viewingAngleDeg', flatnessBounds.viewingAngleDeg) ?? 0,
+  }
+}
+
+/** Which way the middle stands is asked of rings only; beside another pattern it says nothing. */
+function parseRingCentre(fields: Fields, pattern: BandPattern): 'high' | 'low' | null {
+  const ringCentre = fields.optionalChoice('ringCentre', ['high', 'low'])
+  return pattern === 'rings' ? ringCentre : null
+}
