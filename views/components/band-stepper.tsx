@@ -21,12 +21,15 @@ export const BandStepper: FC<{
   unit: string
   error?: string | undefined
   labels: StepperLabels
+  /** `stacked` puts the figure above the buttons, for a narrow column. */
+  layout?: 'line' | 'stacked'
   attributes?: Readonly<Record<string, string>>
 }> = (props) => {
   const { name, label, value, id = name, hint, unit, error, labels, attributes } = props
+  const stacked = props.layout === 'stacked' ? ' stepper-stacked' : ''
   return (
     <FieldFrame id={id} label={label} hint={hint} error={error}>
-      <div class="stepper-line" data-stepper>
+      <div class={`stepper-line${stacked}`} data-stepper>
         <StepButton step="-1" sign="−1" label={labels.lessBand} inputId={id} />
         <StepButton step="-0.25" sign="−¼" label={labels.lessQuarter} inputId={id} />
         <div class="stepper-value">
