@@ -30,7 +30,7 @@ const sidePx = 8
  * @throws RangeError when there is no limit, a number is not finite or the width is out of range
  * Validity: the pointer's place shows the number, it does not judge it: borders are judged
  * elsewhere, with the rule of the work order.
- * @example limitBar({ value: 0.6, upperLimit: 0.9, widthPx: 300, valueText: '0.60', limitText: '0.90' }).heightPx // 50
+ * @example limitBar({ value: 1, upperLimit: 2, widthPx: 200, valueText: '', limitText: '' }).heightPx // 50
  */
 export function limitBar(options: LimitBarOptions): Drawing {
   const scale = limitScale(options)

@@ -8,7 +8,7 @@ import type { PointPx } from './path-data.ts'
  * @param tolerancePx largest distance dropped, px, 0 or more
  * @returns the points kept, in order
  * @throws RangeError with fewer than three points
- * @example thinOutline([{ x: 0, y: 0 }, { x: 2, y: 0 }, { x: 4, y: 0 }, { x: 2, y: 3 }], 0.1).length // 3
+ * @example thinOutline([0, 1, 2, 1].map((x, at) => ({ x, y: at % 3 ? 0 : x })), 0.1).length // 3
  */
 export function thinOutline(points: readonly PointPx[], tolerancePx: number): readonly PointPx[] {
   if (points.length < 3) {

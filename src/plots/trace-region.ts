@@ -36,7 +36,7 @@ const joins: readonly (readonly (readonly [number, number])[])[] = [
  * @param grid the ring
  * @param valueAt value of the field at a node of the grid
  * @returns closed outlines in outer radii; together, by the even-odd rule, they are the area
- * @example traceRegion(polarGrid(0.5, 5, 16), () => 1).length // 2
+ * @example traceRegion({ rowCount: 2, columnCount: 8, node: () => ({ x: 1, y: 0 }) }, () => -1).length // 0
  */
 export function traceRegion(
   grid: PolarGrid,
