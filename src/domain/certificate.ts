@@ -1,8 +1,10 @@
+import type { LampId } from '../science/optics/lamps.ts'
 import type { BandPattern, ReadingCondition } from './flatness.ts'
 import type { CalibrationStatus, InstrumentKind } from './instrument.ts'
+import type { JudgedReason } from './judged.ts'
 import type { LimitBasis } from './limit-set.ts'
 import type { Arrangement, ComponentKind, FaceKind } from './seal.ts'
-import type { TestSection } from './static-test.ts'
+import type { StaticTestTyped, TestSection } from './static-test.ts'
 import type { DecontaminationState } from './work-order.ts'
 import type { Workshop } from './workshop.ts'
 
@@ -54,7 +56,10 @@ export type CertificateRecord = {
   readonly testers: readonly CertifiedTester[]
   readonly handOver: { readonly byName: string; readonly at: string; readonly note: string } | null
   readonly release: CertifiedRelease
-  /** Over the results that count: each face as left, the newest static test of each section. */
+  /**
+   * Over each face as left and the newest static test of each section: fail where one fails,
+   * open where one has nothing to be judged by.
+   */
   readonly verdict: CertifiedVerdict
 }
 
@@ -122,10 +127,10 @@ export type CertifiedLimit = {
   readonly source: string
 }
 
-/** One result beside its limit. `why` is the reason's id where the verdict needs one, else ''. */
+/** One result beside its limit, and why the verdict is what it is. */
 export type CertifiedJudgement = {
   readonly verdict: CertifiedVerdict
-  readonly why: string
+  readonly why: JudgedReason
   readonly limit: CertifiedLimit | null
 }
 
@@ -157,7 +162,8 @@ export type CertifiedFlatness = CertifiedJudgement & {
   readonly flatnessUin: Figure | null
   readonly expandedUncertaintyUm: Figure | null
   readonly coverageFactor: number
-  readonly lampId: string
+  /** Null for a wavelength that is not in the lamp table. */
+  readonly lampId: LampId | null
   readonly wavelengthNm: Figure
   readonly bandHeightUm: Figure
   readonly viewingAngleDeg: Figure
@@ -185,19 +191,16 @@ export type CertifiedStaticTest = {
   readonly stabilisationS: Figure | null
   readonly volumeL: Figure
   readonly startedAt: string
-  readonly typed: {
-    readonly startPressure: string
-    readonly endPressure: string
-    readonly pressureUnit: string
-    readonly pressureReference: string
-  }
+  readonly typed: StaticTestTyped
   readonly pressureDropKPa: Figure
   readonly drop: CertifiedJudgement
+  /** As gas at the temperature that limits of leak rate are written for. */
   readonly leakPaM3PerS: Figure
   readonly leakMlPerMin: Figure
+  readonly leakTemperatureC: Figure
   readonly leak: CertifiedJudgement
+  /** What the same readings give when the temperatures are left out. */
   readonly uncompensatedPaM3PerS: Figure
-  readonly referenceTemperatureC: Figure
   readonly note: string
   readonly method: string
   readonly gaugeNumber: string

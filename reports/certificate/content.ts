@@ -1,0 +1,44 @@
+import type { CertificateRecord } from '../../src/domain/certificate.ts'
+import { certificateWords as words } from '../../views/words/en/certificate.ts'
+import type { PaperDocument } from '../document.ts'
+import { conditionBlocks } from './conditions.ts'
+import { flatnessBlocks } from './flatness-results.ts'
+import { instrumentBlocks } from './instruments.ts'
+import { itemBlocks } from './item.ts'
+import { signatureBlocks } from './signatures.ts'
+import { correctionBlocks, methodBlocks, statementBlocks } from './statements.ts'
+import { staticBlocks } from './static-results.ts'
+import { certificateLetterhead, certificateSummary } from './summary.ts'
+
+/** The certificate as a document: everything it says, in order, from its record alone. */
+export function certificateContent(record: CertificateRecord): PaperDocument {
+  const { number, revision, seal, workshop, limitSet } = record
+  return {
+    title: words.documentTitle(number, revision),
+    subject: words.documentSubject(seal.serial),
+    author: workshop.name,
+    language: words.language,
+    createdAt: record.issuedAt,
+    letterhead: certificateLetterhead(record),
+    runningHead: words.runningHead(number, revision, seal.serial),
+    footer: { left: words.footer(number, revision, workshop.name), right: words.page },
+    marking: record.isInvented ? words.invented : null,
+    blocks: [
+      certificateSummary(record),
+      { kind: 'heading', text: words.results.heading },
+      {
+        kind: 'paragraph',
+        text: words.results.limitSet(limitSet.name, limitSet.version, limitSet.datedOn),
+      },
+      ...flatnessBlocks(record),
+      ...staticBlocks(record),
+      ...itemBlocks(record),
+      ...conditionBlocks(record),
+      ...instrumentBlocks(record),
+      ...methodBlocks(record),
+      ...correctionBlocks(record),
+      ...statementBlocks(record),
+      ...signatureBlocks(record),
+    ],
+  }
+}

@@ -1,0 +1,90 @@
+import type {
+  CertificateRecord,
+  CertifiedFace,
+  CertifiedFlatness,
+} from '../../src/domain/certificate.ts'
+import { bandPicture } from '../../src/plots/band-picture.ts'
+import { certificateWords } from '../../views/words/en/certificate.ts'
+import type { Block, Cell, Line } from '../document.ts'
+import { printMaterial } from './item.ts'
+import { limitCell, verdictLine } from './limit-cell.ts'
+
+const { results: words, conditions, item, ...common } = certificateWords
+const picturePx = 66
+
+/** Each face with what was found beside what was left. */
+export function flatnessBlocks(record: CertificateRecord): readonly Block[] {
+  return [
+    { kind: 'subheading', text: words.flatness },
+    {
+      kind: 'table',
+      columns: words.flatnessColumns.map((title, index) => ({
+        title,
+        share: [80, 126, 126, 130][index] ?? 1,
+      })),
+      rows: record.faces.map((face) => ({ cells: faceCells(face) })),
+    },
+  ]
+}
+
+function faceCells(face: CertifiedFace): readonly Cell[] {
+  const { asFound, asLeft } = face
+  const limit = asLeft?.limit ?? asFound?.limit ?? null
+  return [
+    { lines: faceLines(face) },
+    readingCell(asFound),
+    readingCell(asLeft),
+    limitCell(limit, asLeft?.flatnessUm ?? null, 'µm'),
+  ]
+}
+
+function faceLines(face: CertifiedFace): readonly Line[] {
+  const { outerDiameterMm, innerDiameterMm } = face
+  const isSized = outerDiameterMm !== null && innerDiameterMm !== null
+  return [
+    { text: item.componentKinds[face.kind], style: 'strong' },
+    { text: printMaterial(face) },
+    {
+      text: isSized
+        ? words.faceSize(outerDiameterMm.text, innerDiameterMm.text)
+        : words.faceSizeUnknown,
+      style: 'small',
+    },
+  ]
+}
+
+function readingCell(reading: CertifiedFlatness | null): Cell {
+  if (reading === null) return { lines: [{ text: common.notMeasured }] }
+  return {
+    lines: [verdictLine(reading), ...figureLines(reading)],
+    picture: {
+      drawing: bandPicture({ pattern: reading.pattern, sizePx: picturePx }),
+      alternative: words.pictureAlternative(conditions.patterns[reading.pattern]),
+    },
+  }
+}
+
+function figureLines(reading: CertifiedFlatness): readonly Line[] {
+  const { flatnessUm, flatnessUin, bands, expandedUncertaintyUm, coverageFactor } = reading
+  if (flatnessUm === null || flatnessUin === null || bands === null) {
+    return [{ text: words.unreadable, style: 'value' }]
+  }
+  return [
+    { text: words.um(flatnessUm.text), style: 'value' },
+    { text: words.uin(flatnessUin.text) },
+    { text: words.bands(bands.text, lampName(reading)) },
+    { text: words.form(words.forms[reading.form] ?? reading.form) },
+    {
+      text:
+        expandedUncertaintyUm === null
+          ? words.noUncertainty
+          : words.uncertainty(expandedUncertaintyUm.text, coverageFactor),
+      style: 'small',
+    },
+  ]
+}
+
+/** What the bands are counted in: a count without its lamp can't be turned into a height. */
+export function lampName({ lampId, wavelengthNm }: CertifiedFlatness): string {
+  return lampId === null ? conditions.otherLamp(wavelengthNm.text) : conditions.lamps[lampId]
+}

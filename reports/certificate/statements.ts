@@ -1,0 +1,87 @@
+import type { CertificateRecord, CertifiedCorrection } from '../../src/domain/certificate.ts'
+import { certificateWords } from '../../views/words/en/certificate.ts'
+import type { Block } from '../document.ts'
+import { printMoment } from './print-when.ts'
+
+const { methods, corrections, item, results, ...words } = certificateWords
+
+/** How results were obtained and judged. */
+export function methodBlocks(record: CertificateRecord): readonly Block[] {
+  const readings = record.faces.flatMap((one) => [one.asFound, ...one.earlier, one.asLeft])
+  const celsius = record.staticTests[0]?.leakTemperatureC.text
+  return [
+    { kind: 'heading', text: methods.heading },
+    { kind: 'paragraph', text: methods.flatness(namesOf(readings)) },
+    celsius === undefined
+      ? { kind: 'paragraph', text: methods.noStatic }
+      : { kind: 'paragraph', text: methods.static(namesOf(record.staticTests), celsius) },
+    { kind: 'paragraph', text: methods.deviations },
+    { kind: 'paragraph', text: methods.uncertainty },
+    { kind: 'subheading', text: methods.ruleHeading },
+    { kind: 'paragraph', text: methods.rule },
+  ]
+}
+
+function namesOf(results: readonly ({ readonly method: string } | null)[]): string {
+  const names = results.filter((one) => one !== null).map((one) => one.method)
+  return [...new Set(names)].join(', ') || methods.notApplied
+}
+
+/** Every record that was replaced, with both values and the reason. */
+export function correctionBlocks(record: CertificateRecord): readonly Block[] {
+  const heading: Block = { kind: 'heading', text: corrections.heading }
+  if (record.corrections.length === 0) {
+    return [heading, { kind: 'paragraph', text: corrections.none }]
+  }
+  const items = record.corrections.map(printCorrection)
+  return [heading, { kind: 'paragraph', text: corrections.intro }, { kind: 'list', items }]
+}
+
+function printCorrection(correction: CertifiedCorrection): string {
+  const { subject, was, became, byName, at, reason } = correction
+  const isFlatness = subject.kind === 'flatness'
+  const print = (figure: typeof was.figure): string => {
+    if (figure === null) return corrections.unreadable
+    return isFlatness ? corrections.um(figure.text) : corrections.leak(figure.text)
+  }
+  return corrections.item({
+    subject: isFlatness
+      ? corrections.flatness(
+          item.componentKinds[subject.face],
+          subject.condition === 'as-found' ? results.asFound : results.asLeft,
+        )
+      : corrections.static(results.sections[subject.section]),
+    was: print(was.figure),
+    became: print(became.figure),
+    by: byName,
+    at: printMoment(at),
+    reason: reason.trim() === '' ? words.notStated : reason,
+  })
+}
+
+/** What the tests leave open, how to handle the seal, and what the certificate claims. */
+export function statementBlocks(record: CertificateRecord): readonly Block[] {
+  const { limitsOfTests, cautions, statements } = words
+  const { isIndependent } = record.release
+  return [
+    { kind: 'heading', text: limitsOfTests.heading },
+    { kind: 'list', items: limitsOfTests.items },
+    { kind: 'heading', text: cautions.heading },
+    { kind: 'paragraph', text: cautions.intro },
+    { kind: 'list', items: cautions.items },
+    { kind: 'heading', text: statements.heading },
+    {
+      kind: 'list',
+      items: [
+        ...statements.items,
+        isIndependent ? statements.independent : statements.notIndependent,
+        ...(record.revision === 0 ? [] : [replacement(record)]),
+      ],
+    },
+  ]
+}
+
+function replacement({ revision, changeReason }: CertificateRecord): string {
+  const reason = changeReason.trim() === '' ? words.notStated : changeReason
+  return words.replaces(revision - 1, reason)
+}

@@ -1,0 +1,163 @@
+import {
+  type CertificateRecord,
+  type CertifiedRelease,
+  type CertifiedSeal,
+  type CertifiedTester,
+  type CertifiedVerdict,
+  type CertifiedWorkOrder,
+  certificateFormat,
+} from './certificate.ts'
+import { certifiedCorrections } from './certified-corrections.ts'
+import { certifiedFaces } from './certified-face.ts'
+import { certifiedInstruments } from './certified-instruments.ts'
+import { overallVerdict } from './certified-judgement.ts'
+import { certifiedStaticTests } from './certified-static-test.ts'
+import { currentOnly } from './current-only.ts'
+import type { Evidence } from './evidence.ts'
+import { figure, optionalFigure } from './figure.ts'
+import type { Decision } from './release.ts'
+import type { Seal } from './seal.ts'
+import type { WorkOrder } from './work-order.ts'
+import type { Workshop } from './workshop.ts'
+
+export type CertificateInput = {
+  readonly evidence: Evidence
+  /** Who releases: the decision as it is about to be stored. */
+  readonly decision: Pick<Decision, 'byId' | 'byName' | 'byDepartment' | 'at'>
+  readonly number: string
+  readonly revision: number
+  /** Needed from revision 1 on: why it replaces the one before. */
+  readonly changeReason?: string
+  readonly issuedAt: string
+  readonly verifyUrl: string
+  readonly workshop: Workshop
+  /** What the inspector wrote on releasing; '' where nothing was to be acknowledged. */
+  readonly acknowledgement: string
+}
+
+/** Everything the certificate says, from the record of the work order; the same each time. */
+export function certificateRecord(input: CertificateInput): CertificateRecord {
+  const { evidence, workshop } = input
+  const { customer, equipment, limitSet, handOver } = evidence
+  const faces = certifiedFaces(evidence)
+  const staticTests = certifiedStaticTests(evidence)
+  return {
+    format: certificateFormat,
+    number: input.number,
+    revision: input.revision,
+    changeReason: input.changeReason ?? '',
+    issuedAt: input.issuedAt,
+    verifyUrl: input.verifyUrl,
+    isInvented: evidence.workOrder.isInvented,
+    workshop: { name: workshop.name, address: workshop.address },
+    customer: { name: customer.name, address: customer.address, contact: customer.contact },
+    workOrder: certifiedWorkOrder(evidence.workOrder),
+    equipment: equipment === null ? null : withoutIds(equipment),
+    seal: certifiedSeal(evidence.seal),
+    limitSet: {
+      name: limitSet.name,
+      version: limitSet.version,
+      datedOn: limitSet.datedOn,
+      note: limitSet.note,
+    },
+    faces,
+    staticTests,
+    instruments: certifiedInstruments(evidence),
+    corrections: certifiedCorrections(evidence),
+    testers: testers(evidence),
+    handOver:
+      handOver === null ? null : { byName: handOver.byName, at: handOver.at, note: handOver.note },
+    release: releaseOf(input),
+    verdict: verdictOver(faces, staticTests),
+  }
+}
+
+function verdictOver(
+  faces: CertificateRecord['faces'],
+  staticTests: CertificateRecord['staticTests'],
+): CertifiedVerdict {
+  const newest = staticTests.filter((one) => one.isNewest)
+  return overallVerdict([
+    ...faces.map((one) => one.asLeft?.verdict ?? 'open'),
+    ...(newest.length === 0 ? (['open'] as const) : []),
+    ...newest.map((one) => testVerdict(one.drop.verdict, one.leak.verdict)),
+  ])
+}
+
+/** A test is judged by the limits there are: one that does not apply takes nothing away. */
+function testVerdict(drop: CertifiedVerdict, leak: CertifiedVerdict): CertifiedVerdict {
+  const judged = [drop, leak].filter((one) => one !== 'open')
+  return overallVerdict(judged)
+}
+
+function certifiedWorkOrder(order: WorkOrder): CertifiedWorkOrder {
+  return {
+    number: order.number,
+    customerOrder: order.customerOrder,
+    receivedAt: order.receivedAt,
+    reasonForRemoval: order.reasonForRemoval,
+    decontamination: order.decontamination,
+    lastFluid: order.lastFluid,
+    sealedPressureKPa: optionalFigure(order.sealedPressureKPa, { digits: 6 }),
+    serviceTemperatureC: optionalFigure(order.serviceTemperatureC, { decimals: 1 }),
+    shaftSpeedPerMin: optionalFigure(order.shaftSpeedPerMin, { decimals: 0 }),
+  }
+}
+
+function withoutIds(equipment: NonNullable<Evidence['equipment']>) {
+  const { tag, description, serviceFluid } = equipment
+  return { tag, description, serviceFluid }
+}
+
+function certifiedSeal(seal: Seal): CertifiedSeal {
+  const { serial, drawing, drawingRevision, arrangement, size } = seal
+  const length = { decimals: 2 }
+  return {
+    serial,
+    drawing,
+    drawingRevision,
+    arrangement,
+    shaftDiameterMm: figure(seal.shaftDiameterMm, length),
+    size,
+    components: seal.components.map((one) => ({
+      kind: one.kind,
+      material: one.material,
+      outerDiameterMm: optionalFigure(one.outerDiameterMm, length),
+      innerDiameterMm: optionalFigure(one.innerDiameterMm, length),
+      noseHeightMm: optionalFigure(one.noseHeightMm, length),
+      minimumNoseHeightMm: optionalFigure(one.minimumNoseHeightMm, length),
+    })),
+  }
+}
+
+function testers(evidence: Evidence): readonly CertifiedTester[] {
+  const did = new Map<string, CertifiedTester['did']>()
+  const add = (name: string, kind: 'flatness' | 'static-test', at: string) => {
+    const known = did.get(name) ?? []
+    const on = at.slice(0, 10)
+    const isKnown = known.some((one) => one.kind === kind && one.on === on)
+    did.set(name, isKnown ? known : [...known, { kind, on }])
+  }
+  for (const one of currentOnly(evidence.flatnessReadings)) {
+    add(one.recordedByName, 'flatness', one.recordedAt)
+  }
+  for (const one of currentOnly(evidence.staticTests)) {
+    add(one.recordedByName, 'static-test', one.recordedAt)
+  }
+  return [...did].map(([name, acts]) => ({ name, did: acts }))
+}
+
+function releaseOf({ evidence, decision, acknowledgement }: CertificateInput): CertifiedRelease {
+  const hands = [
+    ...evidence.flatnessReadings.map((one) => one.recordedById),
+    ...evidence.staticTests.map((one) => one.recordedById),
+    ...(evidence.handOver === null ? [] : [evidence.handOver.byId]),
+  ]
+  return {
+    byName: decision.byName,
+    byDepartment: decision.byDepartment,
+    at: decision.at,
+    acknowledgement,
+    isIndependent: !hands.includes(decision.byId),
+  }
+}

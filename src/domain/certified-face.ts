@@ -1,0 +1,92 @@
+import { lampIds, lamps } from '../science/optics/lamps.ts'
+import { umToUin } from '../science/units/um-to-uin.ts'
+import type { CertifiedFace, CertifiedFlatness } from './certificate.ts'
+import { certifiedJudgement, printedRounding } from './certified-judgement.ts'
+import { currentOnly } from './current-only.ts'
+import type { Evidence } from './evidence.ts'
+import { figure, optionalFigure } from './figure.ts'
+import type { FlatnessReading, ReadingCondition } from './flatness.ts'
+import { judgeFlatness } from './judge-flatness.ts'
+import { type Component, type FaceKind, faceKinds } from './seal.ts'
+import { standingReadings } from './standing.ts'
+
+/** Printed with every expanded uncertainty; about 95 % for a normal distribution. */
+const coverageFactor = 2
+
+/** Each lapped face of the seal with the readings that speak for it. */
+export function certifiedFaces(evidence: Evidence): readonly CertifiedFace[] {
+  const standing = standingReadings(evidence.flatnessReadings)
+  return faceKinds.flatMap((kind) => {
+    const component = evidence.seal.components.find((one) => one.kind === kind)
+    return component === undefined ? [] : [certifiedFace(evidence, component, kind, standing)]
+  })
+}
+
+function certifiedFace(
+  evidence: Evidence,
+  component: Component,
+  kind: FaceKind,
+  standing: readonly FlatnessReading[],
+): CertifiedFace {
+  const certify = (one: FlatnessReading): CertifiedFlatness =>
+    certifiedFlatness(one, evidence, component.material)
+  const standingOf = (condition: ReadingCondition): CertifiedFlatness | null => {
+    const found = standing.find(
+      (one) => one.componentId === component.id && one.condition === condition,
+    )
+    return found === undefined ? null : certify(found)
+  }
+  const mine = currentOnly(evidence.flatnessReadings).filter(
+    (one) => one.componentId === component.id,
+  )
+  return {
+    kind,
+    material: component.material,
+    outerDiameterMm: optionalFigure(component.outerDiameterMm, { decimals: 2 }),
+    innerDiameterMm: optionalFigure(component.innerDiameterMm, { decimals: 2 }),
+    asFound: standingOf('as-found'),
+    asLeft: standingOf('as-left'),
+    earlier: mine.filter((one) => !standing.includes(one)).map(certify),
+  }
+}
+
+function certifiedFlatness(
+  reading: FlatnessReading,
+  evidence: Evidence,
+  material: string,
+): CertifiedFlatness {
+  const { flatnessUm, standardUncertaintyUm, wavelengthNm } = reading
+  const expandedUm = standardUncertaintyUm === null ? null : coverageFactor * standardUncertaintyUm
+  return {
+    ...certifiedJudgement(judgeFlatness(reading, evidence.limitSet, material)),
+    condition: reading.condition,
+    pattern: reading.pattern,
+    form: reading.form,
+    ringCentre: reading.ringCentre,
+    directions: reading.directions.map(({ directionDeg, bands, bandsTyped }) => ({
+      directionDeg,
+      bands,
+      bandsTyped,
+    })),
+    bands: optionalFigure(reading.bands, { decimals: 2 }),
+    flatnessUm: optionalFigure(flatnessUm, printedRounding.flatness),
+    flatnessUin: optionalFigure(
+      flatnessUm === null ? null : umToUin(flatnessUm),
+      printedRounding.uin,
+    ),
+    expandedUncertaintyUm: optionalFigure(expandedUm, { digits: 2 }),
+    coverageFactor,
+    lampId: lampIds.find((id) => lamps[id].wavelengthNm === wavelengthNm) ?? null,
+    wavelengthNm: figure(wavelengthNm, { digits: 7 }),
+    bandHeightUm: figure(reading.bandHeightUm, { decimals: 4 }),
+    viewingAngleDeg: figure(reading.viewingAngleDeg, { decimals: 0 }),
+    soakMin: optionalFigure(reading.soakMin, { decimals: 0 }),
+    temperatureC: optionalFigure(reading.temperatureC, { decimals: 1 }),
+    note: reading.note,
+    method: reading.method,
+    lampNumber: reading.lamp.number,
+    flatNumber: reading.flat.number,
+    recordedByName: reading.recordedByName,
+    recordedAt: reading.recordedAt,
+  }
+}

@@ -1,0 +1,52 @@
+import { throughputUnits } from '../science/units/throughput-units.ts'
+import { umToUin } from '../science/units/um-to-uin.ts'
+import type { CertifiedJudgement, CertifiedLimit, CertifiedVerdict } from './certificate.ts'
+import { figure, optionalFigure } from './figure.ts'
+import { leakLimitTemperatureC } from './judge-static-test.ts'
+import type { Judged } from './judged.ts'
+import type { Characteristic, Limit } from './limit-set.ts'
+
+/** How the results of a characteristic are printed; the limit beside them the same way. */
+export const printedRounding = {
+  flatness: { decimals: 3 },
+  'static-drop': { decimals: 2 },
+  'static-leak-rate': { digits: 3 },
+  uin: { decimals: 1 },
+  mlPerMin: { digits: 3 },
+} as const
+
+/** One judged result as the certificate states it. */
+export function certifiedJudgement(judged: Judged): CertifiedJudgement {
+  const { verdict, why, limit } = judged
+  return { verdict, why, limit: limit === null ? null : certifiedLimit(limit) }
+}
+
+/** One verdict over several: fail where one fails, else the weakest of the rest. */
+export function overallVerdict(verdicts: readonly CertifiedVerdict[]): CertifiedVerdict {
+  if (verdicts.includes('fail')) return 'fail'
+  return verdicts.length === 0 || verdicts.includes('open') ? 'open' : 'pass'
+}
+
+function certifiedLimit(limit: Limit): CertifiedLimit {
+  const { characteristic, upper, asWritten, withinS, volumeAtMostL, basis, source } = limit
+  return {
+    upper: figure(upper, printedRounding[characteristic]),
+    upperUin: optionalFigure(uinOf(characteristic, upper), printedRounding.uin),
+    upperMlPerMin: optionalFigure(mlPerMinOf(characteristic, upper), printedRounding.mlPerMin),
+    asWritten,
+    withinS,
+    volumeAtMostL,
+    basis,
+    source,
+  }
+}
+
+function uinOf(characteristic: Characteristic, upper: number): number | null {
+  return characteristic === 'flatness' ? umToUin(upper) : null
+}
+
+function mlPerMinOf(characteristic: Characteristic, upper: number): number | null {
+  if (characteristic !== 'static-leak-rate') return null
+  return throughputUnits({ leakPaM3PerS: upper, referenceTemperatureC: leakLimitTemperatureC })
+    .leakMlPerMin
+}
