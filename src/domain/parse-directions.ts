@@ -11,9 +11,13 @@ export const bowBounds = {
 /**
  * Reads the counts, one for each direction. A count is entered, or a bow and a spacing; straight
  * bands are zero by their pattern, so their count may stay empty but may not be another. A saddle
- * is the sum of two directions and needs both.
+ * is the sum of two directions and needs both. Without a pattern (its field was faulty) the counts
+ * are looked at all the same.
  */
-export function parseDirections(fields: Fields, pattern: BandPattern): readonly DirectionReading[] {
+export function parseDirections(
+  fields: Fields,
+  pattern: BandPattern | null,
+): readonly DirectionReading[] {
   const { min, max } = flatnessBounds.directionCount
   const isUnreadable = pattern === 'unreadable'
   const parts = fields.list('readings', { min: isUnreadable ? 0 : min, max })
@@ -45,7 +49,7 @@ function isSameDirection(a: DirectionReading, b: DirectionReading, turnDeg: numb
   return a.directionDeg % turnDeg === b.directionDeg % turnDeg
 }
 
-function parseDirection(part: Fields, pattern: BandPattern): DirectionReading {
+function parseDirection(part: Fields, pattern: BandPattern | null): DirectionReading {
   const directionDeg = part.decimal('directionDeg', flatnessBounds.directionDeg)
   if (part.isGiven('bowMm') || part.isGiven('spacingMm')) {
     return { directionDeg, ...parseBow(part) }
@@ -63,7 +67,7 @@ function parseBow(part: Fields): Pick<DirectionReading, 'bands' | 'bandsTyped'> 
   const before = part.faults.length
   const bowMm = part.decimal('bowMm', bowBounds.bowMm)
   const spacingMm = part.decimal('spacingMm', bowBounds.spacingMm)
-  if (part.isGiven('bands')) part.fault('bands', 'unknown-field', { name: 'bands' })
+  if (part.isGiven('bands')) part.fault('bands', 'one-of-two', { one: 'bands', other: 'bowMm' })
   if (part.faults.length > before) return { bands: 0, bandsTyped: '' }
   const bands = bowOverSpacingBands({ bowMm, spacingMm })
   const { max } = flatnessBounds.bands

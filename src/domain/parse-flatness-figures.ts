@@ -8,11 +8,13 @@ import { parseDirections } from './parse-directions.ts'
  * the rest is not entered yet. Faults are collected in `fields`.
  */
 export function parseFlatnessFigures(fields: Fields): FlatnessFigures {
+  const before = fields.faults.length
   const pattern = fields.choice('pattern', bandPatterns)
+  const isChosen = fields.faults.length === before
   return {
     pattern,
     ringCentre: parseRingCentre(fields, pattern),
-    directions: parseDirections(fields, pattern),
+    directions: parseDirections(fields, isChosen ? pattern : null),
     viewingAngleDeg: fields.optionalDecimal('viewingAngleDeg', flatnessBounds.viewingAngleDeg) ?? 0,
   }
 }

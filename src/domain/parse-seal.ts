@@ -82,13 +82,13 @@ function parseComponent(part: Fields): NewComponent {
     'minimumNoseHeightMm',
   )
   const kind = part.choice('kind', componentKinds)
+  const before = part.faults.length
   const outer = part.optionalDecimal('outerDiameterMm', sealBounds.ringDiameterMm)
   const inner = part.optionalDecimal('innerDiameterMm', sealBounds.ringDiameterMm)
   // An inner diameter alone could be anything's: it is only kept beside its outer one.
-  if (inner !== null && outer === null && !part.isGiven('outerDiameterMm')) {
-    part.fault('outerDiameterMm', 'empty')
-  } else if (inner !== null && outer !== null && inner >= outer) {
-    part.fault('innerDiameterMm', 'inner-not-smaller')
+  if (inner !== null && part.faults.length === before) {
+    if (outer === null) part.fault('outerDiameterMm', 'empty')
+    else if (inner >= outer) part.fault('innerDiameterMm', 'inner-not-smaller')
   }
   return {
     kind,

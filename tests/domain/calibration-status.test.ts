@@ -1,0 +1,69 @@
+import { describe, expect, test } from 'vitest'
+import { calibrationOn, calibrationStatus } from '../../src/domain/calibration-status.ts'
+import { instrumentUse } from '../../src/domain/instrument-use.ts'
+import { buildCalibration, buildInstrument } from '../support/build-instrument.ts'
+
+const first = buildCalibration({ id: 1, calibratedOn: '2025-03-01', dueOn: '2026-03-01' })
+const second = buildCalibration({
+  id: 2,
+  calibratedOn: '2026-04-10',
+  dueOn: '2027-04-10',
+  certificateNumber: 'K-2',
+})
+const gauge = buildInstrument('pressure-gauge', { calibrations: [first, second] })
+
+describe('calibration status', () => {
+  test('is never calibrated before the first calibration, and in calibration from its day on', () => {
+    expect(calibrationStatus(gauge, '2025-02-28')).toBe('never-calibrated')
+    expect(calibrationStatus(gauge, '2025-03-01')).toBe('in-calibration')
+    expect(calibrationStatus(buildInstrument('lamp', { calibrations: [] }), '2026-01-01')).toBe(
+      'never-calibrated',
+    )
+  })
+
+  test('still holds on the due day and is overdue the day after', () => {
+    expect(calibrationStatus(gauge, '2026-03-01')).toBe('in-calibration')
+    expect(calibrationStatus(gauge, '2026-03-02')).toBe('overdue')
+  })
+
+  test('stays overdue until the next calibration, which repairs nothing before it', () => {
+    expect(calibrationStatus(gauge, '2026-04-09')).toBe('overdue')
+    expect(calibrationStatus(gauge, '2026-04-10')).toBe('in-calibration')
+  })
+
+  test('is withdrawn from that day on, whatever the calibration says', () => {
+    const withdrawn = { ...gauge, withdrawnOn: '2026-06-01' }
+    expect(calibrationStatus(withdrawn, '2026-05-31')).toBe('in-calibration')
+    expect(calibrationStatus(withdrawn, '2026-06-01')).toBe('withdrawn')
+  })
+
+  test('goes by the newest calibration on or before the day, in whatever order they stand', () => {
+    const turned = { ...gauge, calibrations: [second, first] }
+    expect(calibrationOn(turned, '2026-11-25')).toBe(second)
+    expect(calibrationOn(turned, '2026-01-01')).toBe(first)
+    expect(calibrationOn(turned, '2025-01-01')).toBeUndefined()
+  })
+
+  test('goes by the later entry where two calibrations share a day', () => {
+    const again = buildCalibration({ id: 3, calibratedOn: '2026-04-10', dueOn: '2026-10-10' })
+    expect(calibrationOn({ ...gauge, calibrations: [second, again] }, '2026-11-25')).toBe(again)
+  })
+})
+
+test('the use of an instrument keeps what its label said on that day', () => {
+  expect(instrumentUse(gauge, '2026-03-15')).toEqual({
+    instrumentId: 3,
+    number: 'G-01',
+    name: 'pressure-gauge',
+    kind: 'pressure-gauge',
+    status: 'overdue',
+    dueOn: '2026-03-01',
+    certificateNumber: 'K-1',
+  })
+  expect(instrumentUse(gauge, '2026-11-25').certificateNumber).toBe('K-2')
+})
+
+test('the use of an instrument before its first calibration has no due day and no certificate', () => {
+  const use = instrumentUse(gauge, '2025-01-01')
+  expect([use.status, use.dueOn, use.certificateNumber]).toEqual(['never-calibrated', null, null])
+})

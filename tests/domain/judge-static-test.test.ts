@@ -1,0 +1,93 @@
+import { describe, expect, test } from 'vitest'
+import { judgeStaticTest } from '../../src/domain/judge-static-test.ts'
+import type { Limit } from '../../src/domain/limit-set.ts'
+import { buildLimit, buildLimitSet } from '../support/build-limit-set.ts'
+import { buildStaticTest } from '../support/build-static-test.ts'
+
+// 14 kPa within 300 s from at most 28 L.
+const dropLimits = buildLimitSet()
+const leakLimit: Limit = buildLimit({ id: 7, characteristic: 'static-leak-rate', upper: 0.01 })
+const leakLimits = buildLimitSet({ limits: [leakLimit] })
+
+const dropOf = (changes: Parameters<typeof buildStaticTest>[0]) =>
+  judgeStaticTest(buildStaticTest(changes), dropLimits)[0]
+const leakOf = (changes: Parameters<typeof buildStaticTest>[0]) =>
+  judgeStaticTest(buildStaticTest(changes), leakLimits)[1]
+
+test('answers drop and leak rate, in that order, with what they are', () => {
+  const judged = judgeStaticTest(buildStaticTest(), dropLimits)
+  expect(judged.map((one) => one.characteristic)).toEqual(['static-drop', 'static-leak-rate'])
+})
+
+describe('drop', () => {
+  test('passes at the limit and fails beyond it', () => {
+    const at = dropOf({ startPressureKPaAbs: 270, endPressureKPaAbs: 256 })
+    expect([at?.verdict, at?.why, at?.value]).toEqual(['pass', 'within-limit', 14])
+    const beyond = dropOf({ startPressureKPaAbs: 270, endPressureKPaAbs: 255.99 })
+    expect([beyond?.verdict, beyond?.why]).toEqual(['fail', 'beyond-limit'])
+  })
+
+  test('is comparable up to the volume that the limit is written for', () => {
+    expect(dropOf({ volumeL: 28 })?.verdict).toBe('pass')
+    const larger = dropOf({ volumeL: 28.01 })
+    expect([larger?.verdict, larger?.why, larger?.limit?.id]).toEqual([
+      'open',
+      'volume-too-large',
+      2,
+    ])
+  })
+
+  test('is comparable from the hold that the limit is written for', () => {
+    expect(dropOf({ durationS: 300 })?.verdict).toBe('pass')
+    expect(dropOf({ durationS: 600 })?.verdict).toBe('pass')
+    const shorter = dropOf({ durationS: 299 })
+    expect([shorter?.verdict, shorter?.why]).toEqual(['open', 'hold-too-short'])
+  })
+
+  test('is open, not failed, where a test too short already exceeds it', () => {
+    expect(dropOf({ durationS: 60, endPressureKPaAbs: 200 })?.verdict).toBe('open')
+  })
+
+  test('is always comparable where the limit names neither volume nor hold', () => {
+    const plain = buildLimitSet({
+      limits: [buildLimit({ characteristic: 'static-drop', upper: 14 })],
+    })
+    const judged = judgeStaticTest(buildStaticTest({ volumeL: 500, durationS: 10 }), plain)[0]
+    expect(judged?.verdict).toBe('pass')
+  })
+
+  test('is open without a limit', () => {
+    const judged = judgeStaticTest(buildStaticTest(), leakLimits)[0]
+    expect([judged?.verdict, judged?.why, judged?.limit, judged?.value]).toEqual([
+      'open',
+      'no-limit',
+      null,
+      1,
+    ])
+  })
+})
+
+describe('leak rate', () => {
+  test('passes and fails by the limit', () => {
+    // 2 L x 1 kPa / 300 s = 0.00667 Pa m3/s; at 2 kPa twice that.
+    expect(leakOf({})?.verdict).toBe('pass')
+    expect(leakOf({ endPressureKPaAbs: 269 })?.verdict).toBe('fail')
+  })
+
+  test('passes a rise: no gas was seen to leave', () => {
+    const risen = leakOf({ endPressureKPaAbs: 272 })
+    expect(risen?.verdict).toBe('pass')
+    expect(risen?.value).toBeLessThan(0)
+  })
+
+  test('is compared at 20 °C, whatever temperature the rig reports it at', () => {
+    const at20 = leakOf({})?.value
+    const at0 = leakOf({ referenceTemperatureC: 0 })
+    expect(at0?.value).toBeCloseTo(at20 ?? 0, 14) // rounding of doubles
+    expect(buildStaticTest({ referenceTemperatureC: 0 }).leakPaM3PerS).toBeLessThan(at20 ?? 0)
+  })
+
+  test('is open without a limit', () => {
+    expect(judgeStaticTest(buildStaticTest(), dropLimits)[1]?.why).toBe('no-limit')
+  })
+})

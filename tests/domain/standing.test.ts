@@ -1,0 +1,44 @@
+import { expect, test } from 'vitest'
+import { currentOnly } from '../../src/domain/current-only.ts'
+import { standingReadings, standingTests } from '../../src/domain/standing.ts'
+import { buildFlatnessReading } from '../support/build-flatness-reading.ts'
+import { buildStaticTest } from '../support/build-static-test.ts'
+
+const ids = (records: readonly { readonly id: number }[]) => records.map((one) => one.id)
+
+test('current records are those that no correction replaced', () => {
+  const records = [
+    buildFlatnessReading({ id: 1, replacedById: 3 }),
+    buildFlatnessReading({ id: 2 }),
+    buildFlatnessReading({ id: 3, replacesId: 1, reason: 'wrong lamp' }),
+  ]
+  expect(ids(currentOnly(records))).toEqual([2, 3])
+})
+
+test('the newest reading of each face and condition stands', () => {
+  const records = [
+    buildFlatnessReading({ id: 1, condition: 'as-found' }),
+    buildFlatnessReading({ id: 2 }),
+    buildFlatnessReading({ id: 3, componentId: 12, faceKind: 'stationary-seat' }),
+    buildFlatnessReading({ id: 4 }),
+  ]
+  expect(ids(standingReadings(records))).toEqual([1, 3, 4])
+})
+
+test('a replaced reading does not stand, even as the newest', () => {
+  const records = [
+    buildFlatnessReading({ id: 1 }),
+    buildFlatnessReading({ id: 2, replacedById: 9 }),
+  ]
+  expect(ids(standingReadings(records))).toEqual([1])
+})
+
+test('the newest test of each section stands', () => {
+  const records = [
+    buildStaticTest({ id: 1 }),
+    buildStaticTest({ id: 2, section: 'inboard' }),
+    buildStaticTest({ id: 3 }),
+    buildStaticTest({ id: 4, section: 'inboard', replacedById: 5 }),
+  ]
+  expect(ids(standingTests(records))).toEqual([2, 3])
+})
