@@ -1,6 +1,8 @@
 import { benchWords } from './en/bench.ts'
 import { chromeWords } from './en/chrome.ts'
 import { customersWords } from './en/customers.ts'
+import { flatnessWords } from './en/flatness.ts'
+import { recordingWords } from './en/recording.ts'
 import { signInWords } from './en/sign-in.ts'
 import { tradeWords } from './en/trade.ts'
 import { workOrdersWords } from './en/work-orders.ts'
@@ -11,6 +13,8 @@ export const words = {
   signIn: signInWords,
   bench: benchWords,
   customers: customersWords,
+  flatness: flatnessWords,
+  recording: recordingWords,
   trade: tradeWords,
   workOrders: workOrdersWords,
 } as const

@@ -1,0 +1,65 @@
+import type { FlatnessAnswer } from '../../../views/flatness/answer.tsx'
+import { calibrationStatus } from '../../domain/calibration-status.ts'
+import { computeFlatness } from '../../domain/compute-flatness.ts'
+import { type Input, openFields } from '../../domain/fields.ts'
+import type { Instrument, InstrumentKind } from '../../domain/instrument.ts'
+import { instrumentUse } from '../../domain/instrument-use.ts'
+import { judgeFlatness } from '../../domain/judge-flatness.ts'
+import { directionCount } from '../../domain/parse-directions.ts'
+import { parseFlatnessFigures } from '../../domain/parse-flatness-figures.ts'
+import { type LampId, lampIds } from '../../science/optics/lamps.ts'
+import { typedText } from '../typed-text.ts'
+import type { FlatnessDesk } from './desk.ts'
+import { dropEmptyDirections } from './drop-empty-directions.ts'
+
+/** What can be said of a reading of which perhaps not all is entered yet. */
+export function answerOf(input: Input, desk: FlatnessDesk): FlatnessAnswer {
+  const lamp = chosen(desk, 'lamp', input.lampInstrumentId)
+  const flat = chosen(desk, 'optical-flat', input.opticalFlatInstrumentId)
+  const uses = [lamp, flat]
+    .filter((one) => one !== undefined)
+    .map((one) => instrumentUse(one, desk.today))
+  const lampId = lampIds.find((id) => id === lamp?.lampId)
+  return { uses, outcome: outcomeOf(dropEmptyDirections(input), desk, lampId, flat) }
+}
+
+function outcomeOf(
+  input: Input,
+  desk: FlatnessDesk,
+  lampId: LampId | undefined,
+  flat: Instrument | undefined,
+): FlatnessAnswer['outcome'] {
+  const pattern = typedText(input.pattern)
+  if (pattern === '') return { kind: 'ask', ask: 'pattern' }
+  if (lampId === undefined) return { kind: 'ask', ask: 'lamp' }
+  const fields = openFields(input)
+  const parsed = fields.finish(parseFlatnessFigures(fields))
+  if (!parsed.ok) {
+    // What is still empty is no mistake yet: it is asked for.
+    const faults = parsed.faults.filter((one) => one.kind !== 'empty')
+    if (faults.length > 0) return { kind: 'faulty', faults, pattern }
+    const isFirstRead = !parsed.faults.some((one) => one.field.startsWith('readings[0]'))
+    return { kind: 'ask', ask: pattern === 'saddle' && isFirstRead ? 'second' : 'count' }
+  }
+  const figures = parsed.value
+  const flatToleranceUm = flat?.flatToleranceUm ?? null
+  const computed = computeFlatness(figures, { lampId, flatToleranceUm })
+  const face = desk.faces.find((one) => String(one.id) === typedText(input.faceId))
+  return {
+    kind: 'figures',
+    pattern: figures.pattern,
+    computed,
+    judged: face === undefined ? null : judgeFlatness(computed, desk.limitSet, face.material),
+    readCount: directionCount(figures.directions),
+    requiredCount: desk.limitSet.directionsRequiredCount,
+  }
+}
+
+function chosen(desk: FlatnessDesk, kind: InstrumentKind, id: unknown): Instrument | undefined {
+  return desk.instruments.find(
+    (one) =>
+      one.kind === kind &&
+      String(one.id) === typedText(id) &&
+      calibrationStatus(one, desk.today) !== 'withdrawn',
+  )
+}

@@ -1,0 +1,38 @@
+import type { Instrument } from '../../domain/instrument.ts'
+import type { LimitSet } from '../../domain/limit-set.ts'
+import { type Component, faceKinds, type Seal } from '../../domain/seal.ts'
+import type { WorkOrder } from '../../domain/work-order.ts'
+import { listInstruments } from '../../store/list-instruments.ts'
+import { requireLimitSet } from '../../store/require-limit-set.ts'
+import { requireSeal } from '../../store/require-seal.ts'
+import { requireWorkOrder } from '../../store/require-work-order.ts'
+import type { AppContext } from '../context.ts'
+import { viewer } from '../viewer.ts'
+
+/** All that reading a face needs to know of its order. */
+export type FlatnessDesk = {
+  readonly order: WorkOrder
+  readonly seal: Seal
+  /** The components that carry a lapped face, rotating face first. */
+  readonly faces: readonly Component[]
+  readonly components: readonly Component[]
+  readonly limitSet: LimitSet
+  readonly instruments: readonly Instrument[]
+  readonly today: string
+}
+
+/** @throws AppError not-found where the order is not there */
+export function openFlatnessDesk(c: AppContext): FlatnessDesk {
+  const { store, now } = c.var.shop
+  const order = requireWorkOrder(store, c.req.param('number') ?? '', viewer(c))
+  const seal = requireSeal(store, order.sealId)
+  return {
+    order,
+    seal,
+    faces: faceKinds.flatMap((kind) => seal.components.filter((one) => one.kind === kind)),
+    components: seal.components,
+    limitSet: requireLimitSet(store, order.limitSetId),
+    instruments: listInstruments(store),
+    today: now().toISOString().slice(0, 10),
+  }
+}

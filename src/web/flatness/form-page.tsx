@@ -1,0 +1,47 @@
+import type { FlatnessFormValues } from '../../../views/flatness/form-values.ts'
+import { type FlatnessForm, FlatnessFormPage } from '../../../views/flatness-form-page.tsx'
+import type { Fault } from '../../domain/fault.ts'
+import type { FlatnessReading } from '../../domain/flatness.ts'
+import { limitFor } from '../../domain/limit-for.ts'
+import { type Component, faceKinds } from '../../domain/seal.ts'
+import type { AppContext } from '../context.ts'
+import { frameOf, sendPage } from '../send-page.ts'
+import { answerOf } from './answer-of.ts'
+import type { FlatnessDesk } from './desk.ts'
+
+export type Drawn = {
+  readonly values: FlatnessFormValues
+  readonly formKey: string
+  readonly faults: readonly Fault[]
+  readonly replaced: FlatnessReading | undefined
+}
+
+/** The form, fresh, filled, or with what is wrong with it. */
+export function sendFlatnessForm(
+  c: AppContext,
+  desk: FlatnessDesk,
+  drawn: Drawn,
+): Promise<Response> {
+  const form: FlatnessForm = {
+    ...drawn,
+    replaced: drawn.replaced ?? null,
+    orderNumber: desk.order.number,
+    sealSerial: desk.seal.serial,
+    isQuarantined: desk.order.decontamination === 'not-stated',
+    limitSetName: desk.limitSet.name,
+    faces: desk.faces.flatMap((one) => faceChoice(one, desk)),
+    instruments: desk.instruments,
+    day: desk.today,
+    answer: answerOf(drawn.values, desk),
+    isNext: c.req.query('recorded') !== undefined,
+  }
+  const page = <FlatnessFormPage frame={frameOf(c, ['stepper'])} form={form} />
+  return sendPage(c, page, drawn.faults.length > 0 ? 422 : 200)
+}
+
+function faceChoice(component: Component, desk: FlatnessDesk): FlatnessForm['faces'] {
+  const kind = faceKinds.find((one) => one === component.kind)
+  if (kind === undefined) return []
+  const { id, material } = component
+  return [{ id, kind, material, limit: limitFor(desk.limitSet, 'flatness', material) ?? null }]
+}

@@ -1,0 +1,77 @@
+import { FlatnessPreview } from '../../../views/flatness/preview.tsx'
+import { completeFlatnessReading } from '../../domain/complete-flatness-reading.ts'
+import { parseFlatnessReading } from '../../domain/parse-flatness-reading.ts'
+import { addFlatnessReading } from '../../store/add-flatness-reading.ts'
+import { listFlatnessReadings } from '../../store/list-flatness-readings.ts'
+import { requireOpenOrder } from '../../store/require-open-order.ts'
+import type { AppContext } from '../context.ts'
+import { readForm } from '../read-form.ts'
+import { newFormKey, recordOnce } from '../record-once.ts'
+import { replacedRecord } from '../replaced-record.ts'
+import { sendFragment } from '../send-page.ts'
+import { typedText } from '../typed-text.ts'
+import { actor } from '../viewer.ts'
+import { answerOf } from './answer-of.ts'
+import { type FlatnessDesk, openFlatnessDesk } from './desk.ts'
+import { dropEmptyDirections } from './drop-empty-directions.ts'
+import { sendFlatnessForm } from './form-page.tsx'
+import { freshValues, valuesOfInput, valuesOfReading } from './form-values.ts'
+
+export function newFlatnessReading(c: AppContext): Promise<Response> {
+  const { store, randomBytes } = c.var.shop
+  const desk = openFlatnessDesk(c)
+  requireOpenOrder(store, desk.order.id)
+  const readings = listFlatnessReadings(store, desk.order.id)
+  const replaced = replacedRecord(readings, c.req.query('replaces'))
+  return sendFlatnessForm(c, desk, {
+    values: replaced === undefined ? freshValues(c, desk) : valuesOfReading(replaced),
+    formKey: newFormKey(randomBytes),
+    faults: [],
+    replaced,
+  })
+}
+
+/** Recomputes the answer while the form is being filled in; records nothing. */
+export async function previewFlatness(c: AppContext): Promise<Response> {
+  const desk = openFlatnessDesk(c)
+  const input = await readForm(c)
+  return sendFragment(
+    c,
+    <FlatnessPreview
+      answer={answerOf(input, desk)}
+      values={valuesOfInput(input)}
+      instruments={desk.instruments}
+    />,
+  )
+}
+
+export async function createFlatnessReading(c: AppContext): Promise<Response> {
+  const { store } = c.var.shop
+  const desk = openFlatnessDesk(c)
+  const input = await readForm(c)
+  const { formKey, after, ...rest } = input
+  const parsed = parseFlatnessReading(dropEmptyDirections(rest), desk)
+  if (!parsed.ok) {
+    const readings = listFlatnessReadings(store, desk.order.id)
+    return sendFlatnessForm(c, desk, {
+      values: valuesOfInput(rest),
+      formKey: typedText(formKey),
+      faults: parsed.faults,
+      replaced: replacedRecord(readings, typedText(rest.replacesId)),
+    })
+  }
+  return recordOnce(c, input, () => {
+    const reading = { ...parsed.value, workOrderId: desk.order.id }
+    const { faceKind: _, ...fresh } = completeFlatnessReading(reading, desk)
+    addFlatnessReading(store, fresh, actor(c))
+    return whereNext(desk, reading.componentId, typedText(after))
+  })
+}
+
+/** Back to the order, or straight on to the other face. */
+function whereNext(desk: FlatnessDesk, componentId: number, after: string): string {
+  const order = `/work-orders/${desk.order.number}`
+  const other = desk.faces.find((one) => one.id !== componentId)
+  if (after !== 'other-face' || other === undefined) return `${order}?recorded=flatness`
+  return `${order}/flatness/new?face=${other.id}&recorded=flatness`
+}

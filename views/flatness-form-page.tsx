@@ -1,0 +1,183 @@
+import type { FC } from 'hono/jsx'
+import type { Fault } from '../src/domain/fault.ts'
+import { readingConditions } from '../src/domain/flatness.ts'
+import type { Instrument } from '../src/domain/instrument.ts'
+import type { Limit } from '../src/domain/limit-set.ts'
+import type { FaceKind } from '../src/domain/seal.ts'
+import { Button } from './components/button.tsx'
+import { ButtonRow } from './components/button-row.tsx'
+import { Caution } from './components/caution.tsx'
+import { ChoiceCards } from './components/choice-cards.tsx'
+import { ErrorSummary } from './components/error-summary.tsx'
+import { Notice } from './components/notice.tsx'
+import { PageHead } from './components/page-head.tsx'
+import { limitText } from './figures/limit-text.ts'
+import { type FlatnessAnswer, FlatnessAnswerView } from './flatness/answer.tsx'
+import { CountQuestion } from './flatness/count-question.tsx'
+import { flatnessFieldId, flatnessSentence } from './flatness/fault-sentence.ts'
+import type { FlatnessFormValues } from './flatness/form-values.ts'
+import { MoreFields } from './flatness/more-fields.tsx'
+import { PatternCards, RingQuestion } from './flatness/pattern-cards.tsx'
+import { Question } from './flatness/question.tsx'
+import { Remembered } from './flatness/remembered.tsx'
+import { type Frame, Page } from './page.tsx'
+import { CorrectionFields, type Replaced } from './recording/correction-fields.tsx'
+import { LimitSource } from './recording/limit-source.tsx'
+import { liveAnswer } from './recording/live-answer.ts'
+import { tradeWord } from './words/en/trade.ts'
+import { words } from './words/en.ts'
+
+export type FaceChoice = {
+  readonly id: number
+  readonly kind: FaceKind
+  readonly material: string
+  readonly limit: Limit | null
+}
+
+export type FlatnessForm = {
+  readonly orderNumber: string
+  readonly sealSerial: string
+  readonly isQuarantined: boolean
+  readonly limitSetName: string
+  readonly faces: readonly FaceChoice[]
+  readonly instruments: readonly Instrument[]
+  /** Day of use, for what the labels of the instruments say. */
+  readonly day: string
+  readonly values: FlatnessFormValues
+  readonly formKey: string
+  readonly faults: readonly Fault[]
+  readonly answer: FlatnessAnswer
+  readonly replaced: Replaced | null
+  /** The page follows a reading that was just recorded. */
+  readonly isNext: boolean
+}
+
+export const FlatnessFormPage: FC<{ frame: Frame; form: FlatnessForm }> = ({ frame, form }) => {
+  const { flatness: w, chrome } = words
+  const action = `/work-orders/${form.orderNumber}/flatness`
+  const title = form.replaced === null ? w.title : w.correctionTitle
+  return (
+    <Page frame={frame} title={`${title} ${form.orderNumber}`}>
+      <PageHead title={title} over={`${form.orderNumber} · ${form.sealSerial}`} />
+      <form method="post" action={action} class="reading">
+        <div>
+          <ErrorSummary
+            title={chrome.faultsTitle}
+            faults={form.faults.map((fault) => ({
+              fieldId: flatnessFieldId(fault.field),
+              message: flatnessSentence(fault, form.values.pattern),
+            }))}
+          />
+          {form.isNext ? <Notice kind="done" text={w.recorded} /> : null}
+          <Questions form={form} />
+        </div>
+        <aside class="reading-answer" aria-label={w.answerTitle}>
+          <div id="answer" class="stack" aria-live="polite" {...liveAnswer(`${action}/preview`)}>
+            <FlatnessAnswerView answer={form.answer} />
+          </div>
+          <ButtonRow>
+            <Button label={w.submit} kind="main" size="large" />
+            {form.replaced === null && form.faces.length > 1 ? (
+              <Button label={w.submitNext} name="after" value="other-face" />
+            ) : null}
+          </ButtonRow>
+        </aside>
+      </form>
+    </Page>
+  )
+}
+
+const Questions: FC<{ form: FlatnessForm }> = ({ form }) => {
+  const { flatness: w, trade } = words
+  const { values, faults } = form
+  const error = (name: string) => {
+    const fault = faults.find((one) => one.field === name)
+    return fault === undefined ? {} : { error: flatnessSentence(fault, values.pattern) }
+  }
+  return (
+    <>
+      <input type="hidden" name="formKey" value={form.formKey} />
+      {form.replaced === null ? null : (
+        <CorrectionFields replaced={form.replaced} reason={values.reason} {...error('reason')} />
+      )}
+      <Remembered values={values} instruments={form.instruments} />
+      <Question number={1} title={w.face}>
+        <ChoiceCards
+          name="faceId"
+          legend={w.face}
+          isLegendHidden
+          value={values.faceId}
+          choices={form.faces.map((face) => ({
+            value: String(face.id),
+            label: trade.faceKind[face.kind],
+            detail: detailOf(face),
+          }))}
+          {...error('faceId')}
+        />
+      </Question>
+      <Question number={2} title={w.condition}>
+        <ChoiceCards
+          name="condition"
+          legend={w.condition}
+          isLegendHidden
+          value={values.condition}
+          choices={readingConditions.map((value) => ({
+            value,
+            label: trade.condition[value],
+            detail: w.conditionDetail[value],
+          }))}
+          {...error('condition')}
+        />
+      </Question>
+      <Question number={3} title={w.pattern}>
+        <PatternCards value={values.pattern} {...error('pattern')} />
+        <RingQuestion value={values.ringCentre} />
+        <p class="unreadable-advice notice notice-note">{w.unreadableAdvice}</p>
+      </Question>
+      {values.readings.map((direction, index) => (
+        <CountQuestion
+          number={4 + index}
+          index={index}
+          values={direction}
+          pattern={values.pattern}
+          faults={faults}
+        />
+      ))}
+      <MoreFields values={values} faults={faults} instruments={form.instruments} day={form.day} />
+      <Hazards form={form} />
+    </>
+  )
+}
+
+/** What to mind, and what the reading is held against. */
+const Hazards: FC<{ form: FlatnessForm }> = ({ form }) => {
+  const { flatness: w, trade, chrome } = words
+  return (
+    <section class="question stack">
+      <h2 class="section-head">{w.limitsTitle}</h2>
+      <p>
+        {w.limitSet}: {form.limitSetName}
+      </p>
+      {form.faces.map((face) => (
+        <LimitSource label={trade.faceKind[face.kind]} limit={face.limit} />
+      ))}
+      {form.isQuarantined ? (
+        <Caution sign={chrome.caution} title={w.quarantineTitle}>
+          <p>{w.quarantine}</p>
+        </Caution>
+      ) : null}
+      <Caution sign={chrome.caution} title={w.cautionTitle}>
+        {w.caution.map((text) => (
+          <p>{text}</p>
+        ))}
+      </Caution>
+    </section>
+  )
+}
+
+function detailOf(face: FaceChoice): string {
+  const material = tradeWord(words.trade.faceMaterial, face.material)
+  return face.limit === null
+    ? material
+    : `${material} · ${words.recording.limit.toLowerCase()} ${limitText(face.limit)}`
+}

@@ -1,0 +1,147 @@
+import type { FC } from 'hono/jsx'
+import type { ComputedFlatness } from '../../src/domain/compute-flatness.ts'
+import type { Fault } from '../../src/domain/fault.ts'
+import type { BandPattern } from '../../src/domain/flatness.ts'
+import type { InstrumentUse } from '../../src/domain/instrument.ts'
+import type { Judged } from '../../src/domain/judged.ts'
+import { limitBar } from '../../src/plots/limit-bar.ts'
+import { formatFixed } from '../../src/science/rounding/format-fixed.ts'
+import { Facts } from '../components/facts.tsx'
+import { ResultFigure } from '../components/result-figure.tsx'
+import { SvgDrawing } from '../components/svg-drawing.tsx'
+import { VerdictMark } from '../components/verdict-mark.tsx'
+import { limitText } from '../figures/limit-text.ts'
+import { resultText, secondResultText } from '../figures/result-text.ts'
+import { InstrumentWarnings } from '../recording/instrument-warnings.tsx'
+import { LimitSource } from '../recording/limit-source.tsx'
+import { tradeWord } from '../words/en/trade.ts'
+import { words } from '../words/en.ts'
+import { flatnessSentence } from './fault-sentence.ts'
+
+/** What can be said of the reading while it is being entered. */
+export type FlatnessAnswer = {
+  /** Lamp and flat as far as they are chosen. */
+  readonly uses: readonly InstrumentUse[]
+  readonly outcome:
+    | { readonly kind: 'ask'; readonly ask: 'lamp' | 'pattern' | 'count' | 'second' }
+    | { readonly kind: 'faulty'; readonly faults: readonly Fault[]; readonly pattern: string }
+    | ({ readonly kind: 'figures' } & FlatnessFiguresShown)
+}
+
+export type FlatnessFiguresShown = {
+  readonly pattern: BandPattern
+  readonly computed: ComputedFlatness
+  /** Null while no face is chosen: its material decides which limit holds. */
+  readonly judged: Judged | null
+  readonly readCount: number
+  readonly requiredCount: number
+}
+
+/** The part that the server draws anew whenever something changes. */
+export const FlatnessAnswerView: FC<{ answer: FlatnessAnswer }> = ({ answer }) => {
+  const w = words.flatness
+  const { outcome, uses } = answer
+  return (
+    <>
+      {outcome.kind === 'ask' ? <Asked text={w.ask[outcome.ask]} /> : null}
+      {outcome.kind === 'faulty'
+        ? outcome.faults
+            .slice(0, 2)
+            .map((fault) => <p class="field-error">{flatnessSentence(fault, outcome.pattern)}</p>)
+        : null}
+      {outcome.kind === 'figures' ? <Figures shown={outcome} uses={uses} /> : null}
+      <InstrumentWarnings uses={uses} />
+    </>
+  )
+}
+
+const Asked: FC<{ text: string }> = ({ text }) => (
+  <>
+    <p class="result-label">{words.flatness.answerTitle}</p>
+    <p class="lead">{text}</p>
+  </>
+)
+
+const Figures: FC<{ shown: FlatnessFiguresShown; uses: readonly InstrumentUse[] }> = (props) => {
+  const { shown, uses } = props
+  const { flatnessUm } = shown.computed
+  const { flatness: w, trade } = words
+  if (flatnessUm === null) return <Unreadable />
+  const { judged } = shown
+  const limit = judged?.limit ?? null
+  const value = resultText('flatness', flatnessUm)
+  const isShort = shown.readCount < shown.requiredCount
+  return (
+    <>
+      <ResultFigure
+        label={w.answerTitle}
+        value={value.value}
+        unit={value.unit}
+        second={secondResultText('flatness', flatnessUm)}
+        limit={limit === null ? undefined : `${words.recording.limit} ${limitText(limit)}`}
+        verdict={judged?.verdict}
+        word={judged === null ? undefined : trade.verdict[judged.verdict]}
+      />
+      {judged === null ? <p>{w.askFace}</p> : null}
+      {isShort ? <p class="small">{w.directions(shown.readCount, shown.requiredCount)}</p> : null}
+      <div class="answer-more stack">
+        {limit === null ? null : (
+          <SvgDrawing
+            drawing={limitBar({
+              value: flatnessUm,
+              upperLimit: limit.upper,
+              widthPx: 272,
+              valueText: value.value,
+              limitText: resultText('flatness', limit.upper).value,
+            })}
+          />
+        )}
+        {judged === null ? null : <LimitSource limit={limit} />}
+        <Details shown={shown} uses={uses} />
+      </div>
+    </>
+  )
+}
+
+const Details: FC<{ shown: FlatnessFiguresShown; uses: readonly InstrumentUse[] }> = (props) => {
+  const { computed } = props.shown
+  const { flatness: w, trade } = words
+  const lamp = props.uses.find((use) => use.kind === 'lamp')
+  const height = formatFixed({ value: computed.bandHeightUm, decimals: 4 })
+  const bands = formatFixed({ value: computed.bands ?? 0, decimals: 2 })
+  const { standardUncertaintyUm } = computed
+  const uncertainty =
+    standardUncertaintyUm === null
+      ? null
+      : formatFixed({ value: standardUncertaintyUm, decimals: 3 })
+  return (
+    <>
+      <Facts
+        layout="rows"
+        pairs={[
+          { label: w.form, value: tradeWord(trade.form, computed.form) },
+          {
+            label: lamp === undefined ? w.lampUsed : `${w.lampUsed} ${lamp.number}`,
+            value: w.bandsOf(bands, height),
+          },
+          ...(uncertainty === null
+            ? []
+            : [{ label: w.uncertainty, value: `${uncertainty} ${trade.unit.um}` }]),
+        ]}
+      />
+      <p class="small soft">{w.sees}</p>
+    </>
+  )
+}
+
+const Unreadable: FC = () => (
+  <>
+    <p class="result-label">{words.flatness.answerTitle}</p>
+    <p class="lead strong">{words.trade.form.unreadable}</p>
+    <p class="result-verdict">
+      <VerdictMark verdict="fail" word={words.trade.verdict.fail} size="large" />
+    </p>
+    <p>{words.trade.why.unreadable}</p>
+    <p class="small">{words.flatness.unreadableAdvice}</p>
+  </>
+)

@@ -1,0 +1,72 @@
+import type { FC } from 'hono/jsx'
+import type { Fault } from '../../src/domain/fault.ts'
+import type { Instrument } from '../../src/domain/instrument.ts'
+import { Field } from '../components/field.tsx'
+import { TextAreaField } from '../components/text-area-field.tsx'
+import { ownErrorOf } from '../own-error-of.ts'
+import { InstrumentField } from '../recording/instrument-field.tsx'
+import { words } from '../words/en.ts'
+import type { FlatnessFormValues } from './form-values.ts'
+
+/** With what and how it was read: filled in from the last reading, seldom touched. */
+export const MoreFields: FC<{
+  values: FlatnessFormValues
+  faults: readonly Fault[]
+  instruments: readonly Instrument[]
+  day: string
+}> = ({ values, faults, instruments, day }) => {
+  const w = words.flatness
+  const of = (kind: Instrument['kind']) => instruments.filter((one) => one.kind === kind)
+  const common = (name: keyof FlatnessFormValues & string) => ({
+    name,
+    value: values[name] as string,
+    ...ownErrorOf(faults, name, w.faults),
+  })
+  const number = { inputMode: 'decimal', width: 'number' } as const
+  const { unit } = words.trade
+  return (
+    <section class="question" id="how">
+      <h2 class="section-head">{w.moreTitle}</h2>
+      <div class="field-pair">
+        <InstrumentField
+          {...common('lampInstrumentId')}
+          label={w.lamp}
+          instruments={of('lamp')}
+          day={day}
+          isRequired
+        />
+        <InstrumentField
+          {...common('opticalFlatInstrumentId')}
+          label={w.flat}
+          instruments={of('optical-flat')}
+          day={day}
+          isRequired
+        />
+      </div>
+      <div class="field-pair">
+        <Field
+          {...common('soakMin')}
+          {...number}
+          label={w.soak}
+          unit={unit.min}
+          hint={w.soakHint}
+        />
+        <Field
+          {...common('temperatureC')}
+          {...number}
+          label={w.temperature}
+          unit={unit.c}
+          hint={w.temperatureHint}
+        />
+        <Field
+          {...common('viewingAngleDeg')}
+          {...number}
+          label={w.angle}
+          unit={unit.deg}
+          hint={w.angleHint}
+        />
+      </div>
+      <TextAreaField {...common('note')} label={w.note} rows={2} />
+    </section>
+  )
+}

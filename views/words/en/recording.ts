@@ -1,0 +1,17 @@
+/** Words that every recording of a measurement shares. */
+export const recordingWords = {
+  limit: 'Limit',
+  noLimit: 'The limit set has no limit for this.',
+  dueOn: (day: string) => `due ${day}`,
+  overdueSince: (day: string) => `overdue, was due ${day}`,
+  withdrawn: (numbers: string) => `Withdrawn, not to be used: ${numbers}.`,
+  noInstrument: 'None is in the list. An inspector or the manager adds instruments.',
+  choose: 'Choose one',
+  warning: (number: string, status: string) =>
+    `${number}: ${status}. The record keeps this, and the inspector must accept it at release.`,
+  replaces: 'This replaces the record',
+  reason: 'Why is it replaced?',
+  reasonHint: 'The earlier record stays in the history, with this reason.',
+  basis: 'Basis',
+  noted: 'Work order',
+} as const
