@@ -37,6 +37,13 @@ describe('computed columns of a reading', () => {
     expect(computeFlatness({ ...buildFlatnessReading(), pattern: 'saddle' }, helium).bands).toBe(3)
   })
 
+  test('add the errors of the two directions of a saddle in quadrature', () => {
+    const saddle = { ...buildFlatnessReading(), pattern: 'saddle' } as const
+    const expected = Math.sqrt((2 * (0.25 * 0.2937809) ** 2) / 3 + 0.05 ** 2 / 3)
+    const computed = computeFlatness(saddle, helium)
+    expect(computed.standardUncertaintyUm).toBeCloseTo(expected, 12) // rounding of doubles
+  })
+
   test('give straight bands zero height and a real uncertainty', () => {
     const directions = [{ directionDeg: 0, bands: 0, bandsTyped: '' }]
     const reading = { ...buildFlatnessReading(), pattern: 'straight', directions } as const

@@ -251,6 +251,7 @@ test('asks a correction for its reason', () => {
   expect(faultsOf(parse({ replacesId: '7' }))).toEqual(['reason reason-needed'])
   expect(faultsOf(parse({ replacesId: '7', reason: '  ' }))).toEqual(['reason reason-needed'])
   expect(faultsOf(parse({ replacesId: '7', reason: 'x'.repeat(401) }))).toEqual(['reason too-long'])
+  expect(faultsOf(parse({ replacesId: '7', reason: ['x'] }))).toEqual(['reason not-text'])
   const corrected = accepted(parse({ replacesId: '7', reason: 'wrong face' }))
   expect([corrected.replacesId, corrected.reason]).toEqual([7, 'wrong face'])
   expect(faultsOf(parse({ reason: 'no number' }))).toEqual([])

@@ -100,6 +100,8 @@ describe('pressures', () => {
     const vacuum = { startPressure: '-1.01325', endPressure: '-1', pressureUnit: 'bar' }
     expect(accepted(parse(vacuum)).startPressureKPaAbs).toBeCloseTo(0, 10) // rounding of doubles
     expect(accepted(parse(vacuum)).startPressureKPaAbs).toBeGreaterThanOrEqual(0)
+    const rounded = { ...vacuum, startPressure: '-1.0133' }
+    expect(accepted(parse(rounded)).startPressureKPaAbs).toBe(0)
     expect(faultsOf(parse({ startPressure: '-102' }))).toEqual(['startPressure below'])
     const below = parse({ startPressure: '-1', pressureReference: 'absolute' })
     expect(faultsOf(below)).toEqual(['startPressure below'])
