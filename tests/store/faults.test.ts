@@ -1,0 +1,263 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import { expect, test } from 'vitest'
+import type { Instrument } from '../../src/domain/instrument.ts'
+import { addCalibration } from '../../src/store/add-calibration.ts'
+import { addCustomer } from '../../src/store/add-customer.ts'
+import { addEquipment } from '../../src/store/add-equipment.ts'
+import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
+import { addHandOver } from '../../src/store/add-hand-over.ts'
+import { addInstrument } from '../../src/store/add-instrument.ts'
+import { addLimitSet } from '../../src/store/add-limit-set.ts'
+import { addSeal } from '../../src/store/add-seal.ts'
+import { addSession } from '../../src/store/add-session.ts'
+import { addSignInFailure } from '../../src/store/add-sign-in-failure.ts'
+import { addStaticTest } from '../../src/store/add-static-test.ts'
+import { addToken } from '../../src/store/add-token.ts'
+import { addUser } from '../../src/store/add-user.ts'
+import { addWorkOrder } from '../../src/store/add-work-order.ts'
+import { clearSignInFailures } from '../../src/store/clear-sign-in-failures.ts'
+import { latestHandOver } from '../../src/store/latest-hand-over.ts'
+import { moveWorkOrder } from '../../src/store/move-work-order.ts'
+import { once } from '../../src/store/once.ts'
+import { type Store, storeOf } from '../../src/store/open.ts'
+import { pruneExpired } from '../../src/store/prune-expired.ts'
+import { refuse } from '../../src/store/refuse.ts'
+import { release } from '../../src/store/release.ts'
+import { removeSession } from '../../src/store/remove-session.ts'
+import { revokeToken } from '../../src/store/revoke-token.ts'
+import { setActive } from '../../src/store/set-active.ts'
+import { setPassword } from '../../src/store/set-password.ts'
+import { stateDecontamination } from '../../src/store/state-decontamination.ts'
+import { withdrawInstrument } from '../../src/store/withdraw-instrument.ts'
+import { buildShop, newLimitSet, newSeal, newWorkOrder, type Shop } from '../support/build-shop.ts'
+import { actorOf, castAt, operator } from '../support/cast.ts'
+import { dumpStore } from '../support/dump-store.ts'
+import { failAtStatement, InjectedFault } from '../support/fail-at-statement.ts'
+import { openImage } from '../support/open-test-store.ts'
+import {
+  doTheWork,
+  freshReading,
+  freshRelease,
+  freshTest,
+  workAndHandOver,
+} from '../support/shop-steps.ts'
+
+type Case = {
+  readonly before?: (shop: Shop) => void
+  readonly act: (store: Store, shop: Shop) => void
+}
+
+const hash = 'ab'.repeat(32)
+const session = (shop: Shop) => ({
+  tokenHash: hash,
+  userId: shop.cast.tess.id,
+  expiresAt: '2026-11-26T09:00:00.000Z',
+})
+const token = (shop: Shop) => ({ userId: shop.cast.tess.id, label: 'rig', tokenHash: hash })
+const failure = { name: 'tess', address: '10.0.0.7' }
+const handOverOf = ({ store, workOrder }: Shop) => latestHandOver(store, workOrder.id)!
+const bare: Omit<Instrument, 'id' | 'calibrations' | 'withdrawnOn'> = {
+  kind: 'thermometer',
+  number: 'T-02',
+  name: 'probe',
+  serial: '2',
+  lampId: null,
+  flatToleranceUm: null,
+  range: '',
+  resolution: '',
+}
+
+/** Every file of the store that writes in a transaction, with an act that makes it do so. */
+const cases: Readonly<Record<string, Case>> = {
+  'add-customer': {
+    act: (store) =>
+      addCustomer(store, { name: 'C', address: '', contact: '', isInvented: true }, operator),
+  },
+  'add-equipment': {
+    act: (store, { customer }) =>
+      addEquipment(
+        store,
+        { customerId: customer.id, tag: 'P-2', description: '', serviceFluid: '' },
+        operator,
+      ),
+  },
+  'add-seal': {
+    act: (store, { customer }) => addSeal(store, newSeal(customer.id, { serial: 'S-2' }), operator),
+  },
+  'add-limit-set': {
+    act: (store) => addLimitSet(store, newLimitSet({ version: 2 }), operator),
+  },
+  'add-instrument': { act: (store) => addInstrument(store, bare, operator) },
+  'add-calibration': {
+    act: (store, { lamp }) =>
+      addCalibration(
+        store,
+        {
+          instrumentId: lamp.id,
+          calibratedOn: '2026-11-01',
+          dueOn: '2027-11-01',
+          certificateNumber: 'K-2',
+        },
+        operator,
+      ),
+  },
+  'withdraw-instrument': {
+    act: (store, { lamp }) =>
+      withdrawInstrument(
+        store,
+        { instrumentId: lamp.id, on: '2026-11-25', reason: 'broken' },
+        operator,
+      ),
+  },
+  'add-work-order': {
+    act: (store, { customer, seal, limitSet }) =>
+      addWorkOrder(
+        store,
+        newWorkOrder({ customerId: customer.id, sealId: seal.id, limitSetId: limitSet.id }),
+        operator,
+      ),
+  },
+  'move-work-order': {
+    act: (store, { workOrder }) =>
+      moveWorkOrder(store, { workOrderId: workOrder.id, to: 'stripped', reason: '' }, operator),
+  },
+  'state-decontamination': {
+    act: (store, { workOrder }) =>
+      stateDecontamination(
+        store,
+        { workOrderId: workOrder.id, decontamination: 'not-needed', lastFluid: 'water' },
+        operator,
+      ),
+  },
+  'add-flatness-reading': {
+    act: (store, shop) => addFlatnessReading(store, freshReading(shop), actorOf(shop.cast.tess)),
+  },
+  'add-static-test': {
+    act: (store, shop) => addStaticTest(store, freshTest(shop), actorOf(shop.cast.tess)),
+  },
+  'add-hand-over': {
+    before: doTheWork,
+    act: (store, { workOrder, cast }) =>
+      addHandOver(store, { workOrderId: workOrder.id, note: '' }, actorOf(cast.tess)),
+  },
+  refuse: {
+    before: workAndHandOver,
+    act: (store, shop) =>
+      refuse(
+        store,
+        { handOverId: handOverOf(shop).id, reason: 'scratched', by: shop.cast.ian },
+        actorOf(shop.cast.ian),
+      ),
+  },
+  release: {
+    before: workAndHandOver,
+    act: (store, shop) =>
+      release(store, freshRelease(shop, handOverOf(shop)), actorOf(shop.cast.ian)),
+  },
+  'add-user': {
+    act: (store) =>
+      addUser(
+        store,
+        {
+          name: 'ned',
+          displayName: 'Ned',
+          role: 'manager',
+          department: '',
+          customerId: null,
+          passwordHash: 'x',
+        },
+        operator,
+      ),
+  },
+  'set-password': {
+    before: (shop) => addSession(shop.store, session(shop), operator),
+    act: (store, { cast }) =>
+      setPassword(store, { userId: cast.tess.id, passwordHash: 'y' }, operator),
+  },
+  'set-active': {
+    before: (shop) => addSession(shop.store, session(shop), operator),
+    act: (store, { cast }) => setActive(store, { userId: cast.tess.id, isActive: false }, operator),
+  },
+  'add-session': { act: (store, shop) => addSession(store, session(shop), operator) },
+  'remove-session': {
+    before: (shop) => addSession(shop.store, session(shop), operator),
+    act: (store) => removeSession(store, hash, operator),
+  },
+  'add-token': { act: (store, shop) => addToken(store, token(shop), operator) },
+  'revoke-token': {
+    before: (shop) => addToken(shop.store, token(shop), operator),
+    act: (store) => revokeToken(store, { userName: 'tess', label: 'rig' }, operator),
+  },
+  'add-sign-in-failure': { act: (store) => addSignInFailure(store, failure, operator) },
+  'clear-sign-in-failures': {
+    before: ({ store }) => addSignInFailure(store, failure, operator),
+    act: (store) => clearSignInFailures(store, 'tess'),
+  },
+  once: {
+    act: (store, shop) =>
+      once(store, { userId: 1, key: 'k', requestHash: hash, at: castAt }, () => {
+        addFlatnessReading(store, freshReading(shop), actorOf(shop.cast.tess))
+        return { status: 201, body: '{}' }
+      }),
+  },
+  'prune-expired': {
+    before: (shop) => {
+      addSession(shop.store, session(shop), operator)
+      addSignInFailure(shop.store, failure, operator)
+      const request = { userId: 1, key: 'k', requestHash: hash, at: castAt }
+      once(shop.store, request, () => ({ status: 201, body: '{}' }))
+    },
+    act: (store) => pruneExpired(store, '2027-06-01T00:00:00.000Z'),
+  },
+}
+
+test('every file of the store that opens a transaction has a case here', () => {
+  const folder = fileURLToPath(new URL('../../src/store', import.meta.url))
+  const writing = readdirSync(folder)
+    .filter((name) => name.endsWith('.ts') && name !== 'open.ts')
+    .filter((name) => readFileSync(`${folder}/${name}`, 'utf8').includes('.transact('))
+    .map((name) => name.slice(0, -'.ts'.length))
+  expect(writing.length).toBeGreaterThan(20)
+  expect(Object.keys(cases).sort()).toEqual(writing.sort())
+})
+
+test('the harness sees an act that is two transactions', () => {
+  const shop = buildShop()
+  const before = dumpStore(shop.store)
+  // One customer takes four statements: look up, insert, last hash, audit line.
+  const faulty = failAtStatement(shop.store.raw, 5)
+  const twoActs = () => {
+    for (const name of ['A', 'B']) {
+      addCustomer(faulty, { name, address: '', contact: '', isInvented: true }, operator)
+    }
+  }
+  expect(twoActs).toThrow(InjectedFault)
+  expect(dumpStore(shop.store)).not.toBe(before)
+})
+
+test.each(Object.keys(cases))('%s leaves the store as it was when any statement fails', (name) => {
+  const { before, act } = cases[name]!
+  const shop = buildShop()
+  before?.(shop)
+  const image = shop.store.raw.serialize()
+  const untouched = dumpStore(shop.store)
+  let n = 0
+  let isDone = false
+  while (!isDone) {
+    n += 1
+    expect(n, 'passes at last').toBeLessThan(200)
+    const raw = openImage(image)
+    try {
+      act(failAtStatement(raw, n), shop)
+      isDone = true
+    } catch (error) {
+      if (!(error instanceof InjectedFault)) throw error
+      expect(raw.inTransaction).toBe(false)
+      expect(dumpStore(storeOf(raw)), `after statement ${n}`).toBe(untouched)
+    }
+    if (isDone) expect(dumpStore(storeOf(raw))).not.toBe(untouched)
+    raw.close()
+  }
+  expect(n, 'something was made to fail').toBeGreaterThan(1)
+})
