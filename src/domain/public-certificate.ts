@@ -11,6 +11,8 @@ export type PublicCertificate = {
   readonly workshopName: string
   readonly workOrderNumber: string
   readonly sealSerial: string
+  /** With its revision; '' where none is known. */
+  readonly sealDrawing: string
   readonly verdict: CertifiedVerdict
   readonly releasedByName: string
 }

@@ -19,6 +19,7 @@ export function findPublicCertificate(store: Store, number: string): PublicCerti
     workshopName: record.workshop.name,
     workOrderNumber: record.workOrder.number,
     sealSerial: record.seal.serial,
+    sealDrawing: `${record.seal.drawing} ${record.seal.drawingRevision}`.trim(),
     verdict: record.verdict,
     releasedByName: record.release.byName,
   }

@@ -6,11 +6,12 @@ import { seal } from './schema/seal.ts'
 import { workOrder } from './schema/work-order.ts'
 
 export function whereOf(filter: WorkOrderFilter): SQL | undefined {
-  const { stage, customerId, q, cursor } = filter
+  const { stage, customerId, sealId, q, cursor } = filter
   const text = q?.trim() ?? ''
   return and(
     stage === undefined ? undefined : eq(workOrder.stage, stage),
     customerId === undefined ? undefined : eq(workOrder.customerId, customerId),
+    sealId === undefined ? undefined : eq(workOrder.sealId, sealId),
     cursor === undefined ? undefined : lt(workOrder.id, cursorId(cursor)),
     text === '' ? undefined : isLike(text),
   )

@@ -10,7 +10,9 @@ export const styleOrder: readonly string[] = [
   'notes.css',
   'verdict.css',
   'tables.css',
+  'evidence.css',
   'reading.css',
+  'recording.css',
   'drawing.css',
   'print.css',
 ]

@@ -1,7 +1,10 @@
 import { benchWords } from './en/bench.ts'
+import { certificatesWords } from './en/certificates.ts'
 import { chromeWords } from './en/chrome.ts'
 import { customersWords } from './en/customers.ts'
 import { flatnessWords } from './en/flatness.ts'
+import { inspectionWords } from './en/inspection.ts'
+import { mySealsWords } from './en/my-seals.ts'
 import { recordingWords } from './en/recording.ts'
 import { signInWords } from './en/sign-in.ts'
 import { tradeWords } from './en/trade.ts'
@@ -15,6 +18,9 @@ export const words = {
   customers: customersWords,
   flatness: flatnessWords,
   recording: recordingWords,
+  inspection: inspectionWords,
+  certificates: certificatesWords,
+  mySeals: mySealsWords,
   trade: tradeWords,
   workOrders: workOrdersWords,
 } as const

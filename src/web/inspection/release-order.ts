@@ -1,29 +1,20 @@
-import type { Actor } from '../../domain/actor.ts'
 import { AppError } from '../../domain/app-error.ts'
 import type { CertificateRecord } from '../../domain/certificate.ts'
 import { certificateCode, certificateCodeLength } from '../../domain/certificate-number.ts'
-import { certificateRecord } from '../../domain/certificate-record.ts'
 import type { Evidence } from '../../domain/evidence.ts'
 import type { HandOver } from '../../domain/release.ts'
 import { releaseFaults } from '../../domain/release-faults.ts'
-import type { User } from '../../domain/user.ts'
-import { decidedBy } from '../../store/decided-by.ts'
 import { readEvidence } from '../../store/read-evidence.ts'
 import { type Release, release } from '../../store/release.ts'
 import { reserveCertificateNumber } from '../../store/reserve-certificate-number.ts'
-import type { Shop } from '../context.ts'
+import type { Shop as WholeShop } from '../context.ts'
+import type { DecisionAsked } from './decision-asked.ts'
+import { draftRecord } from './draft-record.ts'
 import { evidenceFingerprint } from './evidence-fingerprint.ts'
 import { ReleaseRefused } from './release-refused.ts'
 
-export type ReleaseAsked = {
-  readonly workOrderId: number
-  readonly by: User
-  readonly actor: Actor
-  /** What the inspector wrote; '' where nothing was written. */
-  readonly acknowledgement: string
-  /** Of the evidence that was on the page. */
-  readonly fingerprint: string
-}
+/** What a release needs of the composition root; the invented workshop has no more than that. */
+type Shop = Pick<WholeShop, 'store' | 'randomBytes' | 'origin' | 'workshop'>
 
 /** How often a release starts again after another one took its certificate number. */
 const attemptCount = 3
@@ -37,7 +28,7 @@ const attemptCount = 3
  */
 export async function releaseOrder<T>(
   shop: Shop,
-  asked: ReleaseAsked,
+  asked: DecisionAsked,
   record: (work: () => string) => T,
 ): Promise<T> {
   for (let attempt = 1; ; attempt++) {
@@ -55,7 +46,7 @@ export async function releaseOrder<T>(
  * Everything slow, before the transaction. A refusal is thrown by the work and not here, so that
  * a form that comes twice is still answered with what its first coming recorded.
  */
-async function prepareRelease(shop: Shop, asked: ReleaseAsked): Promise<() => string> {
+async function prepareRelease(shop: Shop, asked: DecisionAsked): Promise<() => string> {
   const { store } = shop
   const evidence = readEvidence(store, asked.workOrderId)
   const { handOver } = evidence
@@ -74,11 +65,11 @@ async function prepareRelease(shop: Shop, asked: ReleaseAsked): Promise<() => st
 
 async function drawRelease(
   shop: Shop,
-  asked: ReleaseAsked,
+  asked: DecisionAsked,
   evidence: Evidence,
   handOver: HandOver,
 ): Promise<Release> {
-  const { by, actor, acknowledgement: reason } = asked
+  const { by, actor, reason } = asked
   const reserved = reserveCertificateNumber(shop.store, {
     year: Number(actor.at.slice(0, 4)),
     code: certificateCode(shop.randomBytes(certificateCodeLength)),
@@ -94,32 +85,8 @@ async function drawRelease(
   return { handOverId: handOver.id, by, reason, certificate }
 }
 
-/** What the certificate would certify if this person released the order at this moment. */
-export function draftRecord(
-  shop: Shop,
-  draft: {
-    readonly evidence: Evidence
-    readonly by: User
-    readonly actor: Actor
-    readonly reason: string
-    readonly number: string
-  },
-): CertificateRecord {
-  const { evidence, by, actor, reason, number } = draft
-  return certificateRecord({
-    evidence,
-    decision: decidedBy(by, actor),
-    number,
-    revision: 0,
-    issuedAt: actor.at,
-    verifyUrl: `${shop.origin}/verify/${number}`,
-    workshop: shop.workshop,
-    acknowledgement: reason,
-  })
-}
-
-function refusalOf(evidence: Evidence, asked: ReleaseAsked): Error | undefined {
-  const { by: user, acknowledgement, fingerprint } = asked
+function refusalOf(evidence: Evidence, asked: DecisionAsked): Error | undefined {
+  const { by: user, reason: acknowledgement, fingerprint } = asked
   const { handOver } = evidence
   const faults = releaseFaults({ evidence, user, handOver, acknowledgement })
   const decided = faults.find((one) => one.id === 'already-decided')

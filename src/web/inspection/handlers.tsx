@@ -1,0 +1,74 @@
+import { InspectionPage } from '../../../views/inspection-page.tsx'
+import { AppError } from '../../domain/app-error.ts'
+import { parseDecision } from '../../domain/parse-decision.ts'
+import type { WorkOrder } from '../../domain/work-order.ts'
+import { listWorkOrders } from '../../store/list-work-orders.ts'
+import { requireWorkOrder } from '../../store/require-work-order.ts'
+import type { AppContext } from '../context.ts'
+import { readForm } from '../read-form.ts'
+import { recordOnce } from '../record-once.ts'
+import { frameOf, sendPage } from '../send-page.ts'
+import { actor, viewer } from '../viewer.ts'
+import { conflictPage, evidencePage, faultyPage, refusedPage } from './evidence-pages.tsx'
+import { refuseOrder } from './refuse-order.ts'
+import { releaseOrder } from './release-order.ts'
+import { ReleaseRefused } from './release-refused.ts'
+import { trySignature } from './signature.ts'
+import { waitingLines } from './waiting-lines.ts'
+
+export function listInspection(c: AppContext): Promise<Response> {
+  const { store } = c.var.shop
+  const page = (
+    <InspectionPage
+      frame={frameOf(c)}
+      waiting={waitingLines(c)}
+      refused={listWorkOrders(store, { stage: 'refused', limit: 20 }).items}
+      released={listWorkOrders(store, { stage: 'released', limit: 10 }).items}
+    />
+  )
+  return sendPage(c, page)
+}
+
+export function showEvidence(c: AppContext): Promise<Response> {
+  return evidencePage(c, orderOf(c))
+}
+
+export async function decide(c: AppContext): Promise<Response> {
+  const order = orderOf(c)
+  const input = await readForm(c)
+  const parsed = parseDecision(input)
+  if (!parsed.ok) return faultyPage(c, order, input, { faults: parsed.faults })
+  // What is kept to know a resent form again must not be a way to the password.
+  const { password, ...signed } = input
+  const signature = await trySignature(c, String(password))
+  if (signature.kind === 'too-soon') {
+    return faultyPage(c, order, input, { waitS: signature.waitS })
+  }
+  if (signature.kind === 'wrong') {
+    return faultyPage(c, order, input, { faults: [{ field: 'password', kind: 'wrong-password' }] })
+  }
+  try {
+    const asked = {
+      workOrderId: order.id,
+      by: viewer(c),
+      actor: actor(c),
+      reason: parsed.value.reason,
+      fingerprint: String(signed.fingerprint),
+    }
+    if (parsed.value.outcome === 'refuse') {
+      return recordOnce(c, signed, () => refuseOrder(c.var.shop, asked))
+    }
+    return await releaseOrder(c.var.shop, asked, (work) => recordOnce(c, signed, work))
+  } catch (error) {
+    if (error instanceof ReleaseRefused) return refusedPage(c, order, input, error.faults)
+    if (error instanceof AppError && error.kind === 'conflict') {
+      return conflictPage(c, order, input, error)
+    }
+    throw error
+  }
+}
+
+/** Staff see every customer's orders. */
+function orderOf(c: AppContext): WorkOrder {
+  return requireWorkOrder(c.var.shop.store, c.req.param('number') ?? '', viewer(c))
+}

@@ -1,0 +1,82 @@
+import type { FC } from 'hono/jsx'
+import type { Certificate } from '../src/domain/certificate.ts'
+import { ButtonLink } from './components/button-link.tsx'
+import { ButtonRow } from './components/button-row.tsx'
+import { Facts } from './components/facts.tsx'
+import { PageHead } from './components/page-head.tsx'
+import { VerdictMark } from './components/verdict-mark.tsx'
+import { minuteText } from './figures/time-text.ts'
+import { type Frame, Page } from './page.tsx'
+import { RecordCorrections } from './record-corrections.tsx'
+import { RecordResults } from './record-results.tsx'
+import { words } from './words/en.ts'
+
+const w = words.certificates
+
+/** One certificate: what it certifies, and the way to its document. */
+export const CertificatePage: FC<{
+  frame: Frame
+  certificate: Certificate
+  sealId: number
+  isStaff: boolean
+}> = ({ frame, certificate, sealId, isStaff }) => {
+  const { number, record } = certificate
+  const { verdict } = record
+  return (
+    <Page frame={frame} title={`${w.one} ${number}`} width="wide">
+      <PageHead over={w.one} title={number} lead={w.revision(certificate.revision)}>
+        <VerdictMark size="large" verdict={verdict} word={words.trade.verdict[verdict]} />
+      </PageHead>
+      <div class="stack">
+        <ButtonRow>
+          <ButtonLink
+            kind="main"
+            size="large"
+            href={`/certificates/${number}/document.pdf`}
+            label={w.download}
+          />
+          <ButtonLink size="large" href={`/verify/${number}`} label={w.verifyLink} />
+          <ButtonLink size="large" href={`/seals/${sealId}`} label={w.sealPage} />
+          {isStaff ? (
+            <ButtonLink
+              size="large"
+              href={`/work-orders/${record.workOrder.number}`}
+              label={w.facts.order}
+            />
+          ) : null}
+        </ButtonRow>
+        <Facts pairs={factsOf(certificate)} />
+        <RecordResults record={record} />
+        <RecordCorrections corrections={record.corrections} />
+      </div>
+    </Page>
+  )
+}
+
+function factsOf({ record, sha256 }: Certificate) {
+  const { seal, workOrder, release, limitSet, equipment } = record
+  const said = (text: string) => (text === '' ? w.notStated : text)
+  const testers = [...new Set(record.testers.map((one) => one.name))].join(', ')
+  return [
+    { label: w.facts.issued, value: minuteText(record.issuedAt) },
+    { label: w.facts.released, value: w.person(release.byName, release.byDepartment) },
+    { label: w.facts.customer, value: record.customer.name },
+    { label: w.facts.order, value: workOrder.number },
+    { label: w.facts.customerOrder, value: said(workOrder.customerOrder) },
+    { label: w.facts.seal, value: seal.serial },
+    { label: w.facts.drawing, value: said(`${seal.drawing} ${seal.drawingRevision}`.trim()) },
+    { label: w.facts.equipment, value: equipment?.tag ?? w.notStated },
+    { label: w.facts.testers, value: said(testers) },
+    {
+      label: w.facts.limitSet,
+      value: w.limitSet(limitSet.name, limitSet.version, limitSet.datedOn),
+    },
+    ...optional(w.facts.acknowledgement, release.acknowledgement),
+    ...optional(w.facts.changeReason, record.changeReason),
+    { label: w.facts.sha256, value: <code class="hash">{sha256}</code> },
+  ]
+}
+
+function optional(label: string, value: string) {
+  return value === '' ? [] : [{ label, value }]
+}

@@ -1,0 +1,109 @@
+import type { FC } from 'hono/jsx'
+import type { CertificateRecord } from '../src/domain/certificate.ts'
+import type { Evidence } from '../src/domain/evidence.ts'
+import type { ReleaseFault } from '../src/domain/release-faults.ts'
+import { ButtonLink } from './components/button-link.tsx'
+import { ButtonRow } from './components/button-row.tsx'
+import { Facts } from './components/facts.tsx'
+import { PageHead } from './components/page-head.tsx'
+import { VerdictMark } from './components/verdict-mark.tsx'
+import { DecisionCard } from './decision-card.tsx'
+import type { DecisionFormState } from './decision-form.tsx'
+import { EvidenceCourse } from './evidence-course.tsx'
+import { numberText } from './figures/number-text.ts'
+import { dayText } from './figures/time-text.ts'
+import { type Frame, Page } from './page.tsx'
+import { RecordCorrections } from './record-corrections.tsx'
+import { RecordResults } from './record-results.tsx'
+import { words } from './words/en.ts'
+
+const w = words.inspection
+const { trade } = words
+
+export type EvidencePageProps = {
+  readonly frame: Frame
+  readonly evidence: Evidence
+  /** What a certificate would say if it were issued now. */
+  readonly record: CertificateRecord
+  /** What keeps the viewer from releasing. */
+  readonly faults: readonly ReleaseFault[]
+  /** Null for who looks and does not decide. */
+  readonly form: DecisionFormState | null
+  /** Numbers of the certificates issued for the order. */
+  readonly certificates: readonly string[]
+  /** Why the decision that was just sent was not recorded. */
+  readonly conflict?: string
+}
+
+/** Everything about a work order on one page, and the decision at its foot. */
+export const EvidencePage: FC<EvidencePageProps> = (props) => {
+  const { frame, evidence, record, conflict } = props
+  const { workOrder, seal, customer, equipment } = evidence
+  const { verdict } = record
+  const arrangement = trade.arrangement[seal.arrangement].toLowerCase()
+  return (
+    <Page frame={frame} title={w.orderTitle(workOrder.number)} width="wide">
+      <PageHead
+        over={[customer.name, equipment?.tag].filter((one) => one !== undefined).join(' · ')}
+        title={w.orderTitle(workOrder.number)}
+        lead={w.sealLine(seal.serial, arrangement, numberText(seal.shaftDiameterMm))}
+      >
+        <VerdictMark size="large" verdict={verdict} word={trade.verdict[verdict]} />
+      </PageHead>
+      <div class="stack">
+        {conflict === undefined ? null : <Conflict sentence={conflict} />}
+        <OrderFacts evidence={evidence} />
+        <RecordResults record={record} />
+        <div class="split">
+          <div class="stack">
+            <RecordCorrections corrections={record.corrections} />
+            <EvidenceCourse evidence={evidence} />
+            <ButtonRow>
+              <ButtonLink href={`/work-orders/${workOrder.number}`} label={w.toWorkOrder} />
+            </ButtonRow>
+          </div>
+          <DecisionCard {...props} />
+        </div>
+      </div>
+    </Page>
+  )
+}
+
+const Conflict: FC<{ sentence: string }> = ({ sentence }) => (
+  <div class="faults" role="alert">
+    <h2 class="faults-title">{w.notDone}</h2>
+    <p>{sentence}</p>
+    <p>
+      <a href="#decision">{w.seeBelow}</a>
+    </p>
+  </div>
+)
+
+const OrderFacts: FC<{ evidence: Evidence }> = ({ evidence }) => {
+  const { workOrder, seal, limitSet } = evidence
+  const { name, version, datedOn } = limitSet
+  const said = (text: string) => (text === '' ? w.notStated : text)
+  const drawing = [seal.drawing, seal.drawingRevision].filter((one) => one !== '').join(' ')
+  const fluid = workOrder.lastFluid === '' ? '' : ` (${workOrder.lastFluid})`
+  return (
+    <Facts
+      pairs={[
+        { label: w.customerOrder, value: said(workOrder.customerOrder) },
+        { label: w.drawing, value: said(drawing) },
+        { label: w.receivedAt, value: dayText(workOrder.receivedAt) },
+        { label: w.dueOn, value: workOrder.dueOn ?? w.notStated },
+        { label: w.reasonForRemoval, value: said(workOrder.reasonForRemoval) },
+        {
+          label: w.decontamination,
+          value: `${trade.decontamination[workOrder.decontamination]}${fluid}`,
+        },
+        {
+          label: w.limitSet,
+          value: (
+            <a href={`/limit-sets/${limitSet.id}`}>{w.limitSetName(name, version, datedOn)}</a>
+          ),
+        },
+      ]}
+    />
+  )
+}

@@ -1,0 +1,40 @@
+import type { FC } from 'hono/jsx'
+import type { CertifiedInstrument } from '../src/domain/certificate.ts'
+import { VerdictMark } from './components/verdict-mark.tsx'
+import { words } from './words/en.ts'
+
+const w = words.inspection
+
+/** The instruments behind a result, with what stood on their labels on the day of use. */
+export const InstrumentsOnDay: FC<{
+  instruments: readonly CertifiedInstrument[]
+  numbers: readonly string[]
+  day: string
+}> = ({ instruments, numbers, day }) => (
+  <ul class="stack-tight">
+    {numbers.map((number) => {
+      const use = instruments.find((one) => one.number === number && one.usedOn.includes(day))
+      return (
+        <li>
+          <span class="strong">{number}</span> {use?.name}
+          {use === undefined ? null : <Label use={use} />}
+        </li>
+      )
+    })}
+  </ul>
+)
+
+const Label: FC<{ use: CertifiedInstrument }> = ({ use }) => {
+  const isGood = use.status === 'in-calibration'
+  const status = words.trade.calibrationStatus[use.status]
+  const due = use.dueOn === null ? '' : isGood ? w.dueUntil(use.dueOn) : w.wasDue(use.dueOn)
+  if (isGood) return <p class="cell-detail">{`${status} ${due}`}</p>
+  return (
+    <>
+      <p>
+        <VerdictMark verdict="missing" word={status} />
+      </p>
+      {due === '' ? null : <p class="cell-detail">{due}</p>}
+    </>
+  )
+}
