@@ -14,9 +14,10 @@ const files = readdirSync(science, { recursive: true, encoding: 'utf8' })
     const functions = [...text.matchAll(/^export (?:async )?function (\w+)/gm)].map(
       (m) => m[1] ?? '',
     )
-    const examples = [...text.matchAll(/^ \* @example (.+) \/\/ (\S+)$/gm)].map((m) => ({
+    const examples = [...text.matchAll(/^ \* @example ([^@]+?) \/\/ (\S+)$/gm)].map((m) => ({
       name,
-      expression: m[1] ?? '',
+      // An example may go on over lines; each starts with the star of the comment.
+      expression: (m[1] ?? '').replaceAll(/\n \* */g, ' '),
       printed: m[2] ?? '',
     }))
     const exampleTagCount = text.match(/@example/g)?.length ?? 0

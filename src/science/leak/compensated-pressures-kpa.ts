@@ -13,7 +13,8 @@ import { requireTrace, type TraceSample } from './require-trace.ts'
  * Validity: ideal gas, rigid volume, temperature of the gas. Without temperatures the gas is taken
  *   to have stayed at the reference temperature.
  * Source: ideal gas law.
- * @example compensatedPressuresKPa({ trace: [0, 1, 2, 3, 4, 5].map((timeS) => ({ timeS, pressureKPaAbs: 300, temperatureC: 25 })), referenceTemperatureC: 20 })[0] // 294.97
+ * @example compensatedPressuresKPa({ trace: [0, 1, 2, 3, 4, 5].map((timeS) => ({ timeS,
+ *   pressureKPaAbs: 300, temperatureC: 25 })), referenceTemperatureC: 20 })[0] // 294.97
  */
 export function compensatedPressuresKPa(input: {
   readonly trace: readonly TraceSample[]

@@ -63,7 +63,8 @@ function noiseOf(
  *   unsettled in at most 1.6 % at correlations up to 0.9. A leak so large that the driving pressure
  *   falls during the hold looks like settling.
  * Source: F test of nested models; deflation by autocorrelation: own simulations.
- * @example judgeSettling({ timesS: [0, 1, 2, 3, 4, 5, 6], values: [7, 6, 5, 4, 3, 2, 1], stepVariance: 0 }).settling // settled
+ * @example judgeSettling({ timesS: [0, 1, 2, 3, 4, 5, 6], values: [7, 6, 5, 4, 3, 2, 1],
+ *   stepVariance: 0 }).settling // settled
  */
 export function judgeSettling(input: {
   readonly timesS: readonly number[]

@@ -36,7 +36,9 @@ const growsWithLeak = ['volume', 'elapsed-time']
  * @throws RangeError outside the ranges of these functions
  * Validity: two readings cannot show whether the pressure had settled; take a trace for that.
  * Source: as the functions named.
- * @example pressureChange({ volumeL: 28, referenceTemperatureC: 20, start: { timeS: 0, pressureKPaAbs: 270, temperatureC: 20 }, end: { timeS: 300, pressureKPaAbs: 256, temperatureC: 20 } }).leakMlPerMin // 773.7
+ * @example pressureChange({ volumeL: 28, referenceTemperatureC: 20, start: { timeS: 0,
+ *   pressureKPaAbs: 270, temperatureC: 20 }, end: { timeS: 300, pressureKPaAbs: 256,
+ *   temperatureC: 20 } }).leakMlPerMin // 773.7
  */
 export function pressureChange(
   input: TwoPointInput,

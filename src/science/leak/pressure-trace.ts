@@ -75,7 +75,8 @@ function displayVariance(input: TraceInput, kPaPerK: number): number {
  * Validity: ideal gas, rigid volume, drop small beside the pressure that drives it. Without
  *   temperatures the gas is taken to have stayed at the reference temperature.
  * Source: as judgeSettling and traceLeakBudget.
- * @example pressureTrace({ volumeL: 2, referenceTemperatureC: 20, trace: [0, 1, 2, 3, 4, 5, 6, 7].map((timeS) => ({ timeS, pressureKPaAbs: 300 - 0.01 * timeS })) }).leakPaM3PerS // 0.0200
+ * @example pressureTrace({ volumeL: 2, referenceTemperatureC: 20, trace: [0, 1, 2, 3, 4, 5, 6,
+ *   7].map((timeS) => ({ timeS, pressureKPaAbs: 300 - 0.01 * timeS })) }).leakPaM3PerS // 0.0200
  */
 export function pressureTrace(
   input: TraceInput,

@@ -16,7 +16,8 @@ export interface PressureState {
  *   to 2000
  * @returns state, unchanged
  * @throws RangeError outside these ranges
- * @example requirePressureState('f', { timeS: 0, pressureKPaAbs: 271.3, temperatureC: 21 }).timeS // 0
+ * @example requirePressureState('f', { timeS: 0, pressureKPaAbs: 271.3, temperatureC: 21 }).timeS
+ *   // 0
  */
 export function requirePressureState(functionName: string, state: PressureState): PressureState {
   requireFinite(functionName, 'timeS', state.timeS)

@@ -19,7 +19,8 @@ export const fewestTraceSamples = 6
  *   temperatureC: from -270 to 2000, with all readings or with none
  * @returns trace, unchanged
  * @throws RangeError outside these ranges
- * @example requireTrace('f', [0, 1, 2, 3, 4, 5].map((timeS) => ({ timeS, pressureKPaAbs: 300 }))).length // 6
+ * @example requireTrace('f', [0, 1, 2, 3, 4, 5].map((timeS) => ({ timeS,
+ *   pressureKPaAbs: 300 }))).length // 6
  */
 export function requireTrace(
   functionName: string,
@@ -32,7 +33,7 @@ export function requireTrace(
   const temperatureCount = trace.filter((sample) => sample.temperatureC !== undefined).length
   if (temperatureCount !== 0 && temperatureCount !== trace.length) {
     throw new RangeError(
-      `${functionName} requires temperatureC with 0 or ${trace.length} readings, got ${temperatureCount}`,
+      `${functionName} requires temperatureC 0 or ${trace.length} times, got ${temperatureCount}`,
     )
   }
   let before = Number.NEGATIVE_INFINITY

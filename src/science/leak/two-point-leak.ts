@@ -24,7 +24,9 @@ export interface TwoPointInput {
  * Validity: ideal gas, rigid volume, temperature of the gas and not of the room. Bellows and
  *   O-rings creep: let them settle first.
  * Source: ideal gas law; 40 CFR 1065.644 is the same formula for a vacuum.
- * @example twoPointLeak({ volumeL: 5, referenceTemperatureC: 20, start: { timeS: 0, pressureKPaAbs: 271.325, temperatureC: 21 }, end: { timeS: 600, pressureKPaAbs: 268.1, temperatureC: 20.5 } }) // 0.022992
+ * @example twoPointLeak({ volumeL: 5, referenceTemperatureC: 20, start: { timeS: 0,
+ *   pressureKPaAbs: 271.325, temperatureC: 21 }, end: { timeS: 600, pressureKPaAbs: 268.1,
+ *   temperatureC: 20.5 } }) // 0.022992
  */
 export function twoPointLeak(input: TwoPointInput): number {
   const { volumeL, referenceTemperatureC, start, end } = input

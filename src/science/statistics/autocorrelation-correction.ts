@@ -28,7 +28,8 @@ const largestCorrelation = 0.99
  *   and 0.95. A negative correlation is taken as 0, so chance never shrinks an uncertainty.
  * Source: bias of r1 after F. H. C. Marriott and J. A. Pope, Biometrika 41 (1954) 390 (from
  *   memory); effective count of an AR(1) series, own simulations.
- * @example autocorrelationCorrection({ residuals: [1, -1, 1, -1], biasTerms: 1 }).varianceInflation // 1
+ * @example autocorrelationCorrection({ residuals: [1, -1, 1, -1], biasTerms: 1 }).varianceInflation
+ *   // 1
  */
 export function autocorrelationCorrection(input: {
   readonly residuals: readonly number[]

@@ -11,7 +11,8 @@ import { incompleteBetaRatio } from './incomplete-beta-ratio.ts'
  * @returns probability from 0 to 1
  * @throws RangeError outside these ranges
  * Source: Abramowitz and Stegun 26.6.2 (from memory, checked against the closed form for v1 = 2).
- * @example fUpperTail({ f: 4.103, numeratorDegreesOfFreedom: 2, denominatorDegreesOfFreedom: 10 }) // 0.0500
+ * @example fUpperTail({ f: 4.103, numeratorDegreesOfFreedom: 2, denominatorDegreesOfFreedom: 10 })
+ *   // 0.0500
  */
 export function fUpperTail(input: {
   readonly f: number

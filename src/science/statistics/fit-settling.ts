@@ -1,7 +1,7 @@
 import { requireRange } from '../check/require-range.ts'
 import { leastSquares } from './least-squares.ts'
 
-/** value = level + amplitude exp(-t / timeConstantS) - fallPerS t, t counted from the first time. */
+/** value = level + amplitude exp(-t / timeConstantS) - fallPerS t, t from the first time on. */
 export interface SettlingFit {
   readonly level: number
   readonly amplitude: number
@@ -126,7 +126,8 @@ function fallErrorPerNoise(times: readonly number[], timeConstantS: number): num
  * Validity: a window of at least three time constants; with one the fall is biased.
  * Source: G. H. Golub and V. Pereyra, SIAM J. Numer. Anal. 10 (1973) 413 (from memory); checked
  *   against a general nonlinear least-squares solver on two traces.
- * @example fitSettling({ timesS: [0, 1, 2, 3, 4, 5, 6, 7], values: [8, 4, 2, 1, 0.5, 0.25, 0.125, 0.0625] }).timeConstantS // 1.4427
+ * @example fitSettling({ timesS: [0, 1, 2, 3, 4, 5, 6, 7], values: [8, 4, 2, 1, 0.5, 0.25, 0.125,
+ *   0.0625] }).timeConstantS // 1.4427
  */
 export function fitSettling(input: {
   readonly timesS: readonly number[]

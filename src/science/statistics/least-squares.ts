@@ -59,7 +59,8 @@ function backSubstitute(upper: readonly (readonly number[])[], z: readonly numbe
  * @throws RangeError on unequal lengths, too few values, or dependent columns
  * Source: G. H. Golub and C. F. Van Loan, Matrix Computations, 5.2 (from memory, checked against
  *   the certified values of NIST StRD Norris).
- * @example leastSquares({ columns: [[1, 1, 1], [0, 1, 2]], values: [1, 3, 5] }).coefficients[1] // 2
+ * @example leastSquares({ columns: [[1, 1, 1], [0, 1, 2]], values: [1, 3, 5] }).coefficients[1]
+ *   // 2
  */
 export function leastSquares(input: {
   readonly columns: readonly (readonly number[])[]
@@ -68,7 +69,7 @@ export function leastSquares(input: {
   const { columns, values } = input
   if (columns.length === 0 || values.length < columns.length) {
     throw new RangeError(
-      `leastSquares requires values from ${Math.max(1, columns.length)} to any count, got ${values.length}`,
+      `leastSquares requires values for 1 or more columns, got ${values.length} for ${columns.length}`,
     )
   }
   const base: number[][] = []

@@ -61,7 +61,8 @@ function bandsOf(pattern: FlatnessPattern, readings: readonly CountedReading[]):
  * Validity: a count along a line gauges taper; of a saddle it can miss most of the height.
  * Source: bow of a band over its spacing as contour lines of the gap; peak to valley by pattern is
  *   our own derivation.
- * @example countedFlatness({ pattern: 'convex', readings: [{ directionDeg: 0, bands: 2 }], wavelengthNm: 587.5618 }).flatnessUm // 0.5876
+ * @example countedFlatness({ pattern: 'convex', readings: [{ directionDeg: 0, bands: 2 }],
+ *   wavelengthNm: 587.5618 }).flatnessUm // 0.5876
  */
 export function countedFlatness(input: {
   readonly pattern: FlatnessPattern

@@ -27,7 +27,8 @@ export interface BudgetLine {
  * @returns the line; degreesOfFreedom null for infinitely many
  * @throws RangeError outside these ranges
  * Source: JCGM 100:2008, 5.1.2.
- * @example budgetLine({ source: 'time', value: 2, distribution: 'normal', sensitivity: -3 }).contribution // 6
+ * @example budgetLine({ source: 'time', value: 2, distribution: 'normal',
+ *   sensitivity: -3 }).contribution // 6
  */
 export function budgetLine(input: {
   readonly source: string

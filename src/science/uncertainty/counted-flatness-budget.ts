@@ -97,7 +97,8 @@ function thermalLine(thermal: ThermalBow): BudgetLine {
  *   The factor is 2 whatever the degrees of freedom of the repeatability.
  * Source: JCGM 100:2008 for the rules; sizes are the shop's own entries; bow of a plate with a
  *   temperature difference through it: own derivation.
- * @example countedFlatnessBudget({ bandHeightUm: 0.2938, flatnessUm: 0, isSumOfTwoDirections: false }).standardUncertaintyUm // 0.0424
+ * @example countedFlatnessBudget({ bandHeightUm: 0.2938, flatnessUm: 0,
+ *   isSumOfTwoDirections: false }).standardUncertaintyUm // 0.0424
  */
 export function countedFlatnessBudget(input: CountedFlatnessBudgetInput): FlatnessUncertainty {
   const { opticalFlatToleranceUm, viewingAngleLimitDeg, thermal } = input

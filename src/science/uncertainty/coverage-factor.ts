@@ -12,7 +12,7 @@ export const usualCoverageFactor = 2
  * @param effectiveDegreesOfFreedom from 0.5, fractions allowed; Infinity for a known uncertainty
  * @returns coverage factor, 2 or more
  * @throws RangeError below 0.5 or not a number
- * Validity: never below the usual 2, so a budget with many degrees of freedom reads like the others.
+ * Validity: never below the usual 2, so that large budgets read like the others.
  * Source: JCGM 100:2008, G.3 and 6.3.3.
  * @example coverageFactor(10) // 2.23
  */

@@ -11,7 +11,9 @@ import { combinedStandardUncertainty } from './combined-standard-uncertainty.ts'
  * @returns degrees of freedom, not rounded; Infinity when no line has a finite count
  * @throws RangeError without a line
  * Source: Welch-Satterthwaite formula, JCGM 100:2008, equation (G.2b).
- * @example effectiveDegreesOfFreedom([{ contribution: 0.25, degreesOfFreedom: 9 }, { contribution: 0.57, degreesOfFreedom: 4 }, { contribution: 0.82, degreesOfFreedom: 14 }]) // 19.0
+ * @example effectiveDegreesOfFreedom([{ contribution: 0.25, degreesOfFreedom: 9 }, {
+ *   contribution: 0.57, degreesOfFreedom: 4 }, { contribution: 0.82, degreesOfFreedom: 14 }])
+ *   // 19.0
  */
 export function effectiveDegreesOfFreedom(
   lines: readonly Pick<BudgetLine, 'contribution' | 'degreesOfFreedom'>[],

@@ -30,7 +30,9 @@ export interface LeakUncertainty {
  * @returns u, U, coverage factor k and the lines
  * @throws RangeError without a line
  * Source: JCGM 100:2008, equations (10) and (G.2b), 6.3.3.
- * @example leakUncertainty([{ source: 'volume', value: 0.02, distribution: 'normal', sensitivity: 0.5, contribution: 0.01, degreesOfFreedom: null }]).expandedUncertaintyPaM3PerS // 0.02
+ * @example leakUncertainty([{ source: 'volume', value: 0.02, distribution: 'normal',
+ *   sensitivity: 0.5, contribution: 0.01, degreesOfFreedom: null }]).expandedUncertaintyPaM3PerS
+ *   // 0.02
  */
 export function leakUncertainty(budget: readonly BudgetLine[]): LeakUncertainty {
   requireRange('leakUncertainty', 'count of lines', budget.length, { from: 1, to: 1000 })

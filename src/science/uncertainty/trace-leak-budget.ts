@@ -32,7 +32,8 @@ export interface TraceFit {
  * Validity: the noise of the readings is in the slope line already; pressurePa and temperatureK are
  *   taken as what the instruments may have drifted, and not averaged over the readings.
  * Source: JCGM 100:2008, equation (10); partials own derivation.
- * @example traceLeakBudget({ volumeL: 2, leakPaM3PerS: 0.01, windowS: 600, kPaPerK: 1, fall: { standardUncertaintyKPaPerS: 0.0001, degreesOfFreedom: 50 } }, {})[0].contribution // 0.0002
+ * @example traceLeakBudget({ volumeL: 2, leakPaM3PerS: 0.01, windowS: 600, kPaPerK: 1, fall: {
+ *   standardUncertaintyKPaPerS: 0.0001, degreesOfFreedom: 50 } }, {})[0].contribution // 0.0002
  */
 export function traceLeakBudget(
   fit: TraceFit,

@@ -27,7 +27,9 @@ function normal(source: string, value: number, sensitivity: number): BudgetLine 
  *   to both scales the leak instead: add it to volumeRelative.
  * Source: JCGM 100:2008, equation (10); partials own derivation, checked by finite differences and
  *   by Monte Carlo.
- * @example twoPointLeakBudget({ volumeL: 5, referenceTemperatureC: 20, start: { timeS: 0, pressureKPaAbs: 271.325, temperatureC: 21 }, end: { timeS: 600, pressureKPaAbs: 268.1, temperatureC: 20.5 } }, { volumeRelative: 0.02 })[0].contribution // 0.000460
+ * @example twoPointLeakBudget({ volumeL: 5, referenceTemperatureC: 20, start: { timeS: 0,
+ *   pressureKPaAbs: 271.325, temperatureC: 21 }, end: { timeS: 600, pressureKPaAbs: 268.1,
+ *   temperatureC: 20.5 } }, { volumeRelative: 0.02 })[0].contribution // 0.000460
  */
 export function twoPointLeakBudget(
   input: TwoPointInput,

@@ -70,7 +70,7 @@ describe('judgeSettling', () => {
         })
         if (judgeSettling({ timesS, values, stepVariance: 0 }).settling !== 'settled') alarms++
       }
-      // Stated 1.6 % at most; 150 runs at that rate give 2.4 on average and more than 8 once in 2000.
+      // Stated 1.6 % at most: 2.4 of 150 runs on average, more than 8 less than once in 1000.
       expect(alarms).toBeLessThanOrEqual(8)
     },
   )

@@ -51,7 +51,8 @@ describe('pressureTrace', () => {
     // Cooling alone looks like 2 L x 300 / 293 kPa/K x 1 K / 600 s = 0.0034 Pa m3/s.
     expect(result.uncompensatedPaM3PerS).toBeCloseTo(0.00341, 4)
     const u = result.uncertainty?.standardUncertaintyPaM3PerS ?? Number.NaN
-    expect(Math.abs(result.leakPaM3PerS)).toBeLessThan(3 * u) // three standard uncertainties, seeded
+    // three standard uncertainties, seeded
+    expect(Math.abs(result.leakPaM3PerS)).toBeLessThan(3 * u)
     expect(u).toBeLessThan(1e-5)
   })
 
@@ -136,7 +137,8 @@ describe('pressureTrace', () => {
     const input = traceOf((t) => 25 + 0.01 * t)
     const result = released(input)
     expect(result.leakPaM3PerS).toBeLessThan(0)
-    expect(released({ ...input, volumeL: 4 }).leakPaM3PerS).toBeCloseTo(2 * result.leakPaM3PerS, 14) // rounding
+    // rounding
+    expect(released({ ...input, volumeL: 4 }).leakPaM3PerS).toBeCloseTo(2 * result.leakPaM3PerS, 14)
   })
 
   it('judges 3600 readings well under a second', () => {

@@ -105,7 +105,8 @@ describe('twoPointLeak', () => {
 
   it('is zero for pure cooling, and changes sign when time runs the other way round', () => {
     const end = { timeS: 600, temperatureC: 20, pressureKPaAbs: (271.325 * 293.15) / 294.15 }
-    expect(Math.abs(twoPointLeak({ ...base, end }))).toBeLessThan(1e-14) // rounding of 271 x 5 / 600
+    // rounding of 271 x 5 / 600
+    expect(Math.abs(twoPointLeak({ ...base, end }))).toBeLessThan(1e-14)
     const swapped = {
       ...base,
       start: { ...base.end, timeS: 0 },

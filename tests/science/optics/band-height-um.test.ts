@@ -39,7 +39,8 @@ describe('bandHeightUm', () => {
     const { wavelengthNm } = lamps.helium
     const straight = bandHeightUm({ wavelengthNm })
     const oblique = bandHeightUm({ wavelengthNm, viewingAngleDeg: row.angleDeg })
-    expect(Math.abs(oblique / straight - row.factor)).toBeLessThan(0.000051) // printed to four decimals
+    // printed to four decimals
+    expect(Math.abs(oblique / straight - row.factor)).toBeLessThan(0.000051)
     expect(Math.abs(oblique * 1000 - row.heliumBandNm)).toBeLessThan(0.051) // printed to 0.1 nm
   })
 

@@ -42,7 +42,8 @@ describe('bandsToHeightUm', () => {
 
   it('gives three helium bands seen square and at 30 degrees', () => {
     const { bands, angleDeg, straightUm, obliqueUm } = worked.threeBandsOblique
-    expect(bandsToHeightUm({ bands, wavelengthNm: helium })).toBeCloseTo(straightUm, 4) // printed digits
+    // printed digits
+    expect(bandsToHeightUm({ bands, wavelengthNm: helium })).toBeCloseTo(straightUm, 4)
     expect(bandsToHeightUm({ bands, wavelengthNm: helium, viewingAngleDeg: angleDeg })).toBeCloseTo(
       obliqueUm,
       4,
@@ -50,7 +51,7 @@ describe('bandsToHeightUm', () => {
   })
 
   it('agrees with counting the maxima of the interference formula', () => {
-    // Second route: intensity 1 - cos(4 pi d cos(q) / wavelength) sampled along a gap from 0 to 0.9 um.
+    // Second route: intensity 1 - cos(4 pi d cos(q) / wavelength) along a gap from 0 to 3 um.
     const wavelengthUm = helium / 1000
     const angle = Math.PI / 9
     let maxima = 0

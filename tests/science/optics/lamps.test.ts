@@ -21,8 +21,7 @@ describe('lamps', () => {
   })
 
   it.each([
-    // Tabulated lines against the database: the table prints four decimals, and its d line of helium
-    // is the middle of a multiplet 0.0003 nm wide.
+    // Table and database are two sources and differ by up to 0.001 nm, 2e-6 of the wavelength.
     ['helium', 'He I 587.6 (d), multiplet strongest', 0.0005],
     ['mercury-green', 'Hg I 546.1 (e)', 0.0012],
     ['mercury-blue', 'Hg I 435.8 (g)', 0.0008],

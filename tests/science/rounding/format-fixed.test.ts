@@ -28,7 +28,8 @@ describe('formatFixed', () => {
   it('prints what was typed when nothing has to be rounded', () => {
     const uniform = seededUniform(3)
     for (let i = 0; i < 2000; i++) {
-      const text = `${Math.floor(uniform() * 1e6)}.${String(Math.floor(uniform() * 1000)).padStart(3, '0')}`
+      const fraction = String(Math.floor(uniform() * 1000)).padStart(3, '0')
+      const text = `${Math.floor(uniform() * 1e6)}.${fraction}`
       expect(formatFixed({ value: Number(text), decimals: 3 })).toBe(text)
     }
   })

@@ -53,7 +53,8 @@ describe('fitSettling', () => {
         return sum + ((row.input.y[i] ?? 0) - model) ** 2
       }, 0)
     for (let tau = 5; tau < 300; tau += 0.5)
-      expect(sumAt(tau)).toBeGreaterThanOrEqual(fit.sumOfSquares * (1 - 1e-9)) // rounding of the two sums
+      // rounding of the two sums
+      expect(sumAt(tau)).toBeGreaterThanOrEqual(fit.sumOfSquares * (1 - 1e-9))
   })
 
   it('does not depend on when the clock started or on the unit', () => {

@@ -30,7 +30,8 @@ describe('incompleteBetaRatio', () => {
     for (let x = 0.05; x < 1; x += 0.05) {
       const ratio = incompleteBetaRatio({ x, a: 2.5, b: 0.7 })
       expect(ratio).toBeGreaterThan(before)
-      expect(ratio + incompleteBetaRatio({ x: 1 - x, a: 0.7, b: 2.5 })).toBeCloseTo(1, 13) // rounding
+      // rounding
+      expect(ratio + incompleteBetaRatio({ x: 1 - x, a: 0.7, b: 2.5 })).toBeCloseTo(1, 13)
       before = ratio
     }
   })

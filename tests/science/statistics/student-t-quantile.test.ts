@@ -24,8 +24,10 @@ describe('studentTQuantile', () => {
   it('undoes the upper tail and is odd about a half', () => {
     for (const degreesOfFreedom of [0.8, 3, 40.5]) {
       const t = studentTQuantile({ probability: 0.9, degreesOfFreedom })
-      expect(studentTUpperTail({ t, degreesOfFreedom })).toBeCloseTo(0.1, 13) // bisection to the last digit
-      expect(studentTQuantile({ probability: 0.1, degreesOfFreedom })).toBeCloseTo(-t, 12) // 1 - 0.9 is rounded
+      // bisection to the last digit
+      expect(studentTUpperTail({ t, degreesOfFreedom })).toBeCloseTo(0.1, 13)
+      // 1 - 0.9 is rounded
+      expect(studentTQuantile({ probability: 0.1, degreesOfFreedom })).toBeCloseTo(-t, 12)
     }
     expect(studentTQuantile({ probability: 0.5, degreesOfFreedom: 3 })).toBe(0)
   })

@@ -47,9 +47,12 @@ describe('countedFlatnessBudget', () => {
         Math.abs(line.contribution * 1000 - (worked.contributionsNm[line.source] ?? 0)),
       ).toBeLessThan(0.051)
     }
-    expect(Math.abs(result.standardUncertaintyUm * 1000 - worked.standardNm)).toBeLessThan(0.051) // 0.1 nm
-    expect(Math.abs(result.expandedUncertaintyUm * 1000 - worked.expandedNm)).toBeLessThan(0.051) // 0.1 nm
-    expect(result.expandedUncertaintyUm / height).toBeCloseTo(worked.expandedBands, 3) // printed digits
+    // 0.1 nm
+    expect(Math.abs(result.standardUncertaintyUm * 1000 - worked.standardNm)).toBeLessThan(0.051)
+    // 0.1 nm
+    expect(Math.abs(result.expandedUncertaintyUm * 1000 - worked.expandedNm)).toBeLessThan(0.051)
+    // printed digits
+    expect(result.expandedUncertaintyUm / height).toBeCloseTo(worked.expandedBands, 3)
     expect(result.coverageFactor).toBe(2)
   })
 

@@ -78,7 +78,8 @@ describe('twoPointLeakBudget', () => {
       start: state(0, 1),
       end: state(of('dt'), 2),
     }
-    expect(Math.abs(twoPointLeak(test) / row.expect.Q - 1)).toBeLessThan(1e-9) // cancellation of 600 kPa to 1.7 kPa
+    // cancellation of 600 kPa to 1.7 kPa
+    expect(Math.abs(twoPointLeak(test) / row.expect.Q - 1)).toBeLessThan(1e-9)
     const lines = twoPointLeakBudget(test, {
       volumeRelative: of('uV') / of('V'),
       pressurePa: of('up'),

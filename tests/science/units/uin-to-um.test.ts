@@ -3,7 +3,7 @@ import { uinToUm } from '../../../src/science/units/uin-to-um.ts'
 import { umToUin } from '../../../src/science/units/um-to-uin.ts'
 
 describe('uinToUm', () => {
-  // Trade pairs of finish, nominal: 32 uin = 0.8 um, 63 = 1.6, 125 = 3.2 (seal installation leaflet).
+  // Nominal trade pairs of finish: 32 uin = 0.8 um, 63 = 1.6, 125 = 3.2 (installation leaflet).
   it.each([
     [32, 0.8],
     [63, 1.6],
