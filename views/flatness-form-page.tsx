@@ -13,6 +13,7 @@ import { Notice } from './components/notice.tsx'
 import { PageHead } from './components/page-head.tsx'
 import { limitText } from './figures/limit-text.ts'
 import { type FlatnessAnswer, FlatnessAnswerView } from './flatness/answer.tsx'
+import { FlatnessAnswerMore } from './flatness/answer-more.tsx'
 import { CountQuestion } from './flatness/count-question.tsx'
 import { flatnessFieldId, flatnessSentence } from './flatness/fault-sentence.ts'
 import type { FlatnessFormValues } from './flatness/form-values.ts'
@@ -81,6 +82,7 @@ export const FlatnessFormPage: FC<{ frame: Frame; form: FlatnessForm }> = ({ fra
               <Button label={w.submitNext} name="after" value="other-face" />
             ) : null}
           </ButtonRow>
+          <FlatnessAnswerMore answer={form.answer} />
         </aside>
       </form>
     </Page>
@@ -88,7 +90,7 @@ export const FlatnessFormPage: FC<{ frame: Frame; form: FlatnessForm }> = ({ fra
 }
 
 const Questions: FC<{ form: FlatnessForm }> = ({ form }) => {
-  const { flatness: w, trade } = words
+  const { flatness: w, trade, chrome } = words
   const { values, faults } = form
   const error = (name: string) => {
     const fault = faults.find((one) => one.field === name)
@@ -100,7 +102,15 @@ const Questions: FC<{ form: FlatnessForm }> = ({ form }) => {
       {form.replaced === null ? null : (
         <CorrectionFields replaced={form.replaced} reason={values.reason} {...error('reason')} />
       )}
+      {form.isQuarantined ? (
+        <Caution sign={chrome.caution} title={w.quarantineTitle}>
+          <p>{w.quarantine}</p>
+        </Caution>
+      ) : null}
       <Remembered values={values} instruments={form.instruments} />
+      <p class="small">
+        <a href="#cautions">{w.cautionLine}</a>
+      </p>
       <Question number={1} title={w.face}>
         <ChoiceCards
           name="faceId"
@@ -144,13 +154,13 @@ const Questions: FC<{ form: FlatnessForm }> = ({ form }) => {
         />
       ))}
       <MoreFields values={values} faults={faults} instruments={form.instruments} day={form.day} />
-      <Hazards form={form} />
+      <LimitsAndCautions form={form} />
     </>
   )
 }
 
-/** What to mind, and what the reading is held against. */
-const Hazards: FC<{ form: FlatnessForm }> = ({ form }) => {
+/** What the reading is held against, and what to mind. */
+const LimitsAndCautions: FC<{ form: FlatnessForm }> = ({ form }) => {
   const { flatness: w, trade, chrome } = words
   return (
     <section class="question stack">
@@ -161,16 +171,13 @@ const Hazards: FC<{ form: FlatnessForm }> = ({ form }) => {
       {form.faces.map((face) => (
         <LimitSource label={trade.faceKind[face.kind]} limit={face.limit} />
       ))}
-      {form.isQuarantined ? (
-        <Caution sign={chrome.caution} title={w.quarantineTitle}>
-          <p>{w.quarantine}</p>
+      <div id="cautions">
+        <Caution sign={chrome.caution} title={w.cautionTitle}>
+          {w.caution.map((text) => (
+            <p>{text}</p>
+          ))}
         </Caution>
-      ) : null}
-      <Caution sign={chrome.caution} title={w.cautionTitle}>
-        {w.caution.map((text) => (
-          <p>{text}</p>
-        ))}
-      </Caution>
+      </div>
     </section>
   )
 }

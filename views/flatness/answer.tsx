@@ -4,17 +4,11 @@ import type { Fault } from '../../src/domain/fault.ts'
 import type { BandPattern } from '../../src/domain/flatness.ts'
 import type { InstrumentUse } from '../../src/domain/instrument.ts'
 import type { Judged } from '../../src/domain/judged.ts'
-import { limitBar } from '../../src/plots/limit-bar.ts'
-import { formatFixed } from '../../src/science/rounding/format-fixed.ts'
-import { Facts } from '../components/facts.tsx'
 import { ResultFigure } from '../components/result-figure.tsx'
-import { SvgDrawing } from '../components/svg-drawing.tsx'
 import { VerdictMark } from '../components/verdict-mark.tsx'
 import { limitText } from '../figures/limit-text.ts'
 import { resultText, secondResultText } from '../figures/result-text.ts'
 import { InstrumentWarnings } from '../recording/instrument-warnings.tsx'
-import { LimitSource } from '../recording/limit-source.tsx'
-import { tradeWord } from '../words/en/trade.ts'
 import { words } from '../words/en.ts'
 import { flatnessSentence } from './fault-sentence.ts'
 
@@ -37,7 +31,7 @@ export type FlatnessFiguresShown = {
   readonly requiredCount: number
 }
 
-/** The part that the server draws anew whenever something changes. */
+/** The figure and its verdict, drawn anew by the server whenever something changes. */
 export const FlatnessAnswerView: FC<{ answer: FlatnessAnswer }> = ({ answer }) => {
   const w = words.flatness
   const { outcome, uses } = answer
@@ -49,7 +43,7 @@ export const FlatnessAnswerView: FC<{ answer: FlatnessAnswer }> = ({ answer }) =
             .slice(0, 2)
             .map((fault) => <p class="field-error">{flatnessSentence(fault, outcome.pattern)}</p>)
         : null}
-      {outcome.kind === 'figures' ? <Figures shown={outcome} uses={uses} /> : null}
+      {outcome.kind === 'figures' ? <Figures shown={outcome} /> : null}
       <InstrumentWarnings uses={uses} />
     </>
   )
@@ -62,8 +56,7 @@ const Asked: FC<{ text: string }> = ({ text }) => (
   </>
 )
 
-const Figures: FC<{ shown: FlatnessFiguresShown; uses: readonly InstrumentUse[] }> = (props) => {
-  const { shown, uses } = props
+const Figures: FC<{ shown: FlatnessFiguresShown }> = ({ shown }) => {
   const { flatnessUm } = shown.computed
   const { flatness: w, trade } = words
   if (flatnessUm === null) return <Unreadable />
@@ -84,52 +77,6 @@ const Figures: FC<{ shown: FlatnessFiguresShown; uses: readonly InstrumentUse[] 
       />
       {judged === null ? <p>{w.askFace}</p> : null}
       {isShort ? <p class="small">{w.directions(shown.readCount, shown.requiredCount)}</p> : null}
-      <div class="answer-more stack">
-        {limit === null ? null : (
-          <SvgDrawing
-            drawing={limitBar({
-              value: flatnessUm,
-              upperLimit: limit.upper,
-              widthPx: 272,
-              valueText: value.value,
-              limitText: resultText('flatness', limit.upper).value,
-            })}
-          />
-        )}
-        {judged === null ? null : <LimitSource limit={limit} />}
-        <Details shown={shown} uses={uses} />
-      </div>
-    </>
-  )
-}
-
-const Details: FC<{ shown: FlatnessFiguresShown; uses: readonly InstrumentUse[] }> = (props) => {
-  const { computed } = props.shown
-  const { flatness: w, trade } = words
-  const lamp = props.uses.find((use) => use.kind === 'lamp')
-  const height = formatFixed({ value: computed.bandHeightUm, decimals: 4 })
-  const bands = formatFixed({ value: computed.bands ?? 0, decimals: 2 })
-  const { standardUncertaintyUm } = computed
-  const uncertainty =
-    standardUncertaintyUm === null
-      ? null
-      : formatFixed({ value: standardUncertaintyUm, decimals: 3 })
-  return (
-    <>
-      <Facts
-        layout="rows"
-        pairs={[
-          { label: w.form, value: tradeWord(trade.form, computed.form) },
-          {
-            label: lamp === undefined ? w.lampUsed : `${w.lampUsed} ${lamp.number}`,
-            value: w.bandsOf(bands, height),
-          },
-          ...(uncertainty === null
-            ? []
-            : [{ label: w.uncertainty, value: `${uncertainty} ${trade.unit.um}` }]),
-        ]}
-      />
-      <p class="small soft">{w.sees}</p>
     </>
   )
 }

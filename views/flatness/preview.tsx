@@ -1,6 +1,7 @@
 import type { FC } from 'hono/jsx'
 import type { Instrument } from '../../src/domain/instrument.ts'
 import { type FlatnessAnswer, FlatnessAnswerView } from './answer.tsx'
+import { FlatnessAnswerMore } from './answer-more.tsx'
 import type { FlatnessFormValues } from './form-values.ts'
 import { Remembered } from './remembered.tsx'
 
@@ -12,6 +13,7 @@ export const FlatnessPreview: FC<{
 }> = ({ answer, values, instruments }) => (
   <>
     <FlatnessAnswerView answer={answer} />
+    <FlatnessAnswerMore answer={answer} isSwap />
     <Remembered values={values} instruments={instruments} isSwap />
   </>
 )

@@ -1,13 +1,13 @@
 /**
  * Attributes of the part of a form that the server draws anew as the form is filled in. A newer
  * request takes the place of one that is still on its way, so the answer is always the last one's.
+ * It stands inside the form, whose fields htmx then sends along.
  */
 export function liveAnswer(address: string): Readonly<Record<string, string>> {
   return {
     'hx-post': address,
-    'hx-trigger': 'input from:closest form delay:120ms, change from:closest form delay:20ms',
-    'hx-include': 'closest form',
-    'hx-sync': 'this:replace',
+    'hx-trigger': "input from:'closest form' delay:120ms, change from:'closest form' delay:20ms",
+    'hx-sync': 'replace',
     'hx-swap': 'innerHTML',
   }
 }

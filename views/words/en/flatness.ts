@@ -11,6 +11,7 @@ export const flatnessWords = {
     'Wipe with solvent away from the lamp and with the air moving. Lower the glass flat, never slide it on a dry face.',
     'The site rules come first.',
   ],
+  cautionLine: 'Caution: hot lamp, ultraviolet light, solvent, glass. Read below first.',
   quarantineTitle: 'seal in quarantine',
   quarantine:
     'Nobody has stated that this seal is free of its last fluid. Ask before you handle it.',
@@ -44,10 +45,6 @@ export const flatnessWords = {
   ringNotKnown: 'Not found out',
   unreadableAdvice:
     'Clean and dry the face and the flat, let both come to one temperature, and read again. You may record the face as unreadable; that is never a pass.',
-  count: {
-    0: 'How many bands along 0°?',
-    90: 'How many bands along 90°?',
-  } as Readonly<Record<number, string>>,
   countAlong: (directionDeg: string) => `How many bands along ${directionDeg}°?`,
   countHint:
     'Lay a straight line through both ends of one band and count the bands it cuts, to the quarter.',
@@ -93,7 +90,6 @@ export const flatnessWords = {
   directions: (read: number, required: number) =>
     `${read} of ${required} directions read. The hand-over asks for ${required}.`,
   sees: 'A count along lines sees how the face is bowed, and little of waves around it.',
-  waveNote: 'What it can miss',
   faults: {
     'faceId empty': 'Choose the face.',
     'condition empty': 'Choose as found or as left.',

@@ -1,0 +1,45 @@
+import type { FC } from 'hono/jsx'
+import { formatFixed } from '../../src/science/rounding/format-fixed.ts'
+import { Facts } from '../components/facts.tsx'
+import { AnswerMoreFrame } from '../recording/answer-more-frame.tsx'
+import { JudgedBar } from '../recording/judged-bar.tsx'
+import { tradeWord } from '../words/en/trade.ts'
+import { words } from '../words/en.ts'
+import type { FlatnessAnswer } from './answer.tsx'
+
+/** What stands behind the figure: the limit and its source, the form, the lamp, the doubt. */
+export const FlatnessAnswerMore: FC<{ answer: FlatnessAnswer; isSwap?: boolean }> = (props) => {
+  const { answer, isSwap } = props
+  const { outcome } = answer
+  if (outcome.kind !== 'figures' || outcome.computed.flatnessUm === null) {
+    return <AnswerMoreFrame isSwap={isSwap}>{null}</AnswerMoreFrame>
+  }
+  return (
+    <AnswerMoreFrame isSwap={isSwap}>
+      {outcome.judged === null ? null : <JudgedBar judged={outcome.judged} />}
+      <Facts layout="rows" pairs={pairsOf(answer, outcome.computed)} />
+      <p class="small soft">{words.flatness.sees}</p>
+    </AnswerMoreFrame>
+  )
+}
+
+type Computed = Extract<FlatnessAnswer['outcome'], { kind: 'figures' }>['computed']
+
+function pairsOf(answer: FlatnessAnswer, computed: Computed) {
+  const { flatness: w, trade } = words
+  const lamp = answer.uses.find((use) => use.kind === 'lamp')
+  const height = formatFixed({ value: computed.bandHeightUm, decimals: 4 })
+  const bands = formatFixed({ value: computed.bands ?? 0, decimals: 2 })
+  const { standardUncertaintyUm: doubt } = computed
+  const uncertainty = doubt === null ? null : formatFixed({ value: doubt, decimals: 3 })
+  return [
+    { label: w.form, value: tradeWord(trade.form, computed.form) },
+    {
+      label: lamp === undefined ? w.lampUsed : `${w.lampUsed} ${lamp.number}`,
+      value: w.bandsOf(bands, height),
+    },
+    ...(uncertainty === null
+      ? []
+      : [{ label: w.uncertainty, value: `${uncertainty} ${trade.unit.um}` }]),
+  ]
+}
