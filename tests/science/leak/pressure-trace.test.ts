@@ -122,6 +122,22 @@ describe('pressureTrace', () => {
     expect(Math.abs(coarse.leakPaM3PerS - 0.002)).toBeLessThan(3 * u(coarse))
   })
 
+  it.each([
+    ['pressure', (t: number) => (t === 600 ? 299.9 : 300), () => 20, 0.1],
+    // 0.1 K moves 300 kPa by 300 / 293.15 x 0.1 kPa.
+    ['temperature', () => 300, (t: number) => (t === 600 ? 19.9 : 20), 30 / 293.15],
+  ] as const)(
+    'never assumes less than the rounding of a %s display that moved once',
+    (_, p, c, stepKPa) => {
+      const { uncertainty } = released(traceOf(p, c))
+      const mean = 300
+      const squares = timesS.reduce((sum, t) => sum + (t - mean) ** 2, 0)
+      // V x step / sqrt 12 / sqrt Sxx; the step of p Tref / T is known to 0.1 %.
+      const least = (2 * stepKPa) / Math.sqrt(12) / Math.sqrt(squares)
+      expect(uncertainty?.standardUncertaintyPaM3PerS).toBeGreaterThan(0.999 * least)
+    },
+  )
+
   it('knows no uncertainty when the display never moved, unless the gauge is known', () => {
     const input = traceOf(() => 300)
     const blind = released(input)
