@@ -35,7 +35,7 @@ export const Page: FC<PageProps> = ({ frame, title, width, children }) => (
       <link rel="stylesheet" href={frame.style} />
       <script src={frame.htmx} nonce={frame.nonce} defer></script>
       {frame.scripts.map((script) => (
-        <script src={script} nonce={frame.nonce} defer></script>
+        <script type="module" src={script} nonce={frame.nonce}></script>
       ))}
     </head>
     <body>

@@ -1,18 +1,13 @@
-import { createHash } from 'node:crypto'
 import { deleteCookie, getCookie, setCookie } from 'hono/cookie'
 import type { User } from '../domain/user.ts'
 import { addSession } from '../store/add-session.ts'
 import { findSession } from '../store/find-session.ts'
 import { findUserByToken } from '../store/find-user-by-token.ts'
+import { secretHash } from '../store/secret-hash.ts'
 import type { AppContext } from './context.ts'
 
 /** A shift and a half: nobody is signed out in the middle of a test. */
 export const sessionHours = 12
-
-/** Secrets are kept as their hash only. */
-export function secretHash(secret: string): string {
-  return createHash('sha256').update(secret).digest('hex')
-}
 
 /** Over HTTPS the name binds the cookie to this host; a loopback address has no HTTPS. */
 function cookieName(c: AppContext): string {

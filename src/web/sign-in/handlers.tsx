@@ -4,6 +4,7 @@ import { SignInPage } from '../../../views/sign-in-page.tsx'
 import { AppError } from '../../domain/app-error.ts'
 import type { Fault } from '../../domain/fault.ts'
 import { openFields } from '../../domain/fields.ts'
+import { passwordLength } from '../../domain/password-length.ts'
 import type { Role } from '../../domain/role.ts'
 import { addSignInFailure } from '../../store/add-sign-in-failure.ts'
 import { clearSignInFailures } from '../../store/clear-sign-in-failures.ts'
@@ -19,7 +20,7 @@ import { frameOf, sendPage } from '../send-page.ts'
 import { dropSessionCookie, startSession } from '../session.ts'
 import { actor, viewer } from '../viewer.ts'
 
-export const passwordLength = { min: 12, max: 200 } as const
+
 
 /** A hash of nothing in particular: an unknown name must take as long as a known one. */
 const strangerHash =

@@ -1,1 +1,37 @@
-export const benchWords = {} as const
+import type { WhatNext } from '../../../src/domain/bench.ts'
+
+export const benchWords = {
+  title: 'Bench',
+  receive: 'Receive a seal',
+  find: 'Open a work order',
+  findHint: 'Scan the tag, or type the number: 42 is enough for this year. A serial works too.',
+  findSubmit: 'Open',
+  findEmpty: 'Scan or type the number on the tag, such as W-2026-0042.',
+  failed: 'Failed or refused',
+  failedEmpty: 'Nothing failed.',
+  due: 'Due within a week',
+  dueEmpty: 'Nothing is due within a week.',
+  waiting: 'Waiting',
+  waitingEmpty: 'Nothing else waits on the bench.',
+  inspection: 'With the inspector',
+  inspectionEmpty: 'Nothing waits for the inspector.',
+  emptyTitle: 'The bench is empty',
+  emptyText: 'A seal comes onto the bench when it is received.',
+  refusedBy: (name: string, reason: string) => `Refused by ${name}: ${reason}`,
+  refused: 'Refused',
+  fails: 'Fails its limit',
+  overdue: (day: string) => `Overdue since ${day}`,
+  dueToday: 'Due today',
+  dueOn: (day: string) => `Due ${day}`,
+  noDue: 'No day promised',
+  next: {
+    decontamination: 'State whether it is clean',
+    flatness: 'Read a face',
+    'readable-flatness': 'Clean a face and read it again',
+    'second-direction': 'Read a second direction',
+    'static-test': 'Test it with air',
+    rework: 'Rework, then measure again',
+    'hand-over': 'Hand over',
+    decision: 'Release or refuse',
+  } satisfies Readonly<Record<WhatNext, string>>,
+} as const

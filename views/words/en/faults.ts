@@ -33,6 +33,7 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
   'already-replaced': () => 'This record was replaced already. Correct the newest one.',
   'not-in-order': () => 'This does not belong to this work order.',
   'one-of-two': (d) => `Give either ${d.one} or ${d.other}.`,
+  'not-here': () => 'Leave this empty here.',
   'all-or-none': () => 'Give a temperature with every reading or with none.',
 }
 

@@ -13,7 +13,7 @@ export const signInWords = {
   nobodyCommand: 'npm run -s admin -- user add --name NAME --role manager',
   verifyLink: 'Check a certificate without signing in',
   accountTitle: 'Account',
-  accountLead: 'A password has at least 12 characters. Changing it ends your other sessions.',
+  accountLead: 'A password has at least 8 characters. Changing it ends your other sessions.',
   oldPassword: 'Present password',
   newPassword: 'New password',
   change: 'Change password',
