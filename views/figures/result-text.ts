@@ -1,5 +1,6 @@
 import { printedRounding } from '../../src/domain/certified-judgement.ts'
 import { figure } from '../../src/domain/figure.ts'
+import { leakLimitTemperatureC } from '../../src/domain/judge-static-test.ts'
 import type { Characteristic } from '../../src/domain/limit-set.ts'
 import { throughputUnits } from '../../src/science/units/throughput-units.ts'
 import { umToUin } from '../../src/science/units/um-to-uin.ts'
@@ -25,20 +26,21 @@ export function resultText(characteristic: Characteristic, value: number): Resul
 }
 
 /**
- * The same in the other unit of the trade: flatness in µin, a leak rate in mL/min of gas at the
- * reference temperature and 101.325 kPa; a drop has no other one.
- * @param referenceTemperatureC of a leak rate; limits are written for 20 °C
+ * The same in the other unit of the trade: flatness in µin, a leak rate in mL/min of gas at
+ * 20 °C, for which its limits are written, and 101.325 kPa; a drop has no other one.
  * @example secondResultText('flatness', 0.88134)?.value // 34.7
  */
 export function secondResultText(
   characteristic: Characteristic,
   value: number,
-  referenceTemperatureC = 20,
 ): ResultText | undefined {
   if (characteristic === 'flatness') {
     return { value: figure(umToUin(value), printedRounding.uin).text, unit: unit.uin }
   }
   if (characteristic === 'static-drop') return undefined
-  const { leakMlPerMin } = throughputUnits({ leakPaM3PerS: value, referenceTemperatureC })
+  const { leakMlPerMin } = throughputUnits({
+    leakPaM3PerS: value,
+    referenceTemperatureC: leakLimitTemperatureC,
+  })
   return { value: figure(leakMlPerMin, printedRounding.mlPerMin).text, unit: unit.mlPerMin }
 }

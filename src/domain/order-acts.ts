@@ -1,0 +1,50 @@
+import { AppError } from './app-error.ts'
+import type { Role } from './role.ts'
+import { openStages, type Stage, stageTransitions } from './stage.ts'
+import type { WorkOrder } from './work-order.ts'
+
+/** Moves made by hand; hand-over and the inspector's decision are acts of their own. */
+export const handMoves = ['stripped', 'lapping', 'testing', 'dispatched'] as const
+export type HandMove = (typeof handMoves)[number]
+
+/** What a person of a role may do with an order where it stands. */
+export type OrderActs = {
+  readonly canRecord: boolean
+  readonly canStateDecontamination: boolean
+  readonly canSeeEvidence: boolean
+  readonly canWithdraw: boolean
+  readonly moves: readonly HandMove[]
+}
+
+/** A page offers these and no others. Nobody opens a seal of which nobody said it is clean. */
+export function orderActs(
+  order: Pick<WorkOrder, 'stage' | 'decontamination'>,
+  role: Role,
+): OrderActs {
+  const { stage, decontamination } = order
+  const isInQuarantine = decontamination === 'not-stated'
+  const next = stageTransitions[stage]
+  return {
+    canRecord: role === 'technician' && openStages.includes(stage),
+    canStateDecontamination:
+      role !== 'customer' && (openStages.includes(stage) || stage === 'handed-over'),
+    canSeeEvidence: role === 'inspector' || role === 'manager',
+    canWithdraw: next.includes('withdrawn') && mayMove(role, 'withdrawn'),
+    moves: handMoves.filter(
+      (to) => next.includes(to) && mayMove(role, to) && !(to === 'stripped' && isInQuarantine),
+    ),
+  }
+}
+
+/**
+ * @throws AppError forbidden `wrong-role`: the inspector's hand stays off the work that the
+ *   inspector decides on; anyone of the staff may dispatch what is released
+ */
+export function requireMayMove(role: Role, to: Stage): void {
+  if (!mayMove(role, to)) throw new AppError('forbidden', 'wrong-role')
+}
+
+function mayMove(role: Role, to: Stage): boolean {
+  if (role === 'technician' || role === 'manager') return true
+  return role === 'inspector' && to === 'dispatched'
+}

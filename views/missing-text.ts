@@ -1,0 +1,18 @@
+import type { Missing } from '../src/domain/missing-for-hand-over.ts'
+import { words } from './words/en.ts'
+
+/** What is missing before hand-over, in a sentence. */
+export function missingText({ kind, faceKind, with: count }: Missing): string {
+  const w = words.workOrders.missing
+  if (kind === 'decontamination' || kind === 'static-test') return w[kind]
+  if (faceKind === undefined) return w.noFace
+  const face = words.trade.faceKind[faceKind].toLowerCase()
+  if (kind !== 'second-direction') return w[kind](face)
+  return w[kind](face, count?.neededCount ?? 2, count?.readCount ?? 1)
+}
+
+/** Where on the order's page it is made good. */
+export function missingPlace({ kind }: Missing): string {
+  if (kind === 'decontamination') return 'decontamination'
+  return kind === 'static-test' ? 'tests' : 'readings'
+}

@@ -1,0 +1,111 @@
+import type { Child, FC } from 'hono/jsx'
+import type { JudgedReading } from '../src/domain/judged-evidence.ts'
+import { DataTable } from './components/data-table.tsx'
+import { VerdictMark } from './components/verdict-mark.tsx'
+import { numberText } from './figures/number-text.ts'
+import { resultText, secondResultText } from './figures/result-text.ts'
+import { minuteText } from './figures/time-text.ts'
+import { Cell, limitLine, RecordedBy, Struck } from './order-record.tsx'
+import { tradeWord } from './words/en/trade.ts'
+import { words } from './words/en.ts'
+
+/** Every reading of the faces, oldest first; what was replaced stays, struck, with the reason. */
+export const OrderReadings: FC<{
+  readings: readonly JudgedReading[]
+  /** Where a correction is begun; null where this person may record none. */
+  correctHref: string | null
+}> = ({ readings, correctHref }) => {
+  const w = words.workOrders
+  const m = w.measured
+  if (readings.length === 0) return <p class="soft">{w.noReadings}</p>
+  return (
+    <DataTable
+      caption={w.readingsTitle}
+      isCaptionHidden
+      columns={[
+        { label: m.face },
+        { label: m.verdict },
+        { label: m.result, kind: 'number' },
+        { label: m.limit },
+        { label: m.seen },
+        { label: m.recorded },
+        ...(correctHref === null
+          ? []
+          : [{ label: m.act, kind: 'act', isLabelHidden: true } as const]),
+      ]}
+      rows={readings.map((one) => ({
+        mark: mark(one),
+        cells: [
+          ...readingCells(one),
+          ...(correctHref === null ? [] : [<CorrectReading one={one} href={correctHref} />]),
+        ],
+      }))}
+    />
+  )
+}
+
+function readingCells({ reading, judged, replacedBy }: JudgedReading): Child[] {
+  const { trade, workOrders: w } = words
+  const isReplaced = replacedBy !== null
+  return [
+    <Cell details={[trade.condition[reading.condition]]}>{trade.faceKind[reading.faceKind]}</Cell>,
+    isReplaced ? (
+      <VerdictMark verdict="refused" word={w.replaced} />
+    ) : (
+      <VerdictMark verdict={judged.verdict} word={trade.verdict[judged.verdict]} />
+    ),
+    <Flatness valueUm={reading.flatnessUm} isReplaced={isReplaced} />,
+    limitLine(judged),
+    <Seen reading={reading} isReplaced={isReplaced} />,
+    <RecordedBy record={reading} replacement={replacedBy} />,
+  ]
+}
+
+const Flatness: FC<{ valueUm: number | null; isReplaced: boolean }> = (props) => {
+  const { valueUm, isReplaced } = props
+  if (valueUm === null) {
+    return <Struck isReplaced={isReplaced}>{words.workOrders.unreadable}</Struck>
+  }
+  const first = resultText('flatness', valueUm)
+  const second = secondResultText('flatness', valueUm)
+  return (
+    <Cell details={[second === undefined ? null : `${second.value} ${second.unit}`]}>
+      <Struck isReplaced={isReplaced}>{`${first.value} ${first.unit}`}</Struck>
+    </Cell>
+  )
+}
+
+const Seen: FC<{ reading: JudgedReading['reading']; isReplaced: boolean }> = (props) => {
+  const { reading, isReplaced } = props
+  const { trade } = words
+  const counts = reading.directions.map((one) => {
+    return `${numberText(one.directionDeg)}${trade.unit.deg}: ${one.bandsTyped}`
+  })
+  const bands = counts.length === 0 ? '' : `${counts.join(', ')} ${trade.unit.bands}`
+  const form = reading.form === 'undetermined' ? tradeWord(trade.form, reading.form) : ''
+  return (
+    <Cell details={[bands, form]}>
+      <Struck isReplaced={isReplaced}>{trade.pattern[reading.pattern]}</Struck>
+    </Cell>
+  )
+}
+
+const CorrectReading: FC<{ one: JudgedReading; href: string }> = ({ one, href }) => {
+  const w = words.workOrders
+  if (one.replacedBy !== null) return null
+  const { reading } = one
+  const label = w.correctLabel(
+    words.trade.faceKind[reading.faceKind],
+    minuteText(reading.recordedAt),
+  )
+  return (
+    <a href={`${href}?replaces=${reading.id}`} aria-label={label}>
+      {w.correct}
+    </a>
+  )
+}
+
+function mark({ judged, replacedBy }: JudgedReading): 'quiet' | 'stop' | undefined {
+  if (replacedBy !== null) return 'quiet'
+  return judged.verdict === 'fail' ? 'stop' : undefined
+}

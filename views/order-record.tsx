@@ -1,0 +1,66 @@
+import type { Child, FC } from 'hono/jsx'
+import type { Judged } from '../src/domain/judged.ts'
+import { limitText } from './figures/limit-text.ts'
+import { minuteText } from './figures/time-text.ts'
+import { words } from './words/en.ts'
+
+type Recorded = {
+  readonly recordedByName: string
+  readonly recordedAt: string
+  readonly replacesId: number | null
+  readonly note: string
+}
+
+/** What took a record's place: who, when and why. */
+export type Replacement = {
+  readonly recordedByName: string
+  readonly recordedAt: string
+  readonly reason: string
+}
+
+/** What stands in a cell first, and small lines below it; empty ones are left out. */
+export const Cell: FC<{ children: Child; details: readonly Child[] }> = (props) => (
+  <>
+    {props.children}
+    {props.details
+      .filter((one) => one !== '' && one !== null)
+      .map((one) => (
+        <p class="cell-detail">{one}</p>
+      ))}
+  </>
+)
+
+/** Who recorded it and when, the note, and what took its place. */
+export const RecordedBy: FC<{ record: Recorded; replacement: Replacement | null }> = (props) => {
+  const { record, replacement } = props
+  const w = words.workOrders
+  return (
+    <Cell
+      details={[
+        minuteText(record.recordedAt),
+        record.note,
+        record.replacesId === null ? null : w.replaces,
+        replacement === null ? null : (
+          <strong>
+            {w.replacedBy(
+              replacement.recordedByName,
+              minuteText(replacement.recordedAt),
+              replacement.reason,
+            )}
+          </strong>
+        ),
+      ]}
+    >
+      {record.recordedByName}
+    </Cell>
+  )
+}
+
+/** Strikes what no longer holds; it stays legible. */
+export const Struck: FC<{ isReplaced: boolean; children: Child }> = ({ isReplaced, children }) =>
+  isReplaced ? <s>{children}</s> : <span>{children}</span>
+
+/** The limit a result is held against, in the unit of the result. */
+export function limitLine({ limit }: Judged): string {
+  return limit === null ? words.workOrders.noLimit : limitText(limit)
+}

@@ -1,0 +1,108 @@
+import type { Child, FC } from 'hono/jsx'
+import type { Judged } from '../src/domain/judged.ts'
+import type { JudgedTest } from '../src/domain/judged-evidence.ts'
+import { DataTable } from './components/data-table.tsx'
+import { VerdictMark } from './components/verdict-mark.tsx'
+import { durationText } from './figures/duration-text.ts'
+import { numberText } from './figures/number-text.ts'
+import { resultText, secondResultText } from './figures/result-text.ts'
+import { minuteText } from './figures/time-text.ts'
+import { Cell, limitLine, RecordedBy, Struck } from './order-record.tsx'
+import { words } from './words/en.ts'
+
+/** Every static test, oldest first, drop and leak rate each beside its limit. */
+export const OrderTests: FC<{ tests: readonly JudgedTest[]; correctHref: string | null }> = (
+  props,
+) => {
+  const { tests, correctHref } = props
+  const w = words.workOrders
+  const m = w.measured
+  if (tests.length === 0) return <p class="soft">{w.noTests}</p>
+  return (
+    <DataTable
+      caption={w.testsTitle}
+      isCaptionHidden
+      columns={[
+        { label: m.section },
+        { label: m.drop },
+        { label: m.leak },
+        { label: m.held },
+        { label: m.recorded },
+        ...(correctHref === null
+          ? []
+          : [{ label: m.act, kind: 'act', isLabelHidden: true } as const]),
+      ]}
+      rows={tests.map((one) => ({
+        mark: mark(one),
+        cells: [
+          ...testCells(one),
+          ...(correctHref === null ? [] : [<CorrectTest one={one} href={correctHref} />]),
+        ],
+      }))}
+    />
+  )
+}
+
+function testCells({ test, judged, replacedBy }: JudgedTest): Child[] {
+  const isReplaced = replacedBy !== null
+  return [
+    words.trade.section[test.section],
+    ...judged.map((one) => <JudgedFigure judged={one} isReplaced={isReplaced} />),
+    <Held test={test} isReplaced={isReplaced} />,
+    <RecordedBy record={test} replacement={replacedBy} />,
+  ]
+}
+
+const JudgedFigure: FC<{ judged: Judged; isReplaced: boolean }> = ({ judged, isReplaced }) => {
+  const { characteristic, value, verdict, why } = judged
+  const { trade, workOrders: w } = words
+  const first = resultText(characteristic, value ?? 0)
+  const second = secondResultText(characteristic, value ?? 0)
+  return (
+    <Cell
+      details={[
+        second === undefined ? '' : `${second.value} ${second.unit}`,
+        verdict === 'open' ? trade.why[why] : limitLine(judged),
+        isReplaced ? (
+          <VerdictMark verdict="refused" word={w.replaced} />
+        ) : (
+          <VerdictMark verdict={verdict} word={trade.verdict[verdict]} />
+        ),
+      ]}
+    >
+      <Struck isReplaced={isReplaced}>{`${first.value} ${first.unit}`}</Struck>
+    </Cell>
+  )
+}
+
+const Held: FC<{ test: JudgedTest['test']; isReplaced: boolean }> = ({ test, isReplaced }) => {
+  const { unit } = words.trade
+  const { startPressure, endPressure, pressureUnit } = test.typed
+  return (
+    <Cell
+      details={[
+        `${startPressure} → ${endPressure} ${pressureUnit}`,
+        `${numberText(test.volumeL)} ${unit.l}`,
+      ]}
+    >
+      <Struck isReplaced={isReplaced}>{durationText(test.durationS)}</Struck>
+    </Cell>
+  )
+}
+
+const CorrectTest: FC<{ one: JudgedTest; href: string }> = ({ one, href }) => {
+  const w = words.workOrders
+  if (one.replacedBy !== null) return null
+  const { test } = one
+  const label = w.correctLabel(words.trade.section[test.section], minuteText(test.recordedAt))
+  return (
+    <a href={`${href}?replaces=${test.id}`} aria-label={label}>
+      {w.correct}
+    </a>
+  )
+}
+
+function mark({ judged, replacedBy }: JudgedTest): 'quiet' | 'stop' | undefined {
+  if (replacedBy !== null) return 'quiet'
+  return judged.some((one) => one.verdict === 'fail') ? 'stop' : undefined
+}

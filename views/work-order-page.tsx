@@ -1,0 +1,149 @@
+import type { FC } from 'hono/jsx'
+import type { Fault } from '../src/domain/fault.ts'
+import type { JudgedReading, JudgedTest } from '../src/domain/judged-evidence.ts'
+import type { StageStep } from '../src/domain/stage-steps.ts'
+import { Button } from './components/button.tsx'
+import { ButtonRow } from './components/button-row.tsx'
+import { ErrorSummary } from './components/error-summary.tsx'
+import { Notice } from './components/notice.tsx'
+import { PageHead } from './components/page-head.tsx'
+import { TextAreaField } from './components/text-area-field.tsx'
+import { numberText } from './figures/number-text.ts'
+import { missingPlace, missingText } from './missing-text.ts'
+import { DecontaminationForm, type DecontaminationTyped } from './order-decontamination.tsx'
+import { OrderFacts, SealFacts } from './order-facts.tsx'
+import { OrderHistory, OrderWay } from './order-history.tsx'
+import { OrderNext, type OrderNextProps } from './order-next.tsx'
+import { OrderReadings } from './order-readings.tsx'
+import { OrderTests } from './order-tests.tsx'
+import { ownErrorOf } from './own-error-of.ts'
+import { type Frame, Page } from './page.tsx'
+import { words } from './words/en.ts'
+
+export type OrderDone = 'recorded' | 'handedOver' | 'received'
+
+/** What was typed into one of the page's forms and refused. */
+export type OrderTyped = {
+  readonly isHandOverRefused: boolean
+  readonly note: string
+  readonly noteFaults: readonly Fault[]
+  readonly withdrawal: { readonly reason: string; readonly faults: readonly Fault[] }
+  readonly decontamination: DecontaminationTyped & { readonly faults: readonly Fault[] }
+}
+
+export type WorkOrderPageProps = Omit<OrderNextProps, 'note' | 'noteFaults'> & {
+  readonly frame: Frame
+  readonly steps: readonly StageStep[]
+  readonly readings: readonly JudgedReading[]
+  readonly tests: readonly JudgedTest[]
+  readonly done: OrderDone | null
+  readonly typed: OrderTyped
+}
+
+/** The traveller: everything about one order, and what is to be done next. */
+export const WorkOrderPage: FC<WorkOrderPageProps> = (props) => {
+  const { frame, evidence, steps, readings, tests, acts, missing, done, typed } = props
+  const { workOrder: order, customer, equipment, seal } = evidence
+  const { trade, workOrders: w } = words
+  const base = `/work-orders/${order.number}`
+  const over = [customer.name, ...(equipment === null ? [] : [equipment.tag])].join(' · ')
+  const arrangement = trade.arrangement[seal.arrangement].toLowerCase()
+  const lead = w.lead(seal.serial, arrangement, numberText(seal.shaftDiameterMm))
+  return (
+    <Page frame={frame} title={order.number} width="wide">
+      <PageHead title={order.number} over={over} lead={lead} />
+      <div class="stack-loose">
+        {done === null ? null : <Notice kind="done" text={w[done]} />}
+        <ErrorSummary
+          title={w.notHandedOver}
+          faults={
+            typed.isHandOverRefused
+              ? missing.map((one) => ({ fieldId: missingPlace(one), message: missingText(one) }))
+              : []
+          }
+        />
+        <OrderWay steps={steps} />
+        <div class="split">
+          <div class="stack-loose">
+            {acts.canStateDecontamination && order.decontamination === 'not-stated' ? (
+              <Decontamination {...props} />
+            ) : null}
+            <OrderNext {...props} note={typed.note} noteFaults={typed.noteFaults} />
+            <section id="readings" aria-labelledby="readings-title">
+              <div class="section-head">
+                <h2 id="readings-title">{w.readingsTitle}</h2>
+              </div>
+              <OrderReadings
+                readings={readings}
+                correctHref={acts.canRecord ? `${base}/flatness/new` : null}
+              />
+            </section>
+            <section id="tests" aria-labelledby="tests-title">
+              <div class="section-head">
+                <h2 id="tests-title">{w.testsTitle}</h2>
+              </div>
+              <OrderTests
+                tests={tests}
+                correctHref={acts.canRecord ? `${base}/static-tests/new` : null}
+              />
+            </section>
+            <section aria-labelledby="history-title">
+              <div class="section-head">
+                <h2 id="history-title">{w.historyTitle}</h2>
+              </div>
+              <OrderHistory evidence={evidence} />
+            </section>
+          </div>
+          <div class="stack">
+            <SealFacts evidence={evidence} />
+            <OrderFacts evidence={evidence} />
+            {acts.canStateDecontamination && order.decontamination !== 'not-stated' ? (
+              <Decontamination {...props} />
+            ) : null}
+            {acts.canWithdraw ? <Withdrawal {...props} /> : null}
+          </div>
+        </div>
+      </div>
+    </Page>
+  )
+}
+
+const Decontamination: FC<WorkOrderPageProps> = ({ evidence, formKey, typed }) => (
+  <DecontaminationForm
+    number={evidence.workOrder.number}
+    isStated={evidence.workOrder.decontamination !== 'not-stated'}
+    formKey={formKey}
+    typed={typed.decontamination}
+    faults={typed.decontamination.faults}
+  />
+)
+
+/** Ends the order; folded away, since it can't be taken back. */
+const Withdrawal: FC<WorkOrderPageProps> = ({ evidence, formKey, typed }) => {
+  const w = words.workOrders
+  const { reason, faults } = typed.withdrawal
+  return (
+    <details class="fold" open={faults.length > 0}>
+      <summary>{w.withdraw}</summary>
+      <form
+        method="post"
+        action={`/work-orders/${evidence.workOrder.number}/stage`}
+        class="fold-body"
+      >
+        <input type="hidden" name="formKey" value={`${formKey}-withdrawn`} />
+        <input type="hidden" name="to" value="withdrawn" />
+        <TextAreaField
+          name="reason"
+          label={w.withdrawReason}
+          hint={w.withdrawHint}
+          value={reason}
+          isRequired
+          {...ownErrorOf(faults, 'reason', { 'reason empty': w.withdrawReasonNeeded })}
+        />
+        <ButtonRow>
+          <Button label={w.withdrawSubmit} kind="stop" />
+        </ButtonRow>
+      </form>
+    </details>
+  )
+}
