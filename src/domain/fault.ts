@@ -39,3 +39,4 @@ export type FaultKind =
   | 'not-in-order'
   | 'one-of-two'
   | 'all-or-none'
+  | 'not-here'

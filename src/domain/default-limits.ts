@@ -1,0 +1,41 @@
+import type { NewLimit } from './limit-set.ts'
+import { limitUnitMeaning } from './limit-unit.ts'
+
+const everywhere = { faceMaterial: null, withinS: null, volumeAtMostL: null } as const
+
+/**
+ * What a workshop may start its first limit set from; data to be looked through and changed, each
+ * with what it is founded on.
+ */
+export const defaultLimits: readonly NewLimit[] = [
+  {
+    ...everywhere,
+    characteristic: 'flatness',
+    upper: limitUnitMeaning['helium-bands'].toStored(3),
+    asWritten: '3 helium light bands',
+    basis: 'published',
+    source: 'Installation leaflets of several seal makers: three light bands for liquid duty',
+  },
+  {
+    ...everywhere,
+    characteristic: 'static-drop',
+    upper: 14,
+    asWritten: '0.014 MPa in 5 min, at most 28 L',
+    withinS: 300,
+    volumeAtMostL: 28,
+    basis: 'published',
+    source:
+      'API 682, clause 10.3.4.2, as quoted in a published paper; the standard itself not seen',
+  },
+  {
+    ...everywhere,
+    characteristic: 'static-leak-rate',
+    upper: 0.05,
+    asWritten: '0.05 Pa·m³/s at 20 °C',
+    basis: 'house rule',
+    source: 'Proposed with this program, so that a large volume can’t hide a leak; set your own',
+  },
+]
+
+/** Two directions on every face (common practice, no source). */
+export const defaultDirectionsRequiredCount = 2

@@ -1,0 +1,52 @@
+import type { Instrument, InstrumentUse } from './instrument.ts'
+import { instrumentUse } from './instrument-use.ts'
+
+/** A calibration that runs out within so many days is said (our own choice). */
+export const calibrationNoticeDays = 30
+
+/** An instrument with what its label says on a day. */
+export type InstrumentStanding = {
+  readonly instrument: Instrument
+  readonly use: InstrumentUse
+  /** Whole days from the day asked about to the due day; null where it doesn't run out. */
+  readonly dueInDays: number | null
+  readonly isDueSoon: boolean
+}
+
+/**
+ * How an instrument stands on a day.
+ * @param day calendar day, `2026-11-25`
+ */
+export function instrumentStanding(instrument: Instrument, day: string): InstrumentStanding {
+  const use = instrumentUse(instrument, day)
+  const dueInDays =
+    use.status === 'in-calibration' && use.dueOn !== null ? daysFrom(day, use.dueOn) : null
+  const isDueSoon = dueInDays !== null && dueInDays <= calibrationNoticeDays
+  return { instrument, use, dueInDays, isDueSoon }
+}
+
+const rank = { overdue: 0, 'never-calibrated': 1, 'in-calibration': 2, withdrawn: 3 } as const
+
+/** All of them, what needs a look first: overdue, never calibrated, then by due day. */
+export function instrumentStandings(
+  instruments: readonly Instrument[],
+  day: string,
+): readonly InstrumentStanding[] {
+  return instruments
+    .map((one) => instrumentStanding(one, day))
+    .toSorted(
+      (a, b) =>
+        rank[a.use.status] - rank[b.use.status] ||
+        byText(a.use.dueOn ?? '', b.use.dueOn ?? '') ||
+        byText(a.use.number, b.use.number),
+    )
+}
+
+function byText(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0
+}
+
+/** Calendar days have no clock: both are read at midnight UTC, so the difference is whole. */
+function daysFrom(day: string, later: string): number {
+  return (Date.parse(`${later}T00:00:00Z`) - Date.parse(`${day}T00:00:00Z`)) / 86_400_000
+}
