@@ -1,5 +1,6 @@
 import { and, desc, eq, lt } from 'drizzle-orm'
 import type { AuditEntry } from '../domain/audit.ts'
+import { cursorId } from './cursor-id.ts'
 import type { Store } from './open.ts'
 import { audit } from './schema/audit.ts'
 
@@ -20,14 +21,13 @@ export function listAudit(
   if (!(Number.isInteger(limit) && limit >= 1 && limit <= 500)) {
     throw new RangeError(`listAudit requires limit from 1 to 500, got ${limit}`)
   }
-  const before = cursor === undefined || !/^\d{1,15}$/.test(cursor) ? cursor && 0 : Number(cursor)
   const found = store.db
     .select()
     .from(audit)
     .where(
       and(
         subject === undefined ? undefined : eq(audit.subject, subject),
-        typeof before === 'number' ? lt(audit.id, before) : undefined,
+        cursor === undefined ? undefined : lt(audit.id, cursorId(cursor)),
       ),
     )
     .orderBy(desc(audit.id))

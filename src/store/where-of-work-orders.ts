@@ -1,4 +1,5 @@
 import { and, eq, lt, type SQL, sql } from 'drizzle-orm'
+import { cursorId } from './cursor-id.ts'
 import type { WorkOrderFilter } from './list-work-orders.ts'
 import { customer } from './schema/customer.ts'
 import { equipment } from './schema/equipment.ts'
@@ -15,11 +16,6 @@ export function whereOf(filter: WorkOrderFilter): SQL | undefined {
     cursor === undefined ? undefined : lt(workOrder.id, cursorId(cursor)),
     text === '' ? undefined : isLike(text),
   )
-}
-
-/** A cursor is opaque to its reader; one that we never gave finds nothing. */
-function cursorId(cursor: string): number {
-  return /^\d{1,15}$/.test(cursor) ? Number(cursor) : 0
 }
 
 /** `%` and `_` are meant as typed; LIKE is blind to capitals from A to Z. */
