@@ -7,6 +7,7 @@ import { requireCustomer } from '../../store/require-customer.ts'
 import { requireEquipment } from '../../store/require-equipment.ts'
 import { requireSeal } from '../../store/require-seal.ts'
 import type { AppContext } from '../context.ts'
+import { idOf } from '../id-of.ts'
 import { frameOf, sendPage } from '../send-page.ts'
 import { viewer } from '../viewer.ts'
 import { mySeals } from './my-seals.ts'
@@ -35,8 +36,7 @@ export function showSeal(c: AppContext): Promise<Response> {
 }
 
 function sealOf(c: AppContext): Seal {
-  const id = c.req.param('id') ?? ''
-  const seal = requireSeal(c.var.shop.store, /^\d{1,15}$/.test(id) ? Number(id) : 0)
+  const seal = requireSeal(c.var.shop.store, idOf(c.req.param('id'), 'no-seal'))
   if (!maySeeCustomer(viewer(c), seal.customerId)) throw new AppError('not-found', 'no-seal')
   return seal
 }
