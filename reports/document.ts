@@ -82,7 +82,8 @@ export type SummaryBlock = {
   readonly code: {
     readonly url: string
     readonly alternative: string
-    readonly lines: readonly Line[]
+    /** How to check without a camera. */
+    readonly sentence: string
   }
 }
 

@@ -22,7 +22,7 @@ export function conditionBlocks(record: CertificateRecord): readonly Block[] {
       : [
           table(
             words.readingColumns,
-            [104, 132, 120, 104],
+            [100, 126, 136, 98],
             readings.map(({ face, reading }) => row(readingCells(face, reading), reading.note)),
           ),
         ]),
@@ -65,7 +65,7 @@ function readingsOf(face: CertifiedFace) {
 }
 
 function readingCells(face: CertifiedFace, reading: CertifiedFlatness): readonly Cell[] {
-  const { flatnessUm, bands, ringCentre, pattern, directions } = reading
+  const { flatnessUm, flatnessUin, bands, ringCentre, pattern, directions } = reading
   const counted = directions
     .map((one) => words.direction(one.directionDeg, one.bandsTyped || String(one.bands)))
     .join(', ')
@@ -83,9 +83,9 @@ function readingCells(face: CertifiedFace, reading: CertifiedFlatness): readonly
       words.pattern(words.patterns[pattern]),
       ...(ringCentre === null ? [] : [words.ringCentre[ringCentre]]),
       counted === '' ? words.noCount : words.directions(counted),
-      flatnessUm === null || bands === null
+      flatnessUm === null || flatnessUin === null || bands === null
         ? results.unreadable
-        : words.result(flatnessUm.text, bands.text),
+        : words.result(flatnessUm.text, flatnessUin.text, bands.text),
     ),
     cell(
       words.lamp(lampName(reading), reading.lampNumber),
@@ -126,10 +126,11 @@ function testCells(test: CertifiedStaticTest): readonly Cell[] {
     ),
     cell(
       words.temperatures(test.startTemperatureC.text, test.endTemperatureC.text),
-      words.held(printDuration(test.durationS.value)),
+      words.held(test.durationS.text, printDuration(test.durationS.value)),
       stabilisationS === null
         ? words.stabilisedUnknown
-        : words.stabilised(printDuration(stabilisationS.value)),
+        : words.stabilised(stabilisationS.text, printDuration(stabilisationS.value)),
+      words.uncompensated(test.uncompensatedPaM3PerS.text),
     ),
     cell(
       words.medium,

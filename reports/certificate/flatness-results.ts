@@ -2,12 +2,14 @@ import type {
   CertificateRecord,
   CertifiedFace,
   CertifiedFlatness,
+  CertifiedLimit,
+  Figure,
 } from '../../src/domain/certificate.ts'
 import { bandPicture } from '../../src/plots/band-picture.ts'
 import { certificateWords } from '../../views/words/en/certificate.ts'
 import type { Block, Cell, Line } from '../document.ts'
 import { printMaterial } from './item.ts'
-import { limitCell, verdictLine } from './limit-cell.ts'
+import { limitCell, limitPicture, verdictLine } from './limit-cell.ts'
 
 const { results: words, conditions, item, ...common } = certificateWords
 const picturePx = 66
@@ -28,14 +30,18 @@ export function flatnessBlocks(record: CertificateRecord): readonly Block[] {
 }
 
 function faceCells(face: CertifiedFace): readonly Cell[] {
-  const { asFound, asLeft } = face
-  const limit = asLeft?.limit ?? asFound?.limit ?? null
+  const { asFound, asLeft, limit } = face
   return [
     { lines: faceLines(face) },
     readingCell(asFound),
     readingCell(asLeft),
-    limitCell(limit, asLeft?.flatnessUm ?? null, 'µm'),
+    withBar(limitCell(limit, 'µm'), limit, asLeft?.flatnessUm ?? null),
   ]
+}
+
+/** The bar shows what counts: the face as left. */
+function withBar(cell: Cell, limit: CertifiedLimit | null, result: Figure | null): Cell {
+  return limit === null || result === null ? cell : { ...cell, bar: limitPicture(limit, result) }
 }
 
 function faceLines(face: CertifiedFace): readonly Line[] {
@@ -67,7 +73,7 @@ function readingCell(reading: CertifiedFlatness | null): Cell {
 function figureLines(reading: CertifiedFlatness): readonly Line[] {
   const { flatnessUm, flatnessUin, bands, expandedUncertaintyUm, coverageFactor } = reading
   if (flatnessUm === null || flatnessUin === null || bands === null) {
-    return [{ text: words.unreadable, style: 'value' }]
+    return [{ text: words.unreadable, style: 'value' }, { text: words.reasons.unreadable }]
   }
   return [
     { text: words.um(flatnessUm.text), style: 'value' },

@@ -18,7 +18,7 @@ export function itemBlocks(record: CertificateRecord): readonly Block[] {
       kind: 'table',
       columns: words.componentColumns.map((title, index) => ({
         title,
-        share: [22, 34, 26, 22][index] ?? 1,
+        share: [22, 34, 24, 26][index] ?? 1,
       })),
       rows: record.seal.components.map((one) => ({ cells: componentCells(one) })),
     },
@@ -36,9 +36,8 @@ function sealFacts({ seal }: CertificateRecord): readonly Fact[] {
 }
 
 function orderFacts(record: CertificateRecord): readonly Fact[] {
-  const { customer, workOrder, workshop, issuedAt } = record
+  const { customer, workOrder, workshop } = record
   return [
-    { label: words.workOrder, value: workOrder.number },
     { label: words.customer, value: customer.name },
     { label: words.customerOrder, value: orElse(workOrder.customerOrder, common.notStated) },
     { label: words.address, value: orElse(customer.address, common.notStated) },
@@ -46,7 +45,6 @@ function orderFacts(record: CertificateRecord): readonly Fact[] {
     { label: words.received, value: printDay(workOrder.receivedAt) },
     { label: words.performed, value: performed(record) },
     { label: words.place, value: words.placeOf(workshop.name, workshop.address) },
-    { label: words.issued, value: printDay(issuedAt) },
   ]
 }
 
@@ -81,7 +79,8 @@ function performed({ testers }: CertificateRecord): string {
   return first === undefined ? common.notMeasured : words.days(first, days.at(-1) ?? first)
 }
 
-function printDrawing(drawing: string, revision: string): string {
+/** A drawing with its revision. */
+export function printDrawing(drawing: string, revision: string): string {
   if (drawing.trim() === '') return common.notStated
   return common.drawingRevision(drawing, orElse(revision, common.notStated))
 }

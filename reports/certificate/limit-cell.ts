@@ -1,7 +1,8 @@
 import type { CertifiedJudgement, CertifiedLimit, Figure } from '../../src/domain/certificate.ts'
 import { limitBar } from '../../src/plots/limit-bar.ts'
 import { certificateWords } from '../../views/words/en/certificate.ts'
-import type { Cell, Line } from '../document.ts'
+import type { Cell, Line, Picture } from '../document.ts'
+import { orElse } from './or-else.ts'
 import { printDuration } from './print-when.ts'
 
 const { results: words } = certificateWords
@@ -11,36 +12,33 @@ const barWidthPx = 205
 /** The word of a verdict with its sign; the reason where the word alone does not say it. */
 export function verdictLine({ verdict, why }: CertifiedJudgement): Line {
   const word = words.verdict[verdict]
-  const isPlain = why === 'within-limit' || why === 'beyond-limit'
+  const isPlain = why === 'within-limit' || why === 'beyond-limit' || why === 'unreadable'
   const text = isPlain ? word : words.verdictWithReason(word, words.reasons[why])
   return { text, style: 'strong', mark: verdict }
 }
 
 /**
- * A limit with what it is founded on, and the bar that shows the result beside it.
- * @param result the value that counts; null where there is none
- * @param unit the unit of both
+ * A limit with what it is founded on.
+ * @param unit the unit of the limit
  */
-export function limitCell(limit: CertifiedLimit | null, result: Figure | null, unit: string): Cell {
+export function limitCell(limit: CertifiedLimit | null, unit: string): Cell {
   if (limit === null) return { lines: [{ text: words.noLimit }] }
+  const source = orElse(limit.source, certificateWords.notStated)
   const lines: Line[] = [
-    { text: words.atMost(limit.upper.text, unit), style: 'strong' },
-    ...conversions(limit).map((text) => ({ text })),
+    { text: atMost(limit, unit), style: 'strong' },
     ...applies(limit).map((text) => ({ text })),
     ...(limit.asWritten === ''
       ? []
       : [{ text: words.asWritten(limit.asWritten), style: 'small' } as const]),
-    { text: words.source(limit.source || certificateWords.notStated), style: 'small' },
-    { text: words.basis[limit.basis], style: 'small' },
+    { text: words.source(words.basis[limit.basis], source), style: 'small' },
   ]
-  return result === null ? { lines } : { lines, bar: barOf(limit, result) }
+  return { lines }
 }
 
-function conversions({ upperUin, upperMlPerMin }: CertifiedLimit): readonly string[] {
-  return [
-    ...(upperUin === null ? [] : [words.uin(upperUin.text)]),
-    ...(upperMlPerMin === null ? [] : [words.limitMlPerMin(upperMlPerMin.text)]),
-  ]
+function atMost({ upper, upperUin, upperMlPerMin }: CertifiedLimit, unit: string): string {
+  if (upperUin !== null) return words.atMostBoth(upper.text, unit, words.uin(upperUin.text))
+  if (upperMlPerMin === null) return words.atMost(upper.text, unit)
+  return words.atMostBoth(upper.text, unit, words.flow(upperMlPerMin.text))
 }
 
 function applies({ withinS, volumeAtMostL }: CertifiedLimit): readonly string[] {
@@ -51,7 +49,8 @@ function applies({ withinS, volumeAtMostL }: CertifiedLimit): readonly string[] 
   return [words.within(duration, String(volumeAtMostL))]
 }
 
-function barOf(limit: CertifiedLimit, result: Figure) {
+/** The bar that shows a result beside its limit. */
+export function limitPicture(limit: CertifiedLimit, result: Figure): Picture {
   return {
     drawing: limitBar({
       value: result.value,

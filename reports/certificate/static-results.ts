@@ -1,7 +1,12 @@
-import type { CertificateRecord, CertifiedStaticTest } from '../../src/domain/certificate.ts'
+import type {
+  CertificateRecord,
+  CertifiedJudgement,
+  CertifiedStaticTest,
+  Figure,
+} from '../../src/domain/certificate.ts'
 import { certificateWords } from '../../views/words/en/certificate.ts'
 import type { Block, Cell, TableBlock } from '../document.ts'
-import { limitCell, verdictLine } from './limit-cell.ts'
+import { limitCell, limitPicture, verdictLine } from './limit-cell.ts'
 
 const { results: words, kPa } = certificateWords
 
@@ -15,7 +20,7 @@ export function staticBlocks(record: CertificateRecord): readonly Block[] {
     kind: 'table',
     columns: words.staticColumns.map((title, index) => ({
       title,
-      share: [130, 196, 136][index] ?? 1,
+      share: [66, 122, 128, 143][index] ?? 1,
     })),
     rows: record.staticTests.flatMap((test) => [
       { cells: dropCells(test) },
@@ -46,29 +51,31 @@ function dropCells(test: CertifiedStaticTest): readonly Cell[] {
         { text: words.noUncertainty, style: 'small' },
       ],
     },
-    limitCell(drop.limit, isComparable(drop) ? pressureDropKPa : null, kPa),
+    barCell(drop, pressureDropKPa),
+    limitCell(drop.limit, kPa),
   ]
 }
 
 function leakCells(test: CertifiedStaticTest): readonly Cell[] {
-  const { leak, leakPaM3PerS, leakMlPerMin, leakTemperatureC, uncompensatedPaM3PerS } = test
+  const { leak, leakPaM3PerS, leakMlPerMin, leakTemperatureC } = test
   return [
     nameCell(test, words.leak),
     {
       lines: [
         verdictLine(leak),
         { text: `${leakPaM3PerS.text} ${words.paM3PerS}`, style: 'value' },
-        { text: words.leakAt(leakTemperatureC.text) },
-        { text: words.mlPerMin(leakMlPerMin.text, leakTemperatureC.text) },
-        { text: words.uncompensated(uncompensatedPaM3PerS.text), style: 'small' },
+        { text: words.flow(leakMlPerMin.text) },
+        { text: words.leakAt(leakTemperatureC.text), style: 'small' },
         { text: words.noUncertainty, style: 'small' },
       ],
     },
-    limitCell(leak.limit, leakPaM3PerS, words.paM3PerS),
+    barCell(leak, leakPaM3PerS),
+    limitCell(leak.limit, words.paM3PerS),
   ]
 }
 
 /** No bar beside a limit that does not apply to this test. */
-function isComparable({ verdict }: CertifiedStaticTest['drop']): boolean {
-  return verdict !== 'open'
+function barCell({ limit, verdict }: CertifiedJudgement, result: Figure): Cell {
+  if (limit === null || verdict === 'open') return { lines: [{ text: words.noBar }] }
+  return { lines: [], bar: limitPicture(limit, result) }
 }

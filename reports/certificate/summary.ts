@@ -2,6 +2,7 @@ import type { CertificateRecord } from '../../src/domain/certificate.ts'
 import { brandMark } from '../../src/plots/brand-mark.ts'
 import { certificateWords } from '../../views/words/en/certificate.ts'
 import type { Letterhead, SummaryBlock } from '../document.ts'
+import { printDrawing } from './item.ts'
 import { orElse } from './or-else.ts'
 import { printDay } from './print-when.ts'
 
@@ -25,7 +26,7 @@ export function certificateLetterhead(record: CertificateRecord): Letterhead {
 
 /** The answer at a glance: verdict, seal, order, and how to check the certificate. */
 export function certificateSummary(record: CertificateRecord): SummaryBlock {
-  const { seal, equipment, workOrder, customer, verifyUrl, verdict } = record
+  const { seal, equipment, workOrder, customer, verifyUrl, verdict, release } = record
   return {
     kind: 'summary',
     verdict,
@@ -34,19 +35,17 @@ export function certificateSummary(record: CertificateRecord): SummaryBlock {
     facts: [
       { label: words.seal, value: seal.serial },
       { label: words.workOrder, value: workOrder.number },
-      { label: words.drawing, value: orElse(seal.drawing, common.notStated) },
+      { label: words.drawing, value: printDrawing(seal.drawing, seal.drawingRevision) },
       { label: words.customerOrder, value: orElse(workOrder.customerOrder, common.notStated) },
       { label: words.customer, value: customer.name },
       { label: words.position, value: equipment?.tag ?? common.notStated },
+      { label: words.releasedBy, value: release.byName },
+      { label: words.issued, value: printDay(record.issuedAt) },
     ],
     code: {
       url: verifyUrl,
       alternative: words.verifyAlternative(verifyUrl),
-      lines: [
-        { text: words.verify, style: 'strong' },
-        { text: words.verifyHow, style: 'small' },
-        { text: verifyUrl, style: 'small' },
-      ],
+      sentence: words.verifyHow(verifyUrl),
     },
   }
 }

@@ -10,7 +10,8 @@ export type Piece = {
   readonly isKeptWithNext?: boolean
   /** Drawn again where this piece starts a page: the head of a table. */
   readonly head?: Piece
-  readonly draw: (yPt: number) => void
+  /** `isTop`: nothing stands above it on this page. */
+  readonly draw: (yPt: number, isTop?: boolean) => void
 }
 
 /**
@@ -33,7 +34,7 @@ export function flow(paper: Paper, pieces: readonly Piece[], firstTopPt: number)
     } else if (!isTop) {
       y += piece.beforePt
     }
-    piece.draw(y)
+    piece.draw(y, isTop)
     y += piece.heightPt
     isTop = false
   })

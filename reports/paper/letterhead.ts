@@ -1,11 +1,11 @@
 import type { PaperDocument } from '../document.ts'
-import { drawPicture, measuredCell } from '../pieces/cell.ts'
+import { drawPicture } from '../pieces/cell.ts'
 import { rule, setLines } from '../pieces/text-pieces.ts'
 import { pageSize } from './page-size.ts'
 import type { Paper } from './paper.ts'
 import { textStyles } from './text-styles.ts'
 
-const markPt = 38
+const markPt = 36
 const identityWidthPt = 190
 
 /**
@@ -19,7 +19,6 @@ export function drawLetterhead(paper: Paper, { letterhead }: PaperDocument): num
   const nameWidth = rightPt - identityWidthPt - 16 - textX
   const name = paper.wrap(letterhead.name, 'workshop', nameWidth)
   const lines = letterhead.lines.flatMap((line) => paper.wrap(line, 'small', nameWidth))
-  const identity = letterhead.identity
   const scale = markPt / mark.drawing.widthPx
   drawPicture(paper, paper.root, mark, { x: leftPt, y: top, scale })
   let y = top - 1
@@ -27,18 +26,25 @@ export function drawLetterhead(paper: Paper, { letterhead }: PaperDocument): num
     y += setLines(paper, name, 'workshop', { x: textX, y })
     y += setLines(paper, lines, 'small', { x: textX, y })
   })
-  const right = rightPt - identityWidthPt
-  const cell = measuredCell(paper, { lines: identity }, identityWidthPt)
-  cell.draw(paper.root, 'Div', { x: right, y: top - 1 })
-  const below = Math.max(y, top + markPt, top + cell.heightPt) + 9
+  const identity = letterhead.identity.flatMap(({ text, style = 'plain' }) =>
+    paper.wrap(text, style, identityWidthPt).map((line) => ({ line, style })),
+  )
+  let identityY = top - 1
+  paper.tag(paper.root, 'P', () => {
+    for (const { line, style } of identity) {
+      paper.set(line, style, { x: rightPt, y: identityY, anchor: 'end' })
+      identityY += textStyles[style].leadingPt
+    }
+  })
+  const below = Math.max(y, top + markPt, identityY) + 7
   paper.ornament(() => rule(paper, { x: leftPt, y: below, toX: rightPt }, 'faint', 0.8))
   const title = paper.wrap(letterhead.title, 'title', bodyWidthPt)
   const subtitle = paper.wrap(letterhead.subtitle, 'subtitle', bodyWidthPt)
-  const titleTop = below + 14
+  const titleTop = below + 8
   const subtitleTop = titleTop + title.length * textStyles.title.leadingPt + 1
   paper.tag(paper.root, 'H1', () => setLines(paper, title, 'title', { x: leftPt, y: titleTop }))
   paper.tag(paper.root, 'P', () =>
     setLines(paper, subtitle, 'subtitle', { x: leftPt, y: subtitleTop }),
   )
-  return subtitleTop + subtitle.length * textStyles.subtitle.leadingPt + 14
+  return subtitleTop + subtitle.length * textStyles.subtitle.leadingPt + 11
 }

@@ -9,7 +9,7 @@ export const pageSize = {
   letterheadTopPt: 46,
   runningHeadTopPt: 44,
   laterTopPt: 74,
-  bottomPt: 774,
+  bottomPt: 778,
   footerRulePt: 786,
   footerTopPt: 792,
   /** Printers leave a rim of about 4 mm white: the marking stays clear of it. */

@@ -15,7 +15,7 @@ function style(font: FontName, sizePt: number, leadingPt: number, tone: Tone = '
 
 /** Every way in which text is set on our paper. */
 export const textStyles = {
-  title: style('strong', 25, 29),
+  title: style('strong', 23, 26),
   subtitle: style('regular', 10.5, 14, 'soft'),
   workshop: style('strong', 13, 16),
   verdict: style('strong', 19, 23),

@@ -34,7 +34,7 @@ function brokenWord(
 ): readonly string[] {
   const parts: string[] = []
   let rest = word
-  while (widthOf(rest) > maxWidth) {
+  while (rest.length > 1 && widthOf(rest) > maxWidth) {
     const fitting = fittingStart(rest, maxWidth, widthOf)
     parts.push(fitting)
     rest = rest.slice(fitting.length)

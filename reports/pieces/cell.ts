@@ -58,7 +58,8 @@ function brokenLine(paper: Paper, line: Line, widthPt: number): readonly BrokenL
   return paper.wrap(line.text, style, widthPt - indentPt).map((text, index) => ({
     text,
     style,
-    leadingPt: line.mark === undefined ? leadingPt : Math.max(leadingPt, markSizePt + 3),
+    leadingPt:
+      line.mark === undefined || index > 0 ? leadingPt : Math.max(leadingPt, markSizePt + 3),
     indentPt,
     mark: index === 0 ? line.mark : undefined,
   }))

@@ -35,8 +35,8 @@ export function factsPieces(
     return {
       heightPt: Math.max(...pair.map((cell) => cell.heightPt)) + 5,
       beforePt: row === 0 ? 2 : 0,
-      draw: (y: number) => {
-        if (row > 0) paper.ornament(() => rowRule(paper, place, y))
+      draw: (y: number, isTop?: boolean) => {
+        if (row > 0 && isTop !== true) paper.ornament(() => rowRule(paper, place, y))
         const line = started(paper, table(), 'TR')
         pair.forEach((cell, index) => {
           cell.draw(line, { x: place.x + index * (columnPt + place.gapPt), y: y + 2.5 })

@@ -6,17 +6,15 @@ import { pageSize } from '../paper/page-size.ts'
 import type { Paper } from '../paper/paper.ts'
 import { qrPath } from '../paper/qr-path.ts'
 import { textStyles } from '../paper/text-styles.ts'
-import { measuredCell } from './cell.ts'
 import { factsPieces } from './facts-pieces.ts'
 import { rule, setLines } from './text-pieces.ts'
 
-const padPt = 14
-const codePt = 92
-const codeColumnPt = 118
+const padPt = 12
+const codePt = 104
 const markPt = 26
 const leftX = pageSize.leftPt + padPt
-const codeX = pageSize.rightPt - padPt - codeColumnPt
-const textWidthPt = codeX - leftX - 20
+const codeX = pageSize.rightPt - padPt - codePt
+const textWidthPt = codeX - leftX - 22
 
 /** The panel that answers at a glance: verdict, what it is about, and how to check it. */
 export function summaryPiece(paper: Paper, block: SummaryBlock): Piece {
@@ -25,15 +23,16 @@ export function summaryPiece(paper: Paper, block: SummaryBlock): Piece {
   const facts = factsPieces(paper, block.facts, {
     x: leftX,
     widthPt: textWidthPt,
-    labelWidthPt: 58,
+    labelWidthPt: 62,
     gapPt: 14,
   })
-  const code = measuredCell(paper, { lines: block.code.lines }, codeColumnPt)
+  const check = paper.wrap(block.code.sentence, 'small', textWidthPt)
   const wordHeight = Math.max(words.length * textStyles.verdict.leadingPt, markPt)
   const sentenceTop = wordHeight + 5
   const factsTop = sentenceTop + sentence.length * textStyles.plain.leadingPt + 8
   const factsHeight = facts.reduce((sum, one) => sum + one.heightPt, 0)
-  const innerHeight = Math.max(factsTop + factsHeight, codePt + 5 + code.heightPt)
+  const checkTop = factsTop + factsHeight + 6
+  const innerHeight = Math.max(checkTop + check.length * textStyles.small.leadingPt, codePt)
   return {
     heightPt: innerHeight + 2 * padPt,
     beforePt: 0,
@@ -55,7 +54,9 @@ export function summaryPiece(paper: Paper, block: SummaryBlock): Piece {
         factY += fact.heightPt
       }
       drawCode(paper, block, y)
-      code.draw(paper.root, 'Div', { x: codeX, y: y + codePt + 5 })
+      paper.tag(paper.root, 'P', () =>
+        setLines(paper, check, 'small', { x: leftX, y: y + checkTop }),
+      )
     },
   }
 }

@@ -7,7 +7,7 @@ import { type MeasuredCell, measuredCell } from './cell.ts'
 import { lazily, rule, setLines, started } from './text-pieces.ts'
 
 const gapPt = 12
-const padPt = 4.5
+const padPt = 4
 
 /** A table: its head, repeated on each page that it reaches, and one piece a row. */
 export function tablePieces(paper: Paper, block: TableBlock): readonly Piece[] {

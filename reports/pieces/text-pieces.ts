@@ -25,10 +25,10 @@ export function headingPiece(paper: Paper, text: string): Piece {
   const rulePt = 5
   return {
     heightPt: rulePt + lines.length * textStyles.heading.leadingPt + 3,
-    beforePt: 15,
+    beforePt: 13,
     isKeptWithNext: true,
-    draw: (y) => {
-      paper.ornament(() => rule(paper, { x, y, toX: rightPt }, 'accent', 0.8))
+    draw: (y, isTop) => {
+      if (isTop !== true) paper.ornament(() => rule(paper, { x, y, toX: rightPt }, 'accent', 0.8))
       paper.tag(paper.root, 'H2', () => setLines(paper, lines, 'heading', { x, y: y + rulePt }))
     },
   }
@@ -66,12 +66,14 @@ export function paragraphPieces(
 export function listPieces(paper: Paper, items: readonly string[]): readonly Piece[] {
   const indentPt = 11
   const list = lazily(() => started(paper, paper.root, 'L'))
-  return items.flatMap((item) => {
+  return items.flatMap((item, place) => {
+    const isKeptWithNext = place === 0 || place === items.length - 2
     const lines = paper.wrap(item, 'plain', pageSize.bodyWidthPt - indentPt)
     const entry = lazily(() => started(paper, list(), 'LI'))
     return runs(lines).map((run, index) => ({
       heightPt: run.length * textStyles.plain.leadingPt,
       beforePt: index === 0 ? 2.5 : 0,
+      isKeptWithNext: isKeptWithNext && items.length > 1,
       draw: (y: number) => {
         const x = pageSize.leftPt
         if (index === 0) {

@@ -98,9 +98,9 @@ function certifiedWorkOrder(order: WorkOrder): CertifiedWorkOrder {
     reasonForRemoval: order.reasonForRemoval,
     decontamination: order.decontamination,
     lastFluid: order.lastFluid,
-    sealedPressureKPa: optionalFigure(order.sealedPressureKPa, { digits: 6 }),
-    serviceTemperatureC: optionalFigure(order.serviceTemperatureC, { decimals: 1 }),
-    shaftSpeedPerMin: optionalFigure(order.shaftSpeedPerMin, { decimals: 0 }),
+    sealedPressureKPa: optionalFigure(order.sealedPressureKPa, 'as-entered'),
+    serviceTemperatureC: optionalFigure(order.serviceTemperatureC, 'as-entered'),
+    shaftSpeedPerMin: optionalFigure(order.shaftSpeedPerMin, 'as-entered'),
   }
 }
 
@@ -111,7 +111,7 @@ function withoutIds(equipment: NonNullable<Evidence['equipment']>) {
 
 function certifiedSeal(seal: Seal): CertifiedSeal {
   const { serial, drawing, drawingRevision, arrangement, size } = seal
-  const length = { decimals: 2 }
+  const length = 'as-entered'
   return {
     serial,
     drawing,

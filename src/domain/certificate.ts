@@ -139,6 +139,8 @@ export type CertifiedFace = {
   readonly material: string
   readonly outerDiameterMm: Figure | null
   readonly innerDiameterMm: Figure | null
+  /** What its flatness is judged by, read or not. */
+  readonly limit: CertifiedLimit | null
   /** The newest valid reading before and after the work; null: not measured. */
   readonly asFound: CertifiedFlatness | null
   readonly asLeft: CertifiedFlatness | null

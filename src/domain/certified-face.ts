@@ -1,12 +1,13 @@
 import { lampIds, lamps } from '../science/optics/lamps.ts'
 import { umToUin } from '../science/units/um-to-uin.ts'
 import type { CertifiedFace, CertifiedFlatness } from './certificate.ts'
-import { certifiedJudgement, printedRounding } from './certified-judgement.ts'
+import { certifiedJudgement, certifiedLimit, printedRounding } from './certified-judgement.ts'
 import { currentOnly } from './current-only.ts'
 import type { Evidence } from './evidence.ts'
 import { figure, optionalFigure } from './figure.ts'
 import type { FlatnessReading, ReadingCondition } from './flatness.ts'
 import { judgeFlatness } from './judge-flatness.ts'
+import { limitFor } from './limit-for.ts'
 import { type Component, type FaceKind, faceKinds } from './seal.ts'
 import { standingReadings } from './standing.ts'
 
@@ -36,14 +37,16 @@ function certifiedFace(
     )
     return found === undefined ? null : certify(found)
   }
+  const limit = limitFor(evidence.limitSet, 'flatness', component.material)
   const mine = currentOnly(evidence.flatnessReadings).filter(
     (one) => one.componentId === component.id,
   )
   return {
     kind,
     material: component.material,
-    outerDiameterMm: optionalFigure(component.outerDiameterMm, { decimals: 2 }),
-    innerDiameterMm: optionalFigure(component.innerDiameterMm, { decimals: 2 }),
+    outerDiameterMm: optionalFigure(component.outerDiameterMm, 'as-entered'),
+    innerDiameterMm: optionalFigure(component.innerDiameterMm, 'as-entered'),
+    limit: limit === undefined ? null : certifiedLimit(limit),
     asFound: standingOf('as-found'),
     asLeft: standingOf('as-left'),
     earlier: mine.filter((one) => !standing.includes(one)).map(certify),
@@ -77,11 +80,11 @@ function certifiedFlatness(
     expandedUncertaintyUm: optionalFigure(expandedUm, { digits: 2 }),
     coverageFactor,
     lampId: lampIds.find((id) => lamps[id].wavelengthNm === wavelengthNm) ?? null,
-    wavelengthNm: figure(wavelengthNm, { digits: 7 }),
+    wavelengthNm: figure(wavelengthNm, 'as-entered'),
     bandHeightUm: figure(reading.bandHeightUm, { decimals: 4 }),
-    viewingAngleDeg: figure(reading.viewingAngleDeg, { decimals: 0 }),
-    soakMin: optionalFigure(reading.soakMin, { decimals: 0 }),
-    temperatureC: optionalFigure(reading.temperatureC, { decimals: 1 }),
+    viewingAngleDeg: figure(reading.viewingAngleDeg, 'as-entered'),
+    soakMin: optionalFigure(reading.soakMin, 'as-entered'),
+    temperatureC: optionalFigure(reading.temperatureC, 'as-entered'),
     note: reading.note,
     method: reading.method,
     lampNumber: reading.lamp.number,

@@ -27,7 +27,8 @@ export function overallVerdict(verdicts: readonly CertifiedVerdict[]): Certified
   return verdicts.length === 0 || verdicts.includes('open') ? 'open' : 'pass'
 }
 
-function certifiedLimit(limit: Limit): CertifiedLimit {
+/** A limit in the units it is printed in. */
+export function certifiedLimit(limit: Limit): CertifiedLimit {
   const { characteristic, upper, asWritten, withinS, volumeAtMostL, basis, source } = limit
   return {
     upper: figure(upper, printedRounding[characteristic]),

@@ -27,18 +27,18 @@ export function certifiedStaticTests(evidence: Evidence): readonly CertifiedStat
 
 /** What was read, and what stood on the gauge as it was typed. */
 function stateOf(test: StaticTest) {
-  const pressure = { decimals: 2 }
+  const pressure = { decimals: 3 }
   const gaugeKPa = test.startPressureKPaAbs - test.barometerKPa
   return {
     startPressureKPaAbs: figure(test.startPressureKPaAbs, pressure),
     endPressureKPaAbs: figure(test.endPressureKPaAbs, pressure),
     startPressureKPaGauge: figure(gaugeKPa, pressure),
-    barometerKPa: figure(test.barometerKPa, { decimals: 3 }),
-    startTemperatureC: figure(test.startTemperatureC, pressure),
-    endTemperatureC: figure(test.endTemperatureC, pressure),
-    durationS: figure(test.durationS, { decimals: 0 }),
-    stabilisationS: optionalFigure(test.stabilisationS, { decimals: 0 }),
-    volumeL: figure(test.volumeL, { digits: 4 }),
+    barometerKPa: figure(test.barometerKPa, 'as-entered'),
+    startTemperatureC: figure(test.startTemperatureC, 'as-entered'),
+    endTemperatureC: figure(test.endTemperatureC, 'as-entered'),
+    durationS: figure(test.durationS, 'as-entered'),
+    stabilisationS: optionalFigure(test.stabilisationS, 'as-entered'),
+    volumeL: figure(test.volumeL, 'as-entered'),
     startedAt: test.startedAt,
     typed: test.typed,
   }

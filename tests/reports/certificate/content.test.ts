@@ -1,0 +1,125 @@
+import { describe, expect, it } from 'vitest'
+import { certificateContent } from '../../../reports/certificate/content.ts'
+import type { Block, PaperDocument } from '../../../reports/document.ts'
+import { certificateWords } from '../../../views/words/en/certificate.ts'
+import {
+  failingRecord,
+  longRecord,
+  ordinaryEvidence,
+  ordinaryRecord,
+} from '../../support/sample-certificate.ts'
+
+const textOf = (document: PaperDocument): string => JSON.stringify(document.blocks)
+
+function blocksOf<K extends Block['kind']>(document: PaperDocument, kind: K) {
+  return document.blocks.filter((one): one is Extract<Block, { kind: K }> => one.kind === kind)
+}
+
+describe('the content of the certificate', () => {
+  it('answers first: verdict, seal, order and how to check it', () => {
+    const content = certificateContent(ordinaryRecord())
+    const [first] = content.blocks
+    if (first?.kind !== 'summary') throw new Error('the first block is not the summary')
+    expect(first.verdict).toBe('pass')
+    expect(first.word).toBe('Meets its limits')
+    expect(first.facts.map((one) => one.value)).toContain('W-2026-0042')
+    expect(first.code.url).toBe('https://ringproof.example/verify/C-2026-0042-K7QX3M')
+  })
+
+  it('shows the as-found verdict beside the as-left one, each with word and shape', () => {
+    const [flatness] = blocksOf(certificateContent(ordinaryRecord()), 'table')
+    const [, asFound, asLeft] = flatness?.rows[0]?.cells ?? []
+    expect(asFound?.lines[0]).toEqual({ text: 'Fail', style: 'strong', mark: 'fail' })
+    expect(asLeft?.lines[0]).toEqual({ text: 'Pass', style: 'strong', mark: 'pass' })
+    // 4.5 helium bands are 4.5 · 587.5618 nm / 2 = 1.322 µm = 52.0 µin.
+    expect(asFound?.lines.map((one) => one.text)).toEqual(
+      expect.arrayContaining(['1.322 µm', '52.0 µin', '4.50 helium bands', 'form: convex']),
+    )
+  })
+
+  it('has as many cells in every row as the table has columns, and a picture says what it shows', () => {
+    const tables = [ordinaryRecord(), longRecord(), failingRecord()].flatMap((record) =>
+      blocksOf(certificateContent(record), 'table'),
+    )
+    expect(tables.length).toBeGreaterThan(10)
+    for (const { columns, rows } of tables) {
+      for (const { cells } of rows) {
+        expect(cells).toHaveLength(columns.length)
+        for (const { picture, bar } of cells) {
+          expect(picture?.alternative).not.toBe('')
+          expect(bar?.alternative).not.toBe('')
+        }
+      }
+    }
+  })
+
+  it('leaves nothing blank', () => {
+    const content = certificateContent(failingRecord())
+    const facts = blocksOf(content, 'facts').flatMap((one) => one.facts)
+    expect(facts.length).toBeGreaterThan(15)
+    expect(facts.filter((one) => one.value.trim() === '')).toEqual([])
+    const cells = blocksOf(content, 'table').flatMap((one) => one.rows.flatMap((row) => row.cells))
+    const blank = cells.filter((one) => one.bar === undefined && one.lines.length === 0)
+    expect(blank).toEqual([])
+    const texts = cells.flatMap((one) => one.lines.map((line) => line.text))
+    expect(texts.filter((text) => text.trim() === '')).toEqual([])
+    expect(texts).toContain('not measured')
+  })
+
+  it('says plainly which instrument was out of calibration, with the acknowledgement', () => {
+    const text = textOf(certificateContent(longRecord()))
+    expect(text).toContain('Not in calibration on the day of use: G-07.')
+    expect(text).toContain('Ian Fairweather acknowledged this on release: “Gauge G-07 is three')
+    expect(textOf(certificateContent(ordinaryRecord()))).not.toContain('Not in calibration')
+  })
+
+  it('says that nobody acknowledged it where nobody did', () => {
+    const record = { ...longRecord() }
+    const silent = { ...record, release: { ...record.release, acknowledgement: '' } }
+    expect(textOf(certificateContent(silent))).toContain('No acknowledgement was recorded')
+  })
+
+  it('states the independence of the releaser only where it is so', () => {
+    const { independent, notIndependent } = certificateWords.statements
+    const own = ordinaryRecord({
+      decision: { byId: 1, byName: 'Tess Holm', byDepartment: '', at: '2026-03-19T13:20:00.000Z' },
+    })
+    expect(textOf(certificateContent(ordinaryRecord()))).toContain(independent)
+    expect(textOf(certificateContent(own))).toContain(notIndependent)
+    expect(textOf(certificateContent(own))).not.toContain(independent)
+  })
+
+  it('names each correction with both values, who, when and why', () => {
+    const lists = blocksOf(certificateContent(longRecord()), 'list')
+    const corrected = lists.flatMap((one) => one.items).filter((one) => one.includes('became'))
+    expect(corrected).toHaveLength(12)
+    expect(corrected[0]).toContain('Rotating face, as left: 0.955 µm became 0.955 µm; by Jürgen')
+    expect(corrected[0]).toContain('Reason: Counted along the wrong diameter')
+  })
+
+  it('draws no bar for a limit that does not hold for the test, and says why', () => {
+    const text = textOf(certificateContent(longRecord()))
+    expect(text).toContain('Not judged: the volume is larger than the limit allows for')
+  })
+
+  it('makes no claim of a type of inspection document', () => {
+    const text = JSON.stringify(certificateContent(ordinaryRecord()))
+    expect(text).not.toMatch(/EN 10204|type 3\.1|accredit/i)
+  })
+
+  it('gives the cautions, and puts the rules of the site before them', () => {
+    const lists = blocksOf(certificateContent(ordinaryRecord()), 'list')
+    const items = lists.flatMap((one) => one.items)
+    expect(items).toEqual(expect.arrayContaining([...certificateWords.cautions.items]))
+    expect(items).toEqual(expect.arrayContaining([...certificateWords.limitsOfTests.items]))
+    expect(certificateWords.cautions.intro).toMatch(/rules of the site, local codes/)
+  })
+
+  it('counts bands under a lamp outside the table by its wavelength', () => {
+    const { flatnessReadings } = ordinaryEvidence()
+    const evidence = ordinaryEvidence({
+      flatnessReadings: flatnessReadings.map((one) => ({ ...one, wavelengthNm: 600 })),
+    })
+    expect(textOf(certificateContent(ordinaryRecord({ evidence })))).toContain('1.25 600 nm bands')
+  })
+})
