@@ -50,7 +50,7 @@ export function parseStaticTestBody(
   const end = parseEnd(endFields)
   const durationS = parseDuration(fields, endFields, start, end)
   const startedAt = fields.isGiven('startedAt')
-    ? parseStartedAt(fields, context)
+    ? parseStartedAt(fields, context, durationS)
     : new Date(Date.parse(context.now) - durationS * 1000).toISOString()
   const { temperatureC, stabilisationS, volumeL } = staticTestBounds
   return fields.finish({

@@ -40,7 +40,7 @@ export function parseStaticTestForm(
   fields.only(...staticTestFormFields)
   const section = fields.choice('section', testSections)
   const figures = parseStaticTestFigures(fields)
-  const startedAt = parseStartedAt(fields, context)
+  const startedAt = parseStartedAt(fields, context, figures.durationS)
   return fields.finish({
     section,
     ...figures,

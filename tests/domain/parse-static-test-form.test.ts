@@ -143,7 +143,8 @@ describe('temperatures', () => {
 })
 
 describe('duration', () => {
-  const lasting = (durationMin: unknown, durationS: unknown) => parse({ durationMin, durationS })
+  const lasting = (durationMin: unknown, durationS: unknown) =>
+    parse({ durationMin, durationS, startedAt: '2026-11-01T09:00' })
 
   test('is minutes, seconds or both', () => {
     expect(accepted(lasting('5', '30')).durationS).toBe(330)
@@ -160,8 +161,11 @@ describe('duration', () => {
   })
 })
 
-test('refuses a hold that begins after it is recorded', () => {
-  expect(faultsOf(parse({ startedAt: '2026-11-25T10:00:00Z' }))).toEqual([])
+test('refuses a hold that begins, or is still going on, when it is recorded', () => {
+  // Five minutes from 9:55 end at 10:00, the instant of recording.
+  expect(faultsOf(parse({ startedAt: '2026-11-25T09:55:00Z' }))).toEqual([])
+  expect(faultsOf(parse({ startedAt: '2026-11-25T09:55:01Z' }))).toEqual(['startedAt above'])
+  expect(faultsOf(parse({ startedAt: '2026-11-25T10:00:00Z' }))).toEqual(['startedAt above'])
   expect(faultsOf(parse({ startedAt: '2026-11-25T10:01' }))).toEqual(['startedAt above'])
   expect(faultsOf(parse({ startedAt: '2026-11-31T10:01' }))).toEqual(['startedAt not-a-date'])
 })
