@@ -2,10 +2,10 @@ import type { FC } from 'hono/jsx'
 import type { Fault } from '../../src/domain/fault.ts'
 import { BandStepper } from '../components/band-stepper.tsx'
 import { Field } from '../components/field.tsx'
+import { Question } from '../recording/question.tsx'
 import { words } from '../words/en.ts'
 import { flatnessSentence } from './fault-sentence.ts'
 import type { DirectionValues } from './form-values.ts'
-import { Question } from './question.tsx'
 
 /** The count along one direction: by touch, by arrow keys, typed, or as bow over spacing. */
 export const CountQuestion: FC<{

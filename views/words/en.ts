@@ -4,9 +4,13 @@ import { chromeWords } from './en/chrome.ts'
 import { customersWords } from './en/customers.ts'
 import { flatnessWords } from './en/flatness.ts'
 import { inspectionWords } from './en/inspection.ts'
+import { instrumentsWords } from './en/instruments.ts'
+import { limitSetsWords } from './en/limit-sets.ts'
 import { mySealsWords } from './en/my-seals.ts'
+import { peopleWords } from './en/people.ts'
 import { recordingWords } from './en/recording.ts'
 import { signInWords } from './en/sign-in.ts'
+import { staticTestsWords } from './en/static-tests.ts'
 import { tradeWords } from './en/trade.ts'
 import { workOrdersWords } from './en/work-orders.ts'
 
@@ -21,6 +25,10 @@ export const words = {
   inspection: inspectionWords,
   certificates: certificatesWords,
   mySeals: mySealsWords,
+  instruments: instrumentsWords,
+  limitSets: limitSetsWords,
+  people: peopleWords,
+  staticTests: staticTestsWords,
   trade: tradeWords,
   workOrders: workOrdersWords,
 } as const

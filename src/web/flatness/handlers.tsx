@@ -5,6 +5,7 @@ import { addFlatnessReading } from '../../store/add-flatness-reading.ts'
 import { listFlatnessReadings } from '../../store/list-flatness-readings.ts'
 import { requireOpenOrder } from '../../store/require-open-order.ts'
 import type { AppContext } from '../context.ts'
+import { ownFields } from '../own-fields.ts'
 import { readForm } from '../read-form.ts'
 import { newFormKey, recordOnce } from '../record-once.ts'
 import { replacedRecord } from '../replaced-record.ts'
@@ -49,22 +50,22 @@ export async function createFlatnessReading(c: AppContext): Promise<Response> {
   const { store } = c.var.shop
   const desk = openFlatnessDesk(c)
   const input = await readForm(c)
-  const { formKey, after, ...rest } = input
-  const parsed = parseFlatnessReading(dropEmptyDirections(rest), desk)
+  const own = ownFields(input, 'after')
+  const parsed = parseFlatnessReading(dropEmptyDirections(own), desk)
   if (!parsed.ok) {
     const readings = listFlatnessReadings(store, desk.order.id)
     return sendFlatnessForm(c, desk, {
-      values: valuesOfInput(rest),
-      formKey: typedText(formKey),
+      values: valuesOfInput(own),
+      formKey: typedText(input.formKey),
       faults: parsed.faults,
-      replaced: replacedRecord(readings, typedText(rest.replacesId)),
+      replaced: replacedRecord(readings, typedText(own.replacesId)),
     })
   }
   return recordOnce(c, input, () => {
     const reading = { ...parsed.value, workOrderId: desk.order.id }
     const { faceKind: _, ...fresh } = completeFlatnessReading(reading, desk)
     addFlatnessReading(store, fresh, actor(c))
-    return whereNext(desk, reading.componentId, typedText(after))
+    return whereNext(desk, reading.componentId, typedText(input.after))
   })
 }
 

@@ -2,6 +2,7 @@
 export const recordingWords = {
   limit: 'Limit',
   noLimit: 'The limit set has no limit for this.',
+  noLimitShort: 'no limit in the set',
   dueOn: (day: string) => `due ${day}`,
   overdueSince: (day: string) => `overdue, was due ${day}`,
   withdrawn: (numbers: string) => `Withdrawn, not to be used: ${numbers}.`,
@@ -12,6 +13,4 @@ export const recordingWords = {
   replaces: 'This replaces the record',
   reason: 'Why is it replaced?',
   reasonHint: 'The earlier record stays in the history, with this reason.',
-  basis: 'Basis',
-  noted: 'Work order',
 } as const

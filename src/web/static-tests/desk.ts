@@ -1,0 +1,33 @@
+import type { Instrument } from '../../domain/instrument.ts'
+import type { LimitSet } from '../../domain/limit-set.ts'
+import type { Seal } from '../../domain/seal.ts'
+import type { WorkOrder } from '../../domain/work-order.ts'
+import { listInstruments } from '../../store/list-instruments.ts'
+import { requireLimitSet } from '../../store/require-limit-set.ts'
+import { requireSeal } from '../../store/require-seal.ts'
+import { requireWorkOrder } from '../../store/require-work-order.ts'
+import type { AppContext } from '../context.ts'
+import { viewer } from '../viewer.ts'
+
+/** All that a static test needs to know of its order. */
+export type StaticTestDesk = {
+  readonly order: WorkOrder
+  readonly seal: Seal
+  readonly limitSet: LimitSet
+  readonly instruments: readonly Instrument[]
+  /** The instant of the request, RFC 3339 in UTC. */
+  readonly now: string
+}
+
+/** @throws AppError not-found where the order is not there */
+export function openStaticTestDesk(c: AppContext): StaticTestDesk {
+  const { store, now } = c.var.shop
+  const order = requireWorkOrder(store, c.req.param('number') ?? '', viewer(c))
+  return {
+    order,
+    seal: requireSeal(store, order.sealId),
+    limitSet: requireLimitSet(store, order.limitSetId),
+    instruments: listInstruments(store),
+    now: now().toISOString(),
+  }
+}

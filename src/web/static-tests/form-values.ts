@@ -1,0 +1,74 @@
+import {
+  type StaticTestFormValues,
+  type StaticTestValueName,
+  staticTestValueNames,
+} from '../../../views/static-tests/form-values.ts'
+import type { Input } from '../../domain/fields.ts'
+import { standardBarometerKPa } from '../../domain/parse-static-test-common.ts'
+import type { StaticTest } from '../../domain/static-test.ts'
+import { lastInstruments } from '../../store/last-instruments.ts'
+import { listStaticTests } from '../../store/list-static-tests.ts'
+import type { AppContext } from '../context.ts'
+import { typedText } from '../typed-text.ts'
+import { viewer } from '../viewer.ts'
+import type { StaticTestDesk } from './desk.ts'
+
+/**
+ * A fresh form. Gauge and thermometer are those in hand last; unit, reference and volume come
+ * from the order's last test, which stood on the same rig. Nothing that is read is filled in.
+ */
+export function freshValues(c: AppContext, desk: StaticTestDesk): StaticTestFormValues {
+  const { store } = c.var.shop
+  const last = lastInstruments(store, viewer(c).id)
+  const before = listStaticTests(store, desk.order.id).at(-1)
+  return {
+    ...emptyValues,
+    section: 'whole',
+    pressureUnit: before?.typed.pressureUnit ?? 'bar',
+    pressureReference: before?.typed.pressureReference ?? 'gauge',
+    barometerKPa: text(standardBarometerKPa),
+    startedAt: desk.now.slice(0, 16),
+    volumeL: text(before?.volumeL),
+    gaugeInstrumentId: text(last.gaugeInstrumentId),
+    thermometerInstrumentId: text(last.thermometerInstrumentId),
+  }
+}
+
+/** The form filled with what an earlier test says, to be corrected. */
+export function valuesOfTest(test: StaticTest): StaticTestFormValues {
+  const { typed } = test
+  return {
+    ...emptyValues,
+    section: test.section,
+    startPressure: typed.startPressure,
+    endPressure: typed.endPressure,
+    pressureUnit: typed.pressureUnit,
+    pressureReference: typed.pressureReference,
+    barometerKPa: typed.barometer === '' ? text(test.barometerKPa) : typed.barometer,
+    startTemperatureC: text(test.startTemperatureC),
+    endTemperatureC: text(test.endTemperatureC),
+    startedAt: test.startedAt.slice(0, 19),
+    durationS: text(test.durationS),
+    volumeL: text(test.volumeL),
+    stabilisationS: text(test.stabilisationS),
+    gaugeInstrumentId: text(test.gaugeInstrumentId),
+    thermometerInstrumentId: text(test.thermometerInstrumentId),
+    note: test.note,
+  }
+}
+
+/** What was typed, to be shown again. */
+export function valuesOfInput(input: Input): StaticTestFormValues {
+  return valuesBy((name) => typedText(input[name]))
+}
+
+function valuesBy(textOf: (name: StaticTestValueName) => string): StaticTestFormValues {
+  const pairs = staticTestValueNames.map((name) => [name, textOf(name)] as const)
+  return Object.fromEntries(pairs) as StaticTestFormValues
+}
+
+const emptyValues = valuesBy(() => '')
+
+function text(value: number | null | undefined): string {
+  return value === null || value === undefined ? '' : String(value)
+}

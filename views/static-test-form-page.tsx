@@ -1,0 +1,113 @@
+import type { FC } from 'hono/jsx'
+import type { Instrument } from '../src/domain/instrument.ts'
+import type { Limit } from '../src/domain/limit-set.ts'
+import { Button } from './components/button.tsx'
+import { ButtonRow } from './components/button-row.tsx'
+import { Caution } from './components/caution.tsx'
+import { ErrorSummary } from './components/error-summary.tsx'
+import { PageHead } from './components/page-head.tsx'
+import { numberText } from './figures/number-text.ts'
+import { ownSentence } from './own-error-of.ts'
+import { type Frame, Page } from './page.tsx'
+import { CorrectionFields, type Replaced } from './recording/correction-fields.tsx'
+import { LimitSource } from './recording/limit-source.tsx'
+import { liveAnswer } from './recording/live-answer.ts'
+import { type StaticTestAnswer, StaticTestAnswerView } from './static-tests/answer.tsx'
+import { StaticTestAnswerMore } from './static-tests/answer-more.tsx'
+import { type Typed, typedProps } from './static-tests/fields.tsx'
+import { StaticTestMoreFields } from './static-tests/more-fields.tsx'
+import { StaticTestQuestions } from './static-tests/questions.tsx'
+import { words } from './words/en.ts'
+
+export type StaticTestForm = {
+  readonly orderNumber: string
+  readonly sealSerial: string
+  readonly limitSetName: string
+  readonly limits: readonly Limit[]
+  readonly instruments: readonly Instrument[]
+  readonly day: string
+  /** The present minute in words. */
+  readonly now: string
+  readonly typed: Typed
+  readonly formKey: string
+  readonly answer: StaticTestAnswer
+  readonly replaced: Replaced | null
+}
+
+export const StaticTestFormPage: FC<{ frame: Frame; form: StaticTestForm }> = (props) => {
+  const { frame, form } = props
+  const { staticTests: w, chrome } = words
+  const action = `/work-orders/${form.orderNumber}/static-tests`
+  const title = form.replaced === null ? w.title : w.correctionTitle
+  return (
+    <Page frame={frame} title={`${title} ${form.orderNumber}`}>
+      <PageHead title={title} over={`${form.orderNumber} · ${form.sealSerial}`} />
+      <form method="post" action={action} class="reading">
+        <div>
+          <ErrorSummary
+            title={chrome.faultsTitle}
+            faults={form.typed.faults.map((fault) => ({
+              fieldId: fault.field === 'section' ? 'section-1' : fault.field,
+              message: ownSentence(fault, w.faults),
+            }))}
+          />
+          <input type="hidden" name="formKey" value={form.formKey} />
+          <Hazard />
+          {form.replaced === null ? null : (
+            <CorrectionFields
+              replaced={form.replaced}
+              reason={form.typed.values.reason}
+              error={typedProps(form.typed, 'reason').error}
+            />
+          )}
+          <StaticTestQuestions typed={form.typed} now={form.now} />
+          <StaticTestMoreFields typed={form.typed} instruments={form.instruments} day={form.day} />
+          <Limits form={form} />
+        </div>
+        <aside class="reading-answer" aria-label={w.answer}>
+          <div id="answer" class="stack" aria-live="polite" {...liveAnswer(`${action}/preview`)}>
+            <StaticTestAnswerView answer={form.answer} />
+          </div>
+          <ButtonRow>
+            <Button label={w.submit} kind="main" size="large" />
+          </ButtonRow>
+          <StaticTestAnswerMore answer={form.answer} />
+        </aside>
+      </form>
+    </Page>
+  )
+}
+
+/** Stands before the numbers: it is read before the valve is opened. */
+const Hazard: FC = () => (
+  <div class="question">
+    <Caution sign={words.chrome.caution} title={words.staticTests.cautionTitle}>
+      {words.staticTests.caution.map((text) => (
+        <p>{text}</p>
+      ))}
+    </Caution>
+  </div>
+)
+
+const Limits: FC<{ form: StaticTestForm }> = ({ form }) => {
+  const { staticTests: w, trade, recording } = words
+  return (
+    <section class="question stack">
+      <h2 class="section-head">{w.limitsTitle}</h2>
+      <p>
+        {w.limitSet}: {form.limitSetName}
+      </p>
+      {form.limits.length === 0 ? <p class="small soft">{recording.noLimit}</p> : null}
+      {form.limits.map((limit) => (
+        <>
+          <LimitSource label={trade.characteristic[limit.characteristic]} limit={limit} />
+          {limit.withinS === null || limit.volumeAtMostL === null ? null : (
+            <p class="small soft">
+              {w.dropFor(numberText(limit.withinS), numberText(limit.volumeAtMostL))}
+            </p>
+          )}
+        </>
+      ))}
+    </section>
+  )
+}

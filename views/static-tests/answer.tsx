@@ -1,0 +1,94 @@
+import type { FC } from 'hono/jsx'
+import type { Fault } from '../../src/domain/fault.ts'
+import type { InstrumentUse } from '../../src/domain/instrument.ts'
+import type { Judged } from '../../src/domain/judged.ts'
+import { ResultFigure } from '../components/result-figure.tsx'
+import { VerdictMark } from '../components/verdict-mark.tsx'
+import { limitText } from '../figures/limit-text.ts'
+import { resultText, secondResultText } from '../figures/result-text.ts'
+import { ownSentence } from '../own-error-of.ts'
+import { InstrumentWarnings } from '../recording/instrument-warnings.tsx'
+import { words } from '../words/en.ts'
+
+/** What can be said of the test while it is being entered. */
+export type StaticTestAnswer = {
+  readonly uses: readonly InstrumentUse[]
+  readonly outcome:
+    | { readonly kind: 'ask' }
+    | { readonly kind: 'faulty'; readonly faults: readonly Fault[] }
+    | ({ readonly kind: 'figures' } & StaticTestFigures)
+}
+
+export type StaticTestFigures = {
+  readonly leakPaM3PerS: number
+  readonly leakMbarLPerS: number
+  readonly uncompensatedPaM3PerS: number
+  readonly isTemperatureChanged: boolean
+  readonly startPressureKPaAbs: number
+  readonly endPressureKPaAbs: number
+  readonly judged: readonly Judged[]
+}
+
+/** Leak rate, drop and their verdicts, drawn anew by the server whenever something changes. */
+export const StaticTestAnswerView: FC<{ answer: StaticTestAnswer }> = ({ answer }) => {
+  const w = words.staticTests
+  const { outcome, uses } = answer
+  return (
+    <>
+      {outcome.kind === 'ask' ? (
+        <>
+          <p class="result-label">{w.answerTitle}</p>
+          <p class="lead">{w.ask}</p>
+        </>
+      ) : null}
+      {outcome.kind === 'faulty'
+        ? outcome.faults
+            .slice(0, 2)
+            .map((fault) => <p class="field-error">{ownSentence(fault, w.faults)}</p>)
+        : null}
+      {outcome.kind === 'figures' ? <Figures figures={outcome} /> : null}
+      <InstrumentWarnings uses={uses} />
+    </>
+  )
+}
+
+const Figures: FC<{ figures: StaticTestFigures }> = ({ figures }) => {
+  const w = words.staticTests
+  const leak = resultText('static-leak-rate', figures.leakPaM3PerS)
+  return (
+    <>
+      <ResultFigure
+        label={w.answerTitle}
+        value={leak.value}
+        unit={leak.unit}
+        second={secondResultText('static-leak-rate', figures.leakPaM3PerS)}
+      />
+      <ul class="judged-list">
+        {figures.judged.map((one) => (
+          <JudgedLine judged={one} />
+        ))}
+      </ul>
+      {figures.leakPaM3PerS < 0 ? <p class="small strong">{w.rose}</p> : null}
+    </>
+  )
+}
+
+/** `Pressure drop 2.00 kPa, ≤ 14.00 kPa, pass`; the leak rate itself stands above. */
+const JudgedLine: FC<{ judged: Judged }> = ({ judged }) => {
+  const { characteristic, value, limit, verdict } = judged
+  const { trade, recording } = words
+  const isShown = characteristic !== 'static-leak-rate' && value !== null
+  const shown = isShown ? resultText(characteristic, value) : null
+  return (
+    <li class="judged-line">
+      <span>
+        <span class="strong">{trade.characteristic[characteristic]}</span>{' '}
+        {shown === null ? null : `${shown.value} ${shown.unit}`}
+        <span class="small soft judged-limit">
+          {limit === null ? recording.noLimitShort : limitText(limit)}
+        </span>
+      </span>
+      <VerdictMark verdict={verdict} word={trade.verdict[verdict]} />
+    </li>
+  )
+}

@@ -1,0 +1,24 @@
+/** The names of the form's fields that stay as typed. */
+export const staticTestValueNames = [
+  'section',
+  'startPressure',
+  'endPressure',
+  'pressureUnit',
+  'pressureReference',
+  'barometerKPa',
+  'startTemperatureC',
+  'endTemperatureC',
+  'startedAt',
+  'durationMin',
+  'durationS',
+  'volumeL',
+  'stabilisationS',
+  'gaugeInstrumentId',
+  'thermometerInstrumentId',
+  'note',
+  'reason',
+] as const
+export type StaticTestValueName = (typeof staticTestValueNames)[number]
+
+/** The form as typed: every value a text, '' where nothing was entered. */
+export type StaticTestFormValues = Readonly<Record<StaticTestValueName, string>>

@@ -1,0 +1,56 @@
+import type { FC } from 'hono/jsx'
+import type { Instrument } from '../../src/domain/instrument.ts'
+import { TextAreaField } from '../components/text-area-field.tsx'
+import { InstrumentField } from '../recording/instrument-field.tsx'
+import { words } from '../words/en.ts'
+import { NumberField, type Typed, typedProps } from './fields.tsx'
+
+/** With what it was tested: the gauge of the last test, seldom touched. */
+export const StaticTestMoreFields: FC<{
+  typed: Typed
+  instruments: readonly Instrument[]
+  day: string
+}> = ({ typed, instruments, day }) => {
+  const { staticTests: w, trade } = words
+  const of = (kind: Instrument['kind']) => instruments.filter((one) => one.kind === kind)
+  return (
+    <section class="question">
+      <h2 class="section-head">{w.moreTitle}</h2>
+      <div class="field-pair">
+        <InstrumentField
+          {...typedProps(typed, 'gaugeInstrumentId')}
+          label={w.gauge}
+          instruments={of('pressure-gauge')}
+          day={day}
+          isRequired
+        />
+        <InstrumentField
+          {...typedProps(typed, 'thermometerInstrumentId')}
+          label={w.thermometer}
+          instruments={of('thermometer')}
+          day={day}
+          emptyLabel={w.noThermometer}
+        />
+      </div>
+      <div class="field-pair">
+        <NumberField
+          typed={typed}
+          name="barometerKPa"
+          label={w.barometer}
+          unit={trade.unit.kPa}
+          hint={w.barometerHint}
+          isOptional
+        />
+        <NumberField
+          typed={typed}
+          name="stabilisationS"
+          label={w.stabilisation}
+          unit={trade.unit.s}
+          hint={w.stabilisationHint}
+          isOptional
+        />
+      </div>
+      <TextAreaField {...typedProps(typed, 'note')} label={w.note} rows={2} />
+    </section>
+  )
+}
