@@ -34,10 +34,28 @@ export function flow(paper: Paper, pieces: readonly Piece[], firstTopPt: number)
     } else if (!isTop) {
       y += piece.beforePt
     }
-    piece.draw(y, isTop)
-    y += piece.heightPt
+    y += drawWithin(paper, piece, y, isTop)
     isTop = false
   })
+}
+
+/**
+ * Draws a piece; one that no page can hold is made smaller rather than cut off. It takes a text of
+ * hundreds of characters that the font lacks, each then named, to come to that.
+ * @returns the height used
+ */
+function drawWithin(paper: Paper, piece: Piece, y: number, isTop: boolean): number {
+  const freePt = pageSize.bottomPt - y
+  const scale = Math.min(1, freePt / piece.heightPt)
+  if (scale === 1) {
+    piece.draw(y, isTop)
+    return piece.heightPt
+  }
+  const { leftPt } = pageSize
+  paper.pdf.save().translate(leftPt, y).scale(scale).translate(-leftPt, -y)
+  piece.draw(y, isTop)
+  paper.pdf.restore()
+  return freePt
 }
 
 /** Height of a piece with all that must stand on the same page, spaces included. */

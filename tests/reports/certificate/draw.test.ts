@@ -126,6 +126,17 @@ describe('the drawn certificate', () => {
     }
   })
 
+  it('cuts nothing off when hundreds of characters have to be named', async () => {
+    const { ordinary } = records
+    const reasonForRemoval = '密封泄漏'.repeat(100)
+    const record = { ...ordinary, workOrder: { ...ordinary.workOrder, reasonForRemoval } }
+    const pages = pdfPages(await drawCertificate(record))
+    const runs = pages.flatMap((page) => page.runs)
+    const named = runs.filter((run) => run.text.includes('U+'))
+    expect(squeezed(named.map((run) => run.text).join('')).match(/\[U\+/g)).toHaveLength(400)
+    expect(Math.min(...named.map((run) => run.y))).toBeGreaterThan(60)
+  })
+
   it('never leaves a heading as the last line above the foot', () => {
     const { results, item, conditions, instruments, methods, cautions } = certificateWords
     const headings = [results, item, conditions, instruments, methods, cautions].map(
