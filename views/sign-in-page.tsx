@@ -57,9 +57,9 @@ export const SignInPage: FC<{
             caption={w.demoTitle}
             isCaptionHidden
             columns={[
-              { key: 'name', label: w.name },
-              { key: 'role', label: w.demoRole },
-              { key: 'password', label: w.password },
+              { label: w.name },
+              { label: w.demoRole },
+              { label: w.password },
             ]}
             rows={demoAccounts.map((one) => ({
               key: one.name,

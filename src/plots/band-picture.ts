@@ -40,6 +40,17 @@ export function bandPicture(options: {
   if (!(innerRatio >= 0.2 && innerRatio <= 0.9)) {
     throw new RangeError(`bandPicture requires innerRatio from 0.2 to 0.9, got ${innerRatio}`)
   }
+  const key = `${pattern} ${sizePx} ${innerRatio}`
+  const kept = drawn.get(key) ?? draw(pattern, sizePx, innerRatio)
+  if (drawn.size < keptCount) drawn.set(key, kept)
+  return kept
+}
+
+/** Pictures take 20 ms each and never change: the few that pages and documents use are kept. */
+const drawn = new Map<string, Drawing>()
+const keptCount = 64
+
+function draw(pattern: BandPattern, sizePx: number, innerRatio: number): Drawing {
   const centre = { x: sizePx / 2, y: sizePx / 2 }
   const rimPx = sizePx / 2 - marginPx
   const edges = `${circlePath(centre, rimPx)}${circlePath(centre, rimPx * innerRatio)}`

@@ -12,8 +12,8 @@ import { type Route, type RouteName, routes } from './route-table.ts'
 import { serveAsset } from './serve-asset.ts'
 import { readSession, readToken } from './session.ts'
 
-/** Forms and JSON of this capability are small; files have no route yet. */
-export const bodyLimitBytes = 256 * 1024
+/** Forms and records are small; a trace for the calculator may hold a shift of readings. */
+export const bodyLimitBytes = { usual: 256 * 1024, trace: 8 * 1024 * 1024 } as const
 
 /** Builds the application around what the composition root hands it. */
 export function createApp(shop: Shop): Hono<AppEnv> {
@@ -29,7 +29,9 @@ export function createApp(shop: Shop): Hono<AppEnv> {
   app.get('/healthz', (c) => c.json({ status: 'ok' }))
   app.get('/assets/*', (c) => serveAsset(c))
   app.use(csrf({ origin: (origin, c) => isOwnOrigin(origin, c as AppContext) }))
-  app.use(bodyLimit({ maxSize: bodyLimitBytes, onError: () => tooLarge() }))
+  const usual = bodyLimit({ maxSize: bodyLimitBytes.usual, onError: () => tooLarge() })
+  const trace = bodyLimit({ maxSize: bodyLimitBytes.trace, onError: () => tooLarge() })
+  app.use((c, next) => (c.req.path === routes.apiPressureChange.path ? trace : usual)(c, next))
   for (const name of Object.keys(routes) as RouteName[]) mount(app, routes[name], handlers[name])
   return app
 }
