@@ -8,6 +8,7 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { addCustomer } from '../../src/store/add-customer.ts'
 import { listCustomers } from '../../src/store/list-customers.ts'
 import { openStore } from '../../src/store/open.ts'
+import { readFrozen } from '../migrations/read-hashes.ts'
 import { castAt, operator } from '../support/cast.ts'
 import { migrationsFolder, openTestStore } from '../support/open-test-store.ts'
 
@@ -51,7 +52,7 @@ describe('an opened store', () => {
     const run = () => promisify(execFile)(process.execPath, [script, file])
     const ran = await Promise.all([run(), run(), run()])
     const applied = ran.map((one) => Number(one.stdout))
-    expect(applied.toSorted((a, b) => a - b)).toEqual([0, 0, 8])
+    expect(applied.toSorted((a, b) => a - b)).toEqual([0, 0, Object.keys(readFrozen()).length])
   }, 20_000)
 })
 

@@ -55,6 +55,12 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'due-not-later': () => 'A calibration falls due after the day on which it was made.',
   'not-oneself': () => 'Nobody ends their own access. Ask another manager.',
   'not-newest': () => 'A newer version of this limit set stands. Start from that one.',
+  'not-inspector': () => 'Only an inspector decides.',
+  'lapped-or-tested': () =>
+    'Whoever lapped, tested or handed over an order can’t release it (EN 10204:2004, type 3.1).',
+  'result-fails': () => 'A result fails its limit. What fails is reworked, not released.',
+  'instrument-not-acknowledged': (d) =>
+    `Out of calibration on the day of use: ${d.numbers}. Say why the results stand.`,
   'slow-down': (d) => `Too many failed tries. Wait ${d.waitS ?? 'some'} seconds.`,
   'too-large': () => 'The request is larger than is taken here.',
   'wrong-type': () => 'Send JSON, with content type application/json.',
