@@ -1,5 +1,5 @@
 import type { FC } from 'hono/jsx'
-import type { CertifiedVerdict } from '../src/domain/certificate.ts'
+import type { CertifiedVerdict } from '../src/domain/certified-results.ts'
 import type { HandOver } from '../src/domain/release.ts'
 import type { WorkOrderLine } from '../src/domain/work-order-line.ts'
 import { EmptyState } from './components/empty-state.tsx'

@@ -1,11 +1,11 @@
 import type { FC } from 'hono/jsx'
+import type { CertificateRecord } from '../src/domain/certificate.ts'
 import type {
-  CertificateRecord,
   CertifiedFace,
   CertifiedFlatness,
   CertifiedJudgement,
   CertifiedStaticTest,
-} from '../src/domain/certificate.ts'
+} from '../src/domain/certified-results.ts'
 import { DataTable, type Row } from './components/data-table.tsx'
 import { VerdictMark } from './components/verdict-mark.tsx'
 import { minuteText } from './figures/time-text.ts'

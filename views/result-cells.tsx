@@ -1,5 +1,5 @@
 import type { FC } from 'hono/jsx'
-import type { CertifiedLimit, Figure } from '../src/domain/certificate.ts'
+import type { CertifiedLimit, Figure } from '../src/domain/certified-results.ts'
 import { limitBar } from '../src/plots/limit-bar.ts'
 import { SvgDrawing } from './components/svg-drawing.tsx'
 import { words } from './words/en.ts'

@@ -3,7 +3,7 @@ import type {
   CertifiedFace,
   CertifiedFlatness,
   CertifiedStaticTest,
-} from '../src/domain/certificate.ts'
+} from '../src/domain/certified-results.ts'
 import { DataTable, type Row } from './components/data-table.tsx'
 import { VerdictMark } from './components/verdict-mark.tsx'
 import { words } from './words/en.ts'

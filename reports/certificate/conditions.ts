@@ -1,9 +1,9 @@
+import type { CertificateRecord } from '../../src/domain/certificate.ts'
 import type {
-  CertificateRecord,
   CertifiedFace,
   CertifiedFlatness,
   CertifiedStaticTest,
-} from '../../src/domain/certificate.ts'
+} from '../../src/domain/certified-results.ts'
 import { certificateWords } from '../../views/words/en/certificate.ts'
 import type { Block, Cell, Line, TableBlock } from '../document.ts'
 import { lampName } from './flatness-results.ts'

@@ -1,10 +1,10 @@
+import type { CertificateRecord } from '../../src/domain/certificate.ts'
 import type {
-  CertificateRecord,
   CertifiedFace,
   CertifiedFlatness,
   CertifiedLimit,
   Figure,
-} from '../../src/domain/certificate.ts'
+} from '../../src/domain/certified-results.ts'
 import { bandPicture } from '../../src/plots/band-picture.ts'
 import { certificateWords } from '../../views/words/en/certificate.ts'
 import type { Block, Cell, Line } from '../document.ts'

@@ -1,4 +1,8 @@
-import type { CertifiedJudgement, CertifiedLimit, Figure } from '../../src/domain/certificate.ts'
+import type {
+  CertifiedJudgement,
+  CertifiedLimit,
+  Figure,
+} from '../../src/domain/certified-results.ts'
 import { limitBar } from '../../src/plots/limit-bar.ts'
 import { certificateWords } from '../../views/words/en/certificate.ts'
 import type { Cell, Line, Picture } from '../document.ts'

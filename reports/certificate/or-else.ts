@@ -1,4 +1,4 @@
-import type { Figure } from '../../src/domain/certificate.ts'
+import type { Figure } from '../../src/domain/certified-results.ts'
 import { certificateWords } from '../../views/words/en/certificate.ts'
 
 /** A text, or the words that stand where there is none: no place on a certificate is blank. */

@@ -1,9 +1,9 @@
+import type { CertificateRecord } from '../../src/domain/certificate.ts'
 import type {
-  CertificateRecord,
   CertifiedJudgement,
   CertifiedStaticTest,
   Figure,
-} from '../../src/domain/certificate.ts'
+} from '../../src/domain/certified-results.ts'
 import { certificateWords } from '../../views/words/en/certificate.ts'
 import type { Block, Cell, TableBlock } from '../document.ts'
 import { limitCell, limitPicture, verdictLine } from './limit-cell.ts'

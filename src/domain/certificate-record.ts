@@ -3,7 +3,6 @@ import {
   type CertifiedRelease,
   type CertifiedSeal,
   type CertifiedTester,
-  type CertifiedVerdict,
   type CertifiedWorkOrder,
   certificateFormat,
 } from './certificate.ts'
@@ -11,6 +10,7 @@ import { certifiedCorrections } from './certified-corrections.ts'
 import { certifiedFaces } from './certified-face.ts'
 import { certifiedInstruments } from './certified-instruments.ts'
 import { overallVerdict } from './certified-judgement.ts'
+import type { CertifiedVerdict } from './certified-results.ts'
 import { certifiedStaticTests } from './certified-static-test.ts'
 import { currentOnly } from './current-only.ts'
 import type { Evidence } from './evidence.ts'

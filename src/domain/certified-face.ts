@@ -1,7 +1,7 @@
 import { lampIds, lamps } from '../science/optics/lamps.ts'
 import { umToUin } from '../science/units/um-to-uin.ts'
-import type { CertifiedFace, CertifiedFlatness } from './certificate.ts'
 import { certifiedJudgement, certifiedLimit, printedRounding } from './certified-judgement.ts'
+import type { CertifiedFace, CertifiedFlatness } from './certified-results.ts'
 import { currentOnly } from './current-only.ts'
 import type { Evidence } from './evidence.ts'
 import { figure, optionalFigure } from './figure.ts'

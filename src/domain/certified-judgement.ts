@@ -1,6 +1,6 @@
 import { throughputUnits } from '../science/units/throughput-units.ts'
 import { umToUin } from '../science/units/um-to-uin.ts'
-import type { CertifiedJudgement, CertifiedLimit, CertifiedVerdict } from './certificate.ts'
+import type { CertifiedJudgement, CertifiedLimit, CertifiedVerdict } from './certified-results.ts'
 import { figure, optionalFigure } from './figure.ts'
 import { leakLimitTemperatureC } from './judge-static-test.ts'
 import type { Judged } from './judged.ts'

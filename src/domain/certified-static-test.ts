@@ -1,6 +1,6 @@
 import { throughputUnits } from '../science/units/throughput-units.ts'
-import type { CertifiedStaticTest } from './certificate.ts'
 import { certifiedJudgement, printedRounding } from './certified-judgement.ts'
+import type { CertifiedStaticTest } from './certified-results.ts'
 import { currentOnly } from './current-only.ts'
 import type { Evidence } from './evidence.ts'
 import { figure, optionalFigure } from './figure.ts'

@@ -1,6 +1,6 @@
 import { formatFixed } from '../science/rounding/format-fixed.ts'
 import { formatSignificant } from '../science/rounding/format-significant.ts'
-import type { Figure } from './certificate.ts'
+import type { Figure } from './certified-results.ts'
 
 /**
  * How a figure is rounded for print: to decimals, to significant digits, or not at all, for what

@@ -1,4 +1,4 @@
-import type { CertifiedVerdict } from './certificate.ts'
+import type { CertifiedVerdict } from './certified-results.ts'
 
 /** What the page for checking a certificate shows to anyone who holds its number. */
 export type PublicCertificate = {

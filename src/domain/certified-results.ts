@@ -1,0 +1,110 @@
+import type { LampId } from '../science/optics/lamps.ts'
+import type { BandPattern, ReadingCondition } from './flatness.ts'
+import type { JudgedReason } from './judged.ts'
+import type { LimitBasis } from './limit-set.ts'
+import type { FaceKind } from './seal.ts'
+import type { StaticTestTyped, TestSection } from './static-test.ts'
+
+/** A number as computed, and as printed: what was printed is stored with the record. */
+export type Figure = { readonly value: number; readonly text: string }
+
+/** `open`: there was nothing to compare with. */
+export type CertifiedVerdict = 'pass' | 'fail' | 'open'
+
+/** A limit in the unit of its result, as written at its source, with how well it is founded. */
+export type CertifiedLimit = {
+  readonly upper: Figure
+  /** Flatness only. */
+  readonly upperUin: Figure | null
+  /** Leak rate only: mL/min at 20 °C and 101.325 kPa. */
+  readonly upperMlPerMin: Figure | null
+  readonly asWritten: string
+  readonly withinS: number | null
+  readonly volumeAtMostL: number | null
+  readonly basis: LimitBasis
+  readonly source: string
+}
+
+/** One result beside its limit, and why the verdict is what it is. */
+export type CertifiedJudgement = {
+  readonly verdict: CertifiedVerdict
+  readonly why: JudgedReason
+  readonly limit: CertifiedLimit | null
+}
+
+export type CertifiedFace = {
+  readonly kind: FaceKind
+  readonly material: string
+  readonly outerDiameterMm: Figure | null
+  readonly innerDiameterMm: Figure | null
+  /** What its flatness is judged by, read or not. */
+  readonly limit: CertifiedLimit | null
+  /** The newest valid reading before and after the work; null: not measured. */
+  readonly asFound: CertifiedFlatness | null
+  readonly asLeft: CertifiedFlatness | null
+  /** Valid readings that a later one of the same condition has overtaken, oldest first. */
+  readonly earlier: readonly CertifiedFlatness[]
+}
+
+export type CertifiedFlatness = CertifiedJudgement & {
+  readonly condition: ReadingCondition
+  readonly pattern: BandPattern
+  readonly form: string
+  readonly ringCentre: 'high' | 'low' | null
+  readonly directions: readonly {
+    readonly directionDeg: number
+    readonly bands: number
+    readonly bandsTyped: string
+  }[]
+  /** Null for a face that could not be read. */
+  readonly bands: Figure | null
+  readonly flatnessUm: Figure | null
+  readonly flatnessUin: Figure | null
+  readonly expandedUncertaintyUm: Figure | null
+  readonly coverageFactor: number
+  /** Null for a wavelength that is not in the lamp table. */
+  readonly lampId: LampId | null
+  readonly wavelengthNm: Figure
+  readonly bandHeightUm: Figure
+  readonly viewingAngleDeg: Figure
+  readonly soakMin: Figure | null
+  readonly temperatureC: Figure | null
+  readonly note: string
+  readonly method: string
+  readonly lampNumber: string
+  readonly flatNumber: string
+  readonly recordedByName: string
+  readonly recordedAt: string
+}
+
+export type CertifiedStaticTest = {
+  readonly section: TestSection
+  /** False where a later test of the same section has overtaken it. */
+  readonly isNewest: boolean
+  readonly startPressureKPaAbs: Figure
+  readonly endPressureKPaAbs: Figure
+  readonly startPressureKPaGauge: Figure
+  readonly barometerKPa: Figure
+  readonly startTemperatureC: Figure
+  readonly endTemperatureC: Figure
+  readonly durationS: Figure
+  readonly stabilisationS: Figure | null
+  readonly volumeL: Figure
+  readonly startedAt: string
+  readonly typed: StaticTestTyped
+  readonly pressureDropKPa: Figure
+  readonly drop: CertifiedJudgement
+  /** As gas at the temperature that limits of leak rate are written for. */
+  readonly leakPaM3PerS: Figure
+  readonly leakMlPerMin: Figure
+  readonly leakTemperatureC: Figure
+  readonly leak: CertifiedJudgement
+  /** What the same readings give when the temperatures are left out. */
+  readonly uncompensatedPaM3PerS: Figure
+  readonly note: string
+  readonly method: string
+  readonly gaugeNumber: string
+  readonly thermometerNumber: string | null
+  readonly recordedByName: string
+  readonly recordedAt: string
+}
