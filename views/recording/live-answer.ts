@@ -11,3 +11,9 @@ export function liveAnswer(address: string): Readonly<Record<string, string>> {
     'hx-swap': 'innerHTML',
   }
 }
+
+/** The same for a form that only asks: its fields go into the address, which can be sent. */
+export function liveLookUp(address: string): Readonly<Record<string, string>> {
+  const { 'hx-post': _, ...rest } = liveAnswer(address)
+  return { ...rest, 'hx-get': address, 'hx-include': 'closest form', 'hx-replace-url': 'true' }
+}

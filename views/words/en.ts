@@ -1,4 +1,5 @@
 import { benchWords } from './en/bench.ts'
+import { calculatorWords } from './en/calculator.ts'
 import { certificatesWords } from './en/certificates.ts'
 import { chromeWords } from './en/chrome.ts'
 import { customersWords } from './en/customers.ts'
@@ -16,6 +17,7 @@ import { workOrdersWords } from './en/work-orders.ts'
 
 /** Every word that a user reads, by place. Whole sentences for faults and refusals stand beside. */
 export const words = {
+  calculator: calculatorWords,
   chrome: chromeWords,
   signIn: signInWords,
   bench: benchWords,
