@@ -48,7 +48,7 @@ export const ReceiptSealPage: FC<{
   seals: readonly Seal[]
 }> = ({ frame, customer, seals }) => {
   const w = words.workOrders.receipt
-  const newSealHref = `/customers/${customer.id}/seals/new?then=receipt`
+  const newSealHref = `/customers/${customer.id}/seals/new?next=receipt`
   return (
     <Page frame={frame} title={w.title} width="narrow">
       <PageHead

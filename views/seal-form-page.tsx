@@ -61,7 +61,7 @@ export const SealFormPage: FC<Props> = (props) => {
           faults={faults.map((one) => ({ fieldId: one.field, message: ownSentence(one, own) }))}
         />
         <input type="hidden" name="formKey" value={formKey} />
-        {isReceipt ? <input type="hidden" name="then" value="receipt" /> : null}
+        {isReceipt ? <input type="hidden" name="next" value="receipt" /> : null}
         <Identity {...props} />
         <Build {...props} />
         <SealComponentsFields

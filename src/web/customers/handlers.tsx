@@ -58,7 +58,7 @@ export async function createEquipment(c: AppContext): Promise<Response> {
 }
 
 export function newSeal(c: AppContext): Promise<Response> {
-  const isReceipt = c.req.query('then') === 'receipt'
+  const isReceipt = c.req.query('next') === 'receipt'
   return sendSealForm(c, customerOf(c), { input: {}, faults: [], isReceipt })
 }
 

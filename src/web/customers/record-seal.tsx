@@ -21,7 +21,7 @@ export function recordSeal(
   input: Input,
 ): Promise<Response> | Response {
   const { store } = c.var.shop
-  const isReceipt = input.then === 'receipt'
+  const isReceipt = input.next === 'receipt'
   const again = (faults: readonly Fault[]) =>
     sendSealForm(c, customer, { input, faults, isReceipt })
   const asked = typedText(input.equipmentId)

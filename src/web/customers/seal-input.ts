@@ -17,7 +17,7 @@ export function sealInput(form: Input): SealInput {
     return Object.values(part).some(isFilled) ? [{ place, part: { ...part, kind } }] : []
   })
   return {
-    input: { ...ownFields(form, 'equipmentId', 'then'), components: filled.map((one) => one.part) },
+    input: { ...ownFields(form, 'equipmentId', 'next'), components: filled.map((one) => one.part) },
     places: filled.map((one) => one.place),
   }
 }
