@@ -83,6 +83,8 @@ export const routes = {
   addCalibration: page('post', '/instruments/:id/calibrations', ['inspector', 'manager']),
   withdrawInstrument: page('post', '/instruments/:id/withdrawal', ['inspector', 'manager']),
   listLimitSets: page('get', '/limit-sets', staff),
+  newLimitSet: page('get', '/limit-sets/new', ['inspector', 'manager']),
+  createLimitSet: page('post', '/limit-sets', ['inspector', 'manager']),
   showLimitSet: page('get', '/limit-sets/:id', staff),
   newLimitSetVersion: page('get', '/limit-sets/:id/next', ['inspector', 'manager']),
   createLimitSetVersion: page('post', '/limit-sets/:id/next', ['inspector', 'manager']),

@@ -11,8 +11,10 @@ export const styleOrder: readonly string[] = [
   'verdict.css',
   'tables.css',
   'evidence.css',
+  'audit.css',
   'reading.css',
   'recording.css',
+  'desk.css',
   'drawing.css',
   'print.css',
 ]

@@ -1,0 +1,70 @@
+import type { Fault } from '../../domain/fault.ts'
+import type { Instrument } from '../../domain/instrument.ts'
+import { parseCalibration } from '../../domain/parse-calibration.ts'
+import { parseInstrument } from '../../domain/parse-instrument.ts'
+import { parseWithdrawal } from '../../domain/parse-withdrawal.ts'
+import { addCalibration as storeCalibration } from '../../store/add-calibration.ts'
+import { addInstrument } from '../../store/add-instrument.ts'
+import { requireInstrument } from '../../store/require-instrument.ts'
+import { withdrawInstrument as storeWithdrawal } from '../../store/withdraw-instrument.ts'
+import type { AppContext } from '../context.ts'
+import { faultOfConflict } from '../fault-of-conflict.ts'
+import { idOf } from '../id-of.ts'
+import { ownFields } from '../own-fields.ts'
+import { readForm } from '../read-form.ts'
+import { recordOnce } from '../record-once.ts'
+import { today } from '../today.ts'
+import { actor } from '../viewer.ts'
+import { sendInstrument, sendInstruments } from './pages.tsx'
+
+export function listInstruments(c: AppContext): Promise<Response> {
+  return sendInstruments(c)
+}
+
+const numberTaken: Fault = { field: 'number', kind: 'taken' }
+
+export async function createInstrument(c: AppContext): Promise<Response> {
+  const input = await readForm(c)
+  const parsed = parseInstrument(ownFields(input))
+  if (!parsed.ok) return sendInstruments(c, { input, faults: parsed.faults })
+  const answer = faultOfConflict({ 'instrument-number-taken': numberTaken }, () =>
+    recordOnce(c, input, () => {
+      const { id } = addInstrument(c.var.shop.store, parsed.value, actor(c))
+      return `/instruments/${id}?recorded`
+    }),
+  )
+  return answer instanceof Response ? answer : sendInstruments(c, { input, faults: [answer] })
+}
+
+export function showInstrument(c: AppContext): Promise<Response> {
+  return sendInstrument(c, instrumentOf(c))
+}
+
+export async function addCalibration(c: AppContext): Promise<Response> {
+  const instrument = instrumentOf(c)
+  const input = await readForm(c)
+  const parsed = parseCalibration(ownFields(input), { today: today(c) })
+  if (!parsed.ok) return sendInstrument(c, instrument, { input, faults: parsed.faults })
+  return recordOnce(c, input, () => {
+    const fresh = { ...parsed.value, instrumentId: instrument.id }
+    storeCalibration(c.var.shop.store, fresh, actor(c))
+    return `/instruments/${instrument.id}?recorded`
+  })
+}
+
+/** Takes it out of use from today. */
+export async function withdrawInstrument(c: AppContext): Promise<Response> {
+  const instrument = instrumentOf(c)
+  const input = await readForm(c)
+  const parsed = parseWithdrawal(ownFields(input))
+  if (!parsed.ok) return sendInstrument(c, instrument, { input, faults: parsed.faults })
+  return recordOnce(c, input, () => {
+    const fresh = { instrumentId: instrument.id, on: today(c), reason: parsed.value.reason }
+    storeWithdrawal(c.var.shop.store, fresh, actor(c))
+    return `/instruments/${instrument.id}?recorded`
+  })
+}
+
+function instrumentOf(c: AppContext): Instrument {
+  return requireInstrument(c.var.shop.store, idOf(c.req.param('id'), 'no-instrument'))
+}

@@ -1,0 +1,107 @@
+import { LimitSetPage } from '../../../views/limit-set-page.tsx'
+import { LimitSetsPage } from '../../../views/limit-sets-page.tsx'
+import type { Fault } from '../../domain/fault.ts'
+import type { LimitSet } from '../../domain/limit-set.ts'
+import { newestVersion, nextLimitSetVersion } from '../../domain/next-limit-set-version.ts'
+import { parseLimitSet } from '../../domain/parse-limit-set.ts'
+import { addLimitSet } from '../../store/add-limit-set.ts'
+import { listLimitSets as everyLimitSet } from '../../store/list-limit-sets.ts'
+import { requireLimitSet } from '../../store/require-limit-set.ts'
+import type { AppContext } from '../context.ts'
+import { faultOfConflict } from '../fault-of-conflict.ts'
+import { idOf } from '../id-of.ts'
+import { ownFields } from '../own-fields.ts'
+import { readForm } from '../read-form.ts'
+import { recordOnce } from '../record-once.ts'
+import { frameOf, sendPage } from '../send-page.ts'
+import { today } from '../today.ts'
+import { typedText } from '../typed-text.ts'
+import { actor, viewer } from '../viewer.ts'
+import { freshLimitSet, sendLimitSetForm, typedLimitSet, withOneMore } from './form-page.tsx'
+
+export function listLimitSets(c: AppContext): Promise<Response> {
+  const sets = everyLimitSet(c.var.shop.store)
+  const page = (
+    <LimitSetsPage
+      frame={frameOf(c)}
+      sets={sets}
+      offeredId={sets[0]?.id ?? null}
+      mayWrite={mayWrite(c)}
+    />
+  )
+  return sendPage(c, page)
+}
+
+export function showLimitSet(c: AppContext): Promise<Response> {
+  const set = setOf(c)
+  const sets = everyLimitSet(c.var.shop.store)
+  const version = newestVersion(set.name, sets)
+  const page = (
+    <LimitSetPage
+      frame={frameOf(c)}
+      set={set}
+      newest={sets.find((one) => one.name === set.name && one.version === version) ?? set}
+      isOffered={sets[0]?.id === set.id}
+      mayWrite={mayWrite(c)}
+      isRecorded={c.req.query('recorded') !== undefined}
+    />
+  )
+  return sendPage(c, page)
+}
+
+export function newLimitSet(c: AppContext): Promise<Response> {
+  return sendLimitSetForm(c, undefined, {
+    typed: freshLimitSet(undefined),
+    faults: [],
+    formKey: '',
+  })
+}
+
+export function createLimitSet(c: AppContext): Promise<Response> {
+  return recordLimitSet(c, undefined)
+}
+
+export function newLimitSetVersion(c: AppContext): Promise<Response> {
+  const set = setOf(c)
+  // Refuses here already what storing would refuse: an older version is not followed.
+  nextLimitSetVersion(set, everyLimitSet(c.var.shop.store))
+  return sendLimitSetForm(c, set, { typed: freshLimitSet(set), faults: [], formKey: '' })
+}
+
+export function createLimitSetVersion(c: AppContext): Promise<Response> {
+  return recordLimitSet(c, setOf(c))
+}
+
+const nameTaken: Fault = { field: 'name', kind: 'taken' }
+
+async function recordLimitSet(c: AppContext, followed: LimitSet | undefined): Promise<Response> {
+  const { store } = c.var.shop
+  const input = await readForm(c)
+  const typed = typedLimitSet(input)
+  const formKey = typedText(input.formKey)
+  const again = (faults: readonly Fault[]) =>
+    sendLimitSetForm(c, followed, { typed, faults, formKey })
+  if (input.more !== undefined) {
+    return sendLimitSetForm(c, followed, { typed: withOneMore(typed), faults: [], formKey })
+  }
+  const parsed = parseLimitSet(ownFields(input), { name: followed?.name ?? null })
+  if (!parsed.ok) return again(parsed.faults)
+  const answer = faultOfConflict(followed === undefined ? { 'version-taken': nameTaken } : {}, () =>
+    recordOnce(c, input, () => {
+      const version =
+        followed === undefined ? 1 : nextLimitSetVersion(followed, everyLimitSet(store))
+      const { id } = addLimitSet(store, { ...parsed.value, version, datedOn: today(c) }, actor(c))
+      return `/limit-sets/${id}?recorded`
+    }),
+  )
+  return answer instanceof Response ? answer : again([answer])
+}
+
+function setOf(c: AppContext): LimitSet {
+  return requireLimitSet(c.var.shop.store, idOf(c.req.param('id'), 'no-limit-set'))
+}
+
+/** Who may by the route table; to others the ways there are not shown. */
+function mayWrite(c: AppContext): boolean {
+  return ['inspector', 'manager'].includes(viewer(c).role)
+}

@@ -1,0 +1,134 @@
+import type { FC } from 'hono/jsx'
+import type { Limit, LimitSet } from '../src/domain/limit-set.ts'
+import { ButtonLink } from './components/button-link.tsx'
+import { DataTable } from './components/data-table.tsx'
+import { Facts } from './components/facts.tsx'
+import { Notice } from './components/notice.tsx'
+import { PageHead } from './components/page-head.tsx'
+import { VerdictMark } from './components/verdict-mark.tsx'
+import { limitUnitsText } from './figures/limit-units-text.ts'
+import { numberText } from './figures/number-text.ts'
+import { type Frame, Page } from './page.tsx'
+import { tradeWord } from './words/en/trade.ts'
+import { words } from './words/en.ts'
+
+export type LimitSetPageProps = {
+  readonly frame: Frame
+  readonly set: LimitSet
+  /** The newest set of this name, which may be this one. */
+  readonly newest: Pick<LimitSet, 'id' | 'version'>
+  readonly isOffered: boolean
+  readonly mayWrite: boolean
+  readonly isRecorded: boolean
+}
+
+/** One set: each limit as its source writes it, in the units of the trade, and how it is founded. */
+export const LimitSetPage: FC<LimitSetPageProps> = (props) => {
+  const { frame, set, newest, isOffered, mayWrite, isRecorded } = props
+  const w = words.limitSets
+  const isNewest = newest.id === set.id
+  return (
+    <Page frame={frame} title={set.name} width="wide">
+      <PageHead title={set.name} over={w.over(set.version, set.datedOn)}>
+        {mayWrite && isNewest ? (
+          <ButtonLink href={`/limit-sets/${set.id}/next`} label={w.nextVersion} />
+        ) : null}
+      </PageHead>
+      <div class="stack-loose">
+        {isRecorded ? <Notice kind="done" text={w.recorded} /> : null}
+        {isNewest ? null : (
+          <p>
+            <a href={`/limit-sets/${newest.id}`}>{w.newerStands(newest.version)}</a>
+          </p>
+        )}
+        {isOffered ? <p class="strong">{w.isOffered}</p> : null}
+        <Facts
+          layout="rows"
+          pairs={[
+            { label: w.note, value: set.note === '' ? w.noNote : set.note },
+            {
+              label: w.directions,
+              value: (
+                <>
+                  {set.directionsRequiredCount} <span class="soft">({w.directionsSource})</span>
+                </>
+              ),
+            },
+          ]}
+        />
+        <LimitTable set={set} />
+        {mayWrite ? (
+          <p>
+            <a href={`/audit?subject=${encodeURIComponent(`limit-set ${set.id}`)}`}>{w.trail}</a>
+          </p>
+        ) : null}
+      </div>
+    </Page>
+  )
+}
+
+const LimitTable: FC<{ set: LimitSet }> = ({ set }) => {
+  const w = words.limitSets
+  const { limitColumn: column } = w
+  return (
+    <DataTable
+      caption={w.limitCaption}
+      isCaptionHidden
+      columns={[
+        { label: column.what },
+        { label: column.upper },
+        { label: column.asWritten },
+        { label: column.holds },
+        { label: column.basis },
+      ]}
+      rows={set.limits.map((one) => ({
+        cells: [
+          <>
+            {words.trade.characteristic[one.characteristic]}
+            <p class="soft">{materialOf(one)}</p>
+          </>,
+          <Units limit={one} />,
+          one.asWritten,
+          holdsFor(one).map((line) => <p>{line}</p>),
+          <Basis limit={one} />,
+        ],
+      }))}
+    />
+  )
+}
+
+const Units: FC<{ limit: Limit }> = ({ limit }) => (
+  <>
+    {limitUnitsText(limit).map((text, index) => (
+      <p class={index === 0 ? 'number strong' : 'number'}>{text}</p>
+    ))}
+  </>
+)
+
+/** What has no source says so with a sign: it is not to be mistaken for what has one. */
+const Basis: FC<{ limit: Limit }> = ({ limit }) => {
+  const { limitBasis } = words.trade
+  const word = limitBasis[limit.basis]
+  const isUnsourced = limit.basis === 'common practice, no source' || limit.basis === 'from memory'
+  return (
+    <>
+      {isUnsourced ? <VerdictMark verdict="missing" word={word} /> : <p class="strong">{word}</p>}
+      <p>{limit.source}</p>
+    </>
+  )
+}
+
+function materialOf({ characteristic, faceMaterial }: Limit): string {
+  if (characteristic !== 'flatness') return ''
+  if (faceMaterial === null) return words.limitSets.everyFace
+  return tradeWord(words.trade.faceMaterial, faceMaterial)
+}
+
+function holdsFor({ withinS, volumeAtMostL }: Limit): readonly string[] {
+  const w = words.limitSets
+  const lines = [
+    withinS === null ? '' : w.within(numberText(withinS)),
+    volumeAtMostL === null ? '' : w.volumeAtMost(numberText(volumeAtMostL)),
+  ].filter((line) => line !== '')
+  return lines.length === 0 ? [w.always] : lines
+}
