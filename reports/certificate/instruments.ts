@@ -21,13 +21,13 @@ export function instrumentBlocks(record: CertificateRecord): readonly Block[] {
 }
 
 function instrumentCells(instrument: CertifiedInstrument): readonly Cell[] {
-  const { number, name, kind, certificateNumber, dueOn, status, usedOn } = instrument
+  const { number, name, serial, kind, certificateNumber, dueOn, status, usedOn } = instrument
   const isFine = status === 'in-calibration'
   return [
     {
       lines: [
         { text: words.numbered(number, words.kinds[kind]), style: 'strong' },
-        { text: name, style: 'small' },
+        { text: words.nameAndSerial(name, serial), style: 'small' },
       ],
     },
     { lines: [{ text: certificateNumber ?? words.noCertificate }] },

@@ -115,6 +115,8 @@ export type CertifiedInstrument = {
   readonly kind: InstrumentKind
   readonly number: string
   readonly name: string
+  /** '' where it has none. */
+  readonly serial: string
   readonly certificateNumber: string | null
   readonly dueOn: string | null
   readonly status: CalibrationStatus

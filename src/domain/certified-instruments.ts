@@ -12,10 +12,10 @@ type Use = { readonly instrument: InstrumentUse; readonly on: string }
 export function certifiedInstruments(evidence: Evidence): readonly CertifiedInstrument[] {
   const lines = new Map<string, CertifiedInstrument>()
   for (const { instrument, on } of uses(evidence)) {
-    const { kind, number, name, status, dueOn, certificateNumber } = instrument
+    const { kind, number, name, serial, status, dueOn, certificateNumber } = instrument
     const key = [number, status, dueOn, certificateNumber].join('\n')
     const usedOn = [...new Set([...(lines.get(key)?.usedOn ?? []), on])].sort()
-    lines.set(key, { kind, number, name, certificateNumber, dueOn, status, usedOn })
+    lines.set(key, { kind, number, name, serial, certificateNumber, dueOn, status, usedOn })
   }
   return [...lines.values()].sort(
     (a, b) => order(a.number, b.number) || order(a.usedOn[0] ?? '', b.usedOn[0] ?? ''),

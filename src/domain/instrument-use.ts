@@ -12,6 +12,7 @@ export function instrumentUse(instrument: Instrument, day: string): InstrumentUs
     instrumentId: instrument.id,
     number: instrument.number,
     name: instrument.name,
+    serial: instrument.serial,
     kind: instrument.kind,
     status: calibrationStatus(instrument, day),
     dueOn: calibration?.dueOn ?? null,

@@ -36,6 +36,7 @@ export type InstrumentUse = {
   readonly instrumentId: number
   readonly number: string
   readonly name: string
+  readonly serial: string
   readonly kind: InstrumentKind
   readonly status: CalibrationStatus
   readonly dueOn: string | null

@@ -54,6 +54,7 @@ test('the use of an instrument keeps what its label said on that day', () => {
   expect(instrumentUse(gauge, '2026-03-15')).toEqual({
     instrumentId: 3,
     number: 'G-01',
+    serial: '',
     name: 'pressure-gauge',
     kind: 'pressure-gauge',
     status: 'overdue',

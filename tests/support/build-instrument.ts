@@ -63,6 +63,7 @@ export function buildInstrumentUse(
     instrumentId: id,
     number,
     name: kind,
+    serial: '',
     kind,
     status: 'in-calibration',
     dueOn: '2027-01-15',

@@ -227,6 +227,7 @@ function use(kind: InstrumentKind, changes: Partial<InstrumentUse> = {}): Instru
   }
   return buildInstrumentUse(kind, {
     ...plain[kind],
+    serial: 'S-7711',
     dueOn: '2026-11-30',
     certificateNumber: 'K-2025-311',
     ...changes,

@@ -54,6 +54,7 @@ function printedValues(record: CertificateRecord): readonly string[] {
       one.number,
       one.name,
       one.dueOn,
+      one.serial,
       one.certificateNumber,
     ]),
     ...record.corrections.flatMap((one) => [one.reason, one.byName]),

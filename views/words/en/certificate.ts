@@ -273,6 +273,8 @@ export const certificateWords = {
       thermometer: 'thermometer',
     },
     numbered: (number: string, kind: string) => `${number}, ${kind}`,
+    nameAndSerial: (name: string, serial: string) =>
+      serial === '' ? name : `${name}, serial ${serial}`,
     noCertificate: 'no certificate recorded',
     noDue: 'no date recorded',
     status: {
