@@ -11,7 +11,7 @@ import { printed } from './answer.tsx'
 export const LampTable: FC<{ conversion: BandConversion | null; isSwap?: boolean }> = (props) => {
   const { conversion, isSwap } = props
   return (
-    <section class="stack" id="lamp-table" {...(isSwap ? { 'hx-swap-oob': 'true' } : {})}>
+    <section class="stack lamp-table" id="lamp-table" {...(isSwap ? { 'hx-swap-oob': 'true' } : {})}>
       {conversion === null ? null : <Shown conversion={conversion} />}
     </section>
   )
