@@ -1,0 +1,162 @@
+import { describe, expect, it } from 'vitest'
+import { listAudit } from '../../src/store/list-audit.ts'
+import { listInstruments } from '../../src/store/list-instruments.ts'
+import { requireInstrument } from '../../src/store/require-instrument.ts'
+import { buildShop } from '../support/build-shop.ts'
+import { testApp } from '../support/test-app.ts'
+
+const lamp = { kind: 'lamp', number: 'L-09', name: 'Sodium lamp', lampId: 'sodium', formKey: 'k' }
+const calibration = {
+  calibratedOn: '2026-11-20',
+  dueOn: '2026-12-10',
+  certificateNumber: 'K-99',
+  formKey: 'k-calibration',
+}
+
+function shopApp() {
+  const shop = buildShop()
+  return { shop, ...testApp(shop.store) }
+}
+
+describe('the list of instruments', () => {
+  it('shows each with its status in words, and those of one kind', async () => {
+    const { get } = shopApp()
+    const all = await (await get('/instruments', 'tess')).text()
+    for (const number of ['L-01', 'F-01', 'G-01', 'T-01']) expect(all).toContain(number)
+    expect(all).toContain('In calibration')
+    const lamps = await (await get('/instruments?kind=lamp', 'tess')).text()
+    expect(lamps).toContain('L-01')
+    expect(lamps).not.toContain('G-01')
+    expect(await (await get('/instruments?kind=hammer', 'tess')).text()).toContain('G-01')
+  })
+
+  it('puts an overdue one first and says what runs out within thirty days', async () => {
+    const { get, post, shop, setNow } = shopApp()
+    await post(`/instruments/${shop.gauge.id}/calibrations`, calibration, 'ian')
+    const soon = await (await get('/instruments', 'tess')).text()
+    expect(soon).toContain('Due in 15 days')
+    setNow('2026-12-11T08:00:00.000Z')
+    const late = await (await get('/instruments', 'tess')).text()
+    expect(late).toContain('Calibration overdue')
+    expect(late.indexOf('>G-01<')).toBeLessThan(late.indexOf('>F-01<'))
+  })
+
+  it('shows its form to inspector and manager only', async () => {
+    const { get } = shopApp()
+    expect(await (await get('/instruments', 'tess')).text()).not.toContain('Add an instrument')
+    expect(await (await get('/instruments', 'mo')).text()).toContain('Add an instrument')
+  })
+})
+
+describe('a new instrument', () => {
+  it('is recorded once, however often its form is sent', async () => {
+    const { post, store } = shopApp()
+    const first = await post('/instruments', lamp, 'ian')
+    expect(first.status).toBe(303)
+    const again = await post('/instruments', lamp, 'ian')
+    expect(again.headers.get('location')).toBe(first.headers.get('location'))
+    expect(listInstruments(store, { kind: 'lamp' }).map((one) => one.number)).toEqual([
+      'L-01',
+      'L-09',
+    ])
+  })
+
+  it('comes back with what was typed, escaped, and a sentence for each field', async () => {
+    const { post, store } = shopApp()
+    const name = '<b>"lamp"</b>'
+    const form = { ...lamp, name, number: '', lampId: '', flatToleranceUm: '0.05' }
+    const answer = await post('/instruments', form, 'ian')
+    const text = await answer.text()
+    expect(answer.status).toBe(422)
+    expect(text).toContain('&lt;b&gt;&quot;lamp&quot;&lt;/b&gt;')
+    expect(text).not.toContain(name)
+    expect(text).toContain('Enter the number painted on it.')
+    expect(text).toContain('Choose which lamp it is')
+    expect(text).toContain('Only an optical flat has this.')
+    expect(text).toContain('value="k"')
+    expect(listInstruments(store)).toHaveLength(4)
+  })
+
+  it('is refused under a number that is taken', async () => {
+    const { post } = shopApp()
+    const answer = await post('/instruments', { ...lamp, number: 'L-01' }, 'ian')
+    expect(answer.status).toBe(422)
+    expect(await answer.text()).toContain('There is an instrument with this number already.')
+  })
+})
+
+describe('an instrument', () => {
+  it('shows what it is, its calibrations, and no form to a technician', async () => {
+    const { get, shop } = shopApp()
+    const text = await (await get(`/instruments/${shop.lamp.id}`, 'tess')).text()
+    expect(text).toContain('Helium, 587.5618 nm (published)')
+    expect(text).not.toContain('Withdraw from use')
+    expect(text).not.toContain('/audit')
+    expect(await (await get(`/instruments/${shop.flat.id}`, 'ian')).text()).toContain('0.05 µm')
+  })
+
+  it('is not found under an id that there is not, or that is none', async () => {
+    const { get, post } = shopApp()
+    for (const id of ['999', '0', 'x', '1e3', '-1']) {
+      expect((await get(`/instruments/${id}`, 'ian')).status, id).toBe(404)
+    }
+    expect((await post('/instruments/999/calibrations', calibration, 'ian')).status).toBe(404)
+    expect((await post('/instruments/999/withdrawal', { reason: 'x' }, 'ian')).status).toBe(404)
+  })
+
+  it('gets a calibration once and keeps the earlier ones', async () => {
+    const { post, store, shop } = shopApp()
+    const path = `/instruments/${shop.gauge.id}/calibrations`
+    const before = requireInstrument(store, shop.gauge.id).calibrations
+    await post(path, calibration, 'mo')
+    const again = await post(path, calibration, 'mo')
+    expect(again.status).toBe(303)
+    const after = requireInstrument(store, shop.gauge.id).calibrations
+    expect(after.slice(0, -1)).toEqual(before)
+    expect(after.at(-1)).toMatchObject({ dueOn: '2026-12-10', certificateNumber: 'K-99' })
+  })
+
+  it('refuses a calibration to come, due too early or without its certificate', async () => {
+    const { post, store, shop } = shopApp()
+    const path = `/instruments/${shop.gauge.id}/calibrations`
+    const answer = async (change: Record<string, string>) => {
+      const sent = await post(path, { ...calibration, ...change }, 'ian')
+      expect(sent.status).toBe(422)
+      return sent.text()
+    }
+    expect(await answer({ calibratedOn: '2026-11-26' })).toContain('This day is still to come.')
+    expect(await answer({ dueOn: '2026-11-20' })).toContain('It falls due after the day')
+    const typed = await answer({ certificateNumber: '', calibratedOn: '<i>' })
+    expect(typed).toContain('Enter a value.')
+    expect(typed).toContain('value="&lt;i&gt;"')
+    expect(typed).toContain('value="k-calibration"')
+    expect(requireInstrument(store, shop.gauge.id).calibrations).toHaveLength(1)
+  })
+
+  it('is withdrawn once, with a reason that its page then tells', async () => {
+    const { get, post, store, shop } = shopApp()
+    const path = `/instruments/${shop.lamp.id}/withdrawal`
+    const empty = await post(path, { reason: ' ', formKey: 'w-withdrawal' }, 'ian')
+    expect(empty.status).toBe(422)
+    expect(await empty.text()).toContain('Say why it is taken out of use.')
+    const form = { reason: 'dropped & broken', formKey: 'w-withdrawal' }
+    expect((await post(path, form, 'ian')).status).toBe(303)
+    expect((await post(path, form, 'ian')).status).toBe(303)
+    expect(requireInstrument(store, shop.lamp.id).withdrawnOn).toBe('2026-11-25')
+    const acts = listAudit(store, { subject: 'instrument L-01', limit: 10 }).items
+    expect(acts.filter((one) => one.act === 'withdraw-instrument')).toHaveLength(1)
+    const text = await (await get(`/instruments/${shop.lamp.id}`, 'ian')).text()
+    expect(text).toContain('dropped &amp; broken')
+    expect(text).not.toContain('Add a calibration')
+  })
+
+  it('takes nothing more once it is withdrawn', async () => {
+    const { post, shop } = shopApp()
+    await post(`/instruments/${shop.lamp.id}/withdrawal`, { reason: 'broken' }, 'ian')
+    const late = await post(`/instruments/${shop.lamp.id}/calibrations`, calibration, 'ian')
+    expect(late.status).toBe(409)
+    expect(await late.text()).toContain('The instrument L-01 is withdrawn from use.')
+    const twice = await post(`/instruments/${shop.lamp.id}/withdrawal`, { reason: 'again' }, 'ian')
+    expect(twice.status).toBe(409)
+  })
+})
