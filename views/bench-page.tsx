@@ -96,7 +96,7 @@ const Job: FC<{ job: BenchJob; today: string }> = ({ job, today }) => {
       <a class="job-link" href={`/work-orders/${job.number}`}>
         <span class="job-number number">{job.number}</span>
         <span class="job-what">
-          <span class="strong">{w.next[job.whatNext]}</span>
+          <span class="strong">{nextPhrase(job)}</span>
           <span class="job-detail">{places.filter((one) => one !== null).join(' · ')}</span>
           {job.refusal ? (
             <span class="job-detail">{w.refusedBy(job.refusal.byName, job.refusal.reason)}</span>
@@ -112,6 +112,12 @@ const Job: FC<{ job: BenchJob; today: string }> = ({ job, today }) => {
       </a>
     </li>
   )
+}
+
+/** Where everything is recorded and was refused, handing over again would change nothing. */
+function nextPhrase({ stage, whatNext }: BenchJob): string {
+  const w = words.bench
+  return stage === 'refused' && whatNext === 'hand-over' ? w.afterRefusal : w.next[whatNext]
 }
 
 /** The one word at the end of a line: the worst of what is known. */

@@ -39,7 +39,8 @@ export const OrderHistory: FC<{ evidence: Evidence }> = ({ evidence }) => {
       rows={evidence.stageChanges.map(({ to, at, byName, reason }) => {
         const note = at === handOver?.at && to === 'handed-over' ? handOver.note : ''
         const said = reason === '' ? note : reason
-        return { cells: [words.trade.stage[to], minuteText(at), byName, said] }
+        const when = <span class="when">{minuteText(at)}</span>
+        return { cells: [words.trade.stage[to], when, byName, said] }
       })}
     />
   )

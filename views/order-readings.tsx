@@ -105,7 +105,8 @@ const CorrectReading: FC<{ one: JudgedReading; href: string }> = ({ one, href })
   )
 }
 
-function mark({ judged, replacedBy }: JudgedReading): 'quiet' | 'stop' | undefined {
+/** As found, a worn face fails and is no news. */
+function mark({ reading, judged, replacedBy }: JudgedReading): 'quiet' | 'stop' | undefined {
   if (replacedBy !== null) return 'quiet'
-  return judged.verdict === 'fail' ? 'stop' : undefined
+  return judged.verdict === 'fail' && reading.condition === 'as-left' ? 'stop' : undefined
 }

@@ -37,7 +37,7 @@ export const RecordedBy: FC<{ record: Recorded; replacement: Replacement | null 
   return (
     <Cell
       details={[
-        minuteText(record.recordedAt),
+        <span class="when">{minuteText(record.recordedAt)}</span>,
         record.note,
         record.replacesId === null ? null : w.replaces,
         replacement === null ? null : (

@@ -48,7 +48,7 @@ export const ReceiptForm: FC<
           faults={faults}
         />
       </section>
-      <section>
+      <section class="stack">
         <h2>{workOrders.orderTitle}</h2>
         <div class="field-pair">
           <Typed name="customerOrder" label={w.customerOrder} {...field} />
@@ -83,7 +83,7 @@ const ServiceData: FC<FormProps> = (field) => {
   const { unit } = trade
   const isBeyond = field.faults.some((one) => one.kind === 'beyond-window')
   return (
-    <section>
+    <section class="stack">
       <h2>{w.serviceTitle}</h2>
       <div class="field-pair">
         <Typed name="sealedPressureKPa" label={w.sealedPressure} unit={unit.kPa} {...field} />

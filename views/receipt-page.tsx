@@ -115,12 +115,14 @@ export const ReceiptPage: FC<{
 const Choice: FC<{ href: string; title: string; details: readonly string[] }> = (props) => (
   <li class="job">
     <a class="job-link" href={props.href}>
-      <span class="job-what">
-        <span class="strong">{props.title}</span>
-        {props.details.length === 0 ? null : (
-          <span class="job-detail">{props.details.join(' · ')}</span>
-        )}
-      </span>
+      {props.details.length === 0 ? (
+        <span class="job-what strong">{props.title}</span>
+      ) : (
+        <>
+          <span class="job-number">{props.title}</span>
+          <span class="job-what">{props.details.join(' · ')}</span>
+        </>
+      )}
     </a>
   </li>
 )

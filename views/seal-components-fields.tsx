@@ -40,31 +40,33 @@ const Part: FC<PartProps> = (props) => {
   const isFace = faceKinds.some((one) => one === kind)
   return (
     <fieldset class="card">
-      <legend class="strong">{words.trade.componentKind[kind]}</legend>
-      <SvgDrawing drawing={sealSection({ widthPx: 200, highlight: kind })} />
-      {isFace ? (
-        <>
-          <SelectField
-            name={name}
-            label={w.material}
-            emptyLabel={w.noMaterial}
-            value={typed.material}
-            options={faceMaterials.map((value) => {
-              return { value, label: words.trade.faceMaterial[value] }
-            })}
-            {...errorOf(faults, name)}
-          />
-          <FaceDimensions {...props} />
-        </>
-      ) : (
-        <Field name={name} label={w.material} value={typed.material} {...errorOf(faults, name)} />
-      )}
+      <legend class="part-name">{words.trade.componentKind[kind]}</legend>
+      <div class="part">
+        <SvgDrawing drawing={sealSection({ widthPx: 200, highlight: kind })} />
+        {isFace ? (
+          <div>
+            <SelectField
+              name={name}
+              label={w.material}
+              emptyLabel={w.noMaterial}
+              value={typed.material}
+              options={faceMaterials.map((value) => {
+                return { value, label: words.trade.faceMaterial[value] }
+              })}
+              {...errorOf(faults, name)}
+            />
+            <FaceDimensions {...props} />
+          </div>
+        ) : (
+          <Field name={name} label={w.material} value={typed.material} {...errorOf(faults, name)} />
+        )}
+      </div>
     </fieldset>
   )
 }
 
 const FaceDimensions: FC<PartProps> = (props) => (
-  <div class="field-pair">
+  <div class="part-sizes">
     <Dimension {...props} field="outerDiameterMm" label={w.outer} />
     <Dimension {...props} field="innerDiameterMm" label={w.inner} />
     <Dimension {...props} field="noseHeightMm" label={w.nose} />

@@ -80,7 +80,7 @@ export const SealFormPage: FC<Props> = (props) => {
 const Identity: FC<Props> = ({ equipment, typed, faults }) => {
   const { texts } = typed
   return (
-    <section>
+    <section class="stack">
       <h2>{w.identity}</h2>
       <Field
         name="serial"
@@ -130,7 +130,7 @@ const Build: FC<Props> = ({ typed, faults }) => {
   const isConfirmed = texts[confirmField] === 'yes'
   const isBeyond = faults.some((one) => one.kind === 'beyond-window')
   return (
-    <section>
+    <section class="stack">
       <h2>{w.build}</h2>
       <ChoiceCards
         name="arrangement"

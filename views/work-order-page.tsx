@@ -69,7 +69,7 @@ export const WorkOrderPage: FC<WorkOrderPageProps> = (props) => {
               <Decontamination {...props} />
             ) : null}
             <OrderNext {...props} note={typed.note} noteFaults={typed.noteFaults} />
-            <section id="readings" aria-labelledby="readings-title">
+            <section id="readings" class="records" aria-labelledby="readings-title">
               <div class="section-head">
                 <h2 id="readings-title">{w.readingsTitle}</h2>
               </div>
@@ -78,7 +78,7 @@ export const WorkOrderPage: FC<WorkOrderPageProps> = (props) => {
                 correctHref={acts.canRecord ? `${base}/flatness/new` : null}
               />
             </section>
-            <section id="tests" aria-labelledby="tests-title">
+            <section id="tests" class="records" aria-labelledby="tests-title">
               <div class="section-head">
                 <h2 id="tests-title">{w.testsTitle}</h2>
               </div>
@@ -87,7 +87,7 @@ export const WorkOrderPage: FC<WorkOrderPageProps> = (props) => {
                 correctHref={acts.canRecord ? `${base}/static-tests/new` : null}
               />
             </section>
-            <section aria-labelledby="history-title">
+            <section class="records" aria-labelledby="history-title">
               <div class="section-head">
                 <h2 id="history-title">{w.historyTitle}</h2>
               </div>

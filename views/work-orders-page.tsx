@@ -38,7 +38,7 @@ export const WorkOrdersPage: FC<WorkOrdersPageProps> = (props) => {
       <PageHead title={w.listTitle}>
         <ButtonLink href="/work-orders/new" label={w.receive} />
       </PageHead>
-      <div class="stack">
+      <div class="stack records">
         <FilterForm filter={filter} customers={customers} isFiltered={isFiltered} />
         {lines.length === 0 ? (
           <EmptyState

@@ -23,6 +23,7 @@ export const benchWords = {
   overdue: (day: string) => `Overdue since ${day}`,
   dueToday: 'Due today',
   dueOn: (day: string) => `Due ${day}`,
+  afterRefusal: 'Put right what was refused',
   noDue: 'No day promised',
   next: {
     decontamination: 'State whether it is clean',

@@ -75,7 +75,7 @@ export const workOrdersWords = {
     'not-stated': 'Nobody has said so yet: it stays in quarantine, unopened.',
   },
   decontaminationSubmit: 'Record the statement',
-  decontaminationChange: 'Change the statement on decontamination',
+  decontaminationChange: 'Change the statement on cleaning',
   residues: {
     title: 'residues in a returned seal',
     quarantine:
@@ -135,7 +135,7 @@ export const workOrdersWords = {
     fluid: 'Fluid in service',
     customerOrder: 'Customer’s order',
     reason: 'Reason for removal',
-    decontamination: 'Decontamination',
+    decontamination: 'Cleaning',
     lastFluid: 'Last fluid',
     pressure: 'Sealed pressure, gauge',
     temperature: 'Temperature in service',
