@@ -12,6 +12,7 @@ import { addDecision } from './add-decision.ts'
 import { addStoredFile } from './add-stored-file.ts'
 import { changeStage } from './change-stage.ts'
 import { decidedBy } from './decided-by.ts'
+import { fileHash } from './file-hash.ts'
 import type { Store } from './open.ts'
 import { readEvidence } from './read-evidence.ts'
 import { requireHandOver } from './require-hand-over.ts'
@@ -70,7 +71,8 @@ export function release(
     const issued = store.db.insert(certificate).values(row).returning().get()
     changeStage(store, evidence.workOrder, { to: 'released', reason }, actor)
     addAudit(store, actor, { act: 'release', subject, detail: decision })
-    const detail = { certificateId: issued.id, number, revision, sha256 }
+    const recordSha256 = fileHash(Buffer.from(JSON.stringify(issued.record)))
+    const detail = { certificateId: issued.id, number, revision, sha256, recordSha256 }
     addAudit(store, actor, { act: 'issue-certificate', subject, detail })
     return { decision, certificate: issued }
   })

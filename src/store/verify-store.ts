@@ -2,17 +2,20 @@ import type { Certificate } from '../domain/certificate.ts'
 import { fileHash } from './file-hash.ts'
 import type { Store } from './open.ts'
 import { verifyAudit } from './verify-audit.ts'
+import { verifyRecords } from './verify-records.ts'
 
 /**
  * Examines the whole database and says what is wrong, a sentence a line; empty when nothing is:
  * pages and keys, the audit trail, the trail against the records (which shows a trail whose end
- * was cut off while records stayed), every stored file, every certificate.
+ * was cut off while records stayed, and a record that is not what its line says), every stored
+ * file, every certificate.
  */
 export function verifyStore(store: Store): string[] {
   const check = store.raw.transaction(() => [
     ...integrityFaults(store),
     ...verifyAudit(store),
     ...unwrittenRecords(store),
+    ...verifyRecords(store),
     ...fileFaults(store),
     ...certificateFaults(store),
   ])

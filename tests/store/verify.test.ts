@@ -139,6 +139,56 @@ describe('the whole store', () => {
       'static_test has 4 records and 5 audit lines',
     ],
     [
+      'an edited figure of a reading',
+      'UPDATE flatness_reading SET flatness_um = 0.1 WHERE id = 1',
+      /^flatness_reading 1 was changed after audit line \d+ was written: flatnessUm$/,
+    ],
+    [
+      'an edited count of one direction',
+      "UPDATE flatness_direction SET bands = 0.5, bands_typed = '0.5' WHERE id = 1",
+      /^flatness_reading 1 was changed after audit line \d+ was written: directions$/,
+    ],
+    [
+      'an edited static test',
+      'UPDATE static_test SET end_pressure_kpa_abs = 271 WHERE id = 1',
+      /^static_test 1 was changed after audit line \d+ was written: endPressureKPaAbs$/,
+    ],
+    [
+      'an edited hand-over',
+      "UPDATE hand_over SET by_name = 'Nobody' WHERE id = 1",
+      /^hand_over 1 was changed after audit line \d+ was written: byName$/,
+    ],
+    [
+      'an edited decision',
+      "UPDATE decision SET by_name = 'Nobody' WHERE id = 1",
+      /^decision 1 was changed after audit line \d+ was written: byName$/,
+    ],
+    [
+      'an edited order',
+      "UPDATE work_order SET customer_order = 'PO 1' WHERE id = 1",
+      /^work_order 1 was changed after audit line \d+ was written: customerOrder$/,
+    ],
+    [
+      'an edited limit',
+      'UPDATE limit_value SET upper = 9 WHERE id = 1',
+      /^limit_set 1 was changed after audit line \d+ was written: limits$/,
+    ],
+    [
+      'an edited calibration',
+      "UPDATE calibration SET due_on = '2099-01-01' WHERE id = 1",
+      /^calibration 1 was changed after audit line \d+ was written: dueOn$/,
+    ],
+    [
+      'a figure edited in the record of a certificate',
+      "UPDATE certificate SET record = json_set(record, '$.workshop.name', 'Another')",
+      /^certificate 1 was changed after audit line \d+ was written: recordSha256$/,
+    ],
+    [
+      'a record that its line alone tells of',
+      'DELETE FROM flatness_reading WHERE id = 1',
+      /^flatness_reading 1 is missing: audit line \d+ tells of it$/,
+    ],
+    [
       'a row that points nowhere',
       'UPDATE hand_over SET by_id = 99 WHERE id = 1',
       'hand_over 1 points to a row that is not there',

@@ -1,0 +1,114 @@
+import { isDeepStrictEqual } from 'node:util'
+import { eq } from 'drizzle-orm'
+import type { AuditAct } from '../domain/audit-act.ts'
+import { fileHash } from './file-hash.ts'
+import { listFlatnessReadings } from './list-flatness-readings.ts'
+import { listStaticTests } from './list-static-tests.ts'
+import type { Store } from './open.ts'
+import { requireLimitSet } from './require-limit-set.ts'
+import { calibration } from './schema/calibration.ts'
+import { certificate } from './schema/certificate.ts'
+import { decision } from './schema/decision.ts'
+import { handOver } from './schema/hand-over.ts'
+import { limitSet } from './schema/limit-set.ts'
+import { workOrder } from './schema/work-order.ts'
+
+type Detail = Readonly<Record<string, unknown>> & { readonly id: number }
+type Line = { readonly id: number; readonly act: AuditAct; readonly detail: string }
+
+type Witness = {
+  readonly table: string
+  /** The record as it stands, in the form in which its line was written. */
+  readonly find: (store: Store, detail: Detail) => object | undefined
+  /** What may have changed since, by an act with a line of its own. */
+  readonly mayChange?: readonly string[]
+}
+
+const flatness: Witness = {
+  table: 'flatness_reading',
+  find: (store, { id, workOrderId }) =>
+    listFlatnessReadings(store, Number(workOrderId)).find((one) => one.id === id),
+  mayChange: ['replacedById'],
+}
+const staticTest: Witness = {
+  table: 'static_test',
+  find: (store, { id, workOrderId }) =>
+    listStaticTests(store, Number(workOrderId)).find((one) => one.id === id),
+  mayChange: ['replacedById'],
+}
+const decided: Witness = {
+  table: 'decision',
+  find: ({ db }, { id }) => db.select().from(decision).where(eq(decision.id, id)).get(),
+}
+
+/** Each act whose line holds the whole record that it wrote. */
+const witnesses: Readonly<Partial<Record<AuditAct, Witness>>> = {
+  'add-flatness-reading': flatness,
+  'correct-flatness-reading': flatness,
+  'add-static-test': staticTest,
+  'correct-static-test': staticTest,
+  release: decided,
+  refuse: decided,
+  'hand-over': {
+    table: 'hand_over',
+    find: ({ db }, { id }) => db.select().from(handOver).where(eq(handOver.id, id)).get(),
+  },
+  'add-work-order': {
+    table: 'work_order',
+    find: ({ db }, { id }) => db.select().from(workOrder).where(eq(workOrder.id, id)).get(),
+    mayChange: ['stage', 'decontamination', 'lastFluid'],
+  },
+  'add-calibration': {
+    table: 'calibration',
+    find: ({ db }, { id }) => db.select().from(calibration).where(eq(calibration.id, id)).get(),
+  },
+  'add-limit-set': {
+    table: 'limit_set',
+    find: (store, { id }) => {
+      const isSame = eq(limitSet.id, id)
+      const found = store.db.select({ id: limitSet.id }).from(limitSet).where(isSame).get()
+      return found === undefined ? undefined : requireLimitSet(store, id)
+    },
+  },
+  'issue-certificate': {
+    table: 'certificate',
+    find: ({ db }, { certificateId }) => {
+      const isSame = eq(certificate.id, Number(certificateId))
+      const found = db.select().from(certificate).where(isSame).get()
+      if (found === undefined) return undefined
+      const recordSha256 = fileHash(Buffer.from(JSON.stringify(found.record)))
+      return { ...found, certificateId, recordSha256 }
+    },
+  },
+}
+
+/**
+ * Holds every record against the audit line that was written with it, which the chain guards: an
+ * edited or missing record is named with what differs. Empty when all agree.
+ */
+export function verifyRecords(store: Store): string[] {
+  const acts = Object.keys(witnesses)
+  const marks = acts.map(() => '?').join(', ')
+  const lines = store.raw
+    .prepare(`SELECT id, act, detail FROM audit WHERE act IN (${marks}) ORDER BY id`)
+    .iterate(...acts) as IterableIterator<Line>
+  const faults: string[] = []
+  for (const line of lines) faults.push(...faultsOfLine(store, line))
+  return faults
+}
+
+function faultsOfLine(store: Store, line: Line): readonly string[] {
+  const witness = witnesses[line.act]
+  if (witness === undefined) throw new RangeError(`faultsOfLine requires a witness of ${line.act}`)
+  const detail = JSON.parse(line.detail) as Detail
+  const { table, find, mayChange = [] } = witness
+  const name = `${table} ${detail.id ?? detail.certificateId}`
+  const found = find(store, detail)
+  if (found === undefined) return [`${name} is missing: audit line ${line.id} tells of it`]
+  const now = JSON.parse(JSON.stringify(found)) as Readonly<Record<string, unknown>>
+  const changed = Object.keys(detail).filter(
+    (key) => !mayChange.includes(key) && !isDeepStrictEqual(now[key], detail[key]),
+  )
+  if (changed.length === 0) return []
+  return [`${name} was changed after audit line ${line.id} was written: ${changed.join(', ')}`]
+}
