@@ -9,9 +9,14 @@ export type Config = {
   /** `default`: the invented workshop is loaded into a new folder when bound to loopback. */
   readonly demo: 'on' | 'off' | 'default'
   readonly mayExposeDemo: boolean
-  /** The public address without a slash at its end: for links, QR codes and the origin check. */
-  readonly origin: string
+  /**
+   * The public address without a slash at its end: for links, QR codes and the origin check.
+   * Undefined where the operator has not said: then it is the address listened on.
+   */
+  readonly origin: string | undefined
   readonly isLoopback: boolean
+  /** Listens on every address and has been told none: links can't lead back here. */
+  readonly hasNoName: boolean
   /** Printed at the head of certificates; undefined where the operator has not said. */
   readonly workshopName: string | undefined
   readonly workshopAddress: string | undefined
@@ -25,6 +30,7 @@ export function readConfig(environment: Environment): Config {
   const port = readPort(environment.RINGPROOF_PORT || '3000')
   const dataFolder = resolve(environment.RINGPROOF_DATA || './data')
   const isLoopback = ['127.0.0.1', 'localhost', '::1', '[::1]'].includes(host)
+  const origin = readOrigin(environment.RINGPROOF_ORIGIN)
   return Object.freeze({
     host,
     port,
@@ -34,11 +40,20 @@ export function readConfig(environment: Environment): Config {
     mayExposeDemo:
       readChoice('RINGPROOF_EXPOSE_DEMO', environment.RINGPROOF_EXPOSE_DEMO, ['yes', 'no']) ===
       'yes',
-    origin: readOrigin(environment.RINGPROOF_ORIGIN, host, port),
+    origin,
     isLoopback,
+    hasNoName: origin === undefined && ['0.0.0.0', '::', '[::]'].includes(host),
     workshopName: environment.RINGPROOF_WORKSHOP_NAME || undefined,
     workshopAddress: environment.RINGPROOF_WORKSHOP_ADDRESS || undefined,
   })
+}
+
+/** The public address, once the port is known that was listened on (0 takes any free one). */
+export function originAt(config: Config, port: number): string {
+  const { host, origin } = config
+  return (
+    origin ?? `http://${host.includes(':') && !host.startsWith('[') ? `[${host}]` : host}:${port}`
+  )
 }
 
 function readPort(text: string): number {
@@ -62,10 +77,8 @@ function readChoice<T extends string>(
   return choice
 }
 
-function readOrigin(text: string | undefined, host: string, port: number): string {
-  if (text === undefined || text === '') {
-    return `http://${host.includes(':') && !host.startsWith('[') ? `[${host}]` : host}:${port}`
-  }
+function readOrigin(text: string | undefined): string | undefined {
+  if (text === undefined || text === '') return undefined
   let url: URL
   try {
     url = new URL(text)

@@ -1,17 +1,13 @@
-import { copyFileSync, existsSync, mkdirSync, readdirSync } from 'node:fs'
-import { join } from 'node:path'
+import { mkdirSync } from 'node:fs'
 import { adminWords } from '../../views/words/en/admin.ts'
-import { projectRoot } from '../project-root.ts'
-import { operatorConfig } from './operator.ts'
-import { Refused } from './refused.ts'
+import { loadDemo } from '../load-demo.ts'
+import { operatorConfig, refuseFilledFolder } from './operator.ts'
 
 /** Loads the invented workshop, drawn when the app was built, into an empty data folder. */
 export function demo(): string {
   const { dataFolder, storeFile } = operatorConfig()
-  if (existsSync(dataFolder) && readdirSync(dataFolder).length > 0) {
-    throw new Refused(adminWords.folderNotEmpty(dataFolder))
-  }
-  mkdirSync(dataFolder, { recursive: true })
-  copyFileSync(join(projectRoot(), '.build/demo.sqlite'), storeFile)
+  refuseFilledFolder(dataFolder)
+  mkdirSync(dataFolder, { recursive: true, mode: 0o700 })
+  loadDemo(storeFile)
   return adminWords.demoLoaded(dataFolder)
 }

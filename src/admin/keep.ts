@@ -1,16 +1,14 @@
-import { existsSync, readdirSync } from 'node:fs'
+import { existsSync } from 'node:fs'
 import { join, resolve } from 'node:path'
 import { adminWords } from '../../views/words/en/admin.ts'
 import { projectRoot } from '../project-root.ts'
 import { backup, faultsOfFile } from '../store/backup.ts'
 import { restore } from '../store/restore.ts'
-import { operator, operatorConfig, withStore } from './operator.ts'
+import { operator, operatorConfig, refuseFilledFolder, withStore } from './operator.ts'
 import { Refused } from './refused.ts'
-import { UsageError } from './usage-error.ts'
 
 /** Copies the whole database into a new file, also while the server runs. */
-export function backupTo(file: string | undefined): string {
-  if (!file) throw new UsageError(adminWords.missing('FILE'))
+export function backupTo(file: string): string {
   const target = resolve(file)
   if (existsSync(target)) throw new Refused(adminWords.fileExists(target))
   withStore({ isNew: false }, (store) => backup(store, target))
@@ -18,24 +16,35 @@ export function backupTo(file: string | undefined): string {
 }
 
 /** Brings a backup into an empty data folder. */
-export function restoreFrom(file: string | undefined): string {
-  if (!file) throw new UsageError(adminWords.missing('FILE'))
+export function restoreFrom(file: string): string {
   const source = resolve(file)
   if (!existsSync(source)) throw new Refused(adminWords.noStore(source))
   const { dataFolder, storeFile } = operatorConfig()
-  if (existsSync(dataFolder) && readdirSync(dataFolder).length > 0) {
-    throw new Refused(adminWords.folderNotEmpty(dataFolder))
-  }
+  refuseFilledFolder(dataFolder)
   const migrationsFolder = join(projectRoot(), 'migrations')
   restore(source, { storeFile, migrationsFolder, at: operator().at })
   return adminWords.restored(dataFolder)
 }
 
-/** Checks everything; reads only. @throws Refused with a line for each thing found wrong */
+/**
+ * Checks everything; reads only. What is wrong goes to standard output, a line each.
+ * @throws Refused that names the database, how many things are wrong, and the first of them
+ */
 export function verify(): string {
   const { storeFile } = operatorConfig()
   if (!existsSync(storeFile)) throw new Refused(adminWords.noStore(storeFile))
-  const faults = faultsOfFile(storeFile)
-  if (faults.length > 0) throw new Refused(faults.join('\n'))
-  return adminWords.sound
+  const faults = faultsOf(storeFile)
+  const [first] = faults
+  if (first === undefined) return adminWords.sound
+  process.stdout.write(faults.map((one) => `${one}\n`).join(''))
+  throw new Refused(adminWords.unsound(storeFile, faults.length, first))
+}
+
+/** A file that is no database any more can't be asked: that is what is wrong with it. */
+function faultsOf(storeFile: string): readonly string[] {
+  try {
+    return faultsOfFile(storeFile)
+  } catch (error) {
+    return [adminWords.unreadable(error instanceof Error ? error.message : String(error))]
+  }
 }

@@ -6,9 +6,11 @@ import { findUserByName } from '../store/find-user-by-name.ts'
 import { revokeToken } from '../store/revoke-token.ts'
 import { secretHash } from '../store/secret-hash.ts'
 import { operator, withStore } from './operator.ts'
+import type { Options } from './options.ts'
 import { UsageError } from './usage-error.ts'
 
-type Options = { readonly user?: string | undefined; readonly label?: string | undefined }
+/** As the column holds it. */
+const labelLength = { max: 120 } as const
 
 /** Makes a bearer token and gives it, once: the store keeps its hash alone. */
 export function tokenAdd(options: Options): string {
@@ -34,5 +36,8 @@ export function tokenRevoke(options: Options): string {
 function requireBoth(options: Options): { user: string; label: string } {
   if (!options.user) throw new UsageError(adminWords.missing('--user'))
   if (!options.label) throw new UsageError(adminWords.missing('--label'))
+  if (options.label.length > labelLength.max) {
+    throw new UsageError(adminWords.tooLong('--label', labelLength.max))
+  }
   return { user: options.user, label: options.label }
 }

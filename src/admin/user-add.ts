@@ -1,5 +1,5 @@
-import { readFileSync } from 'node:fs'
 import { adminWords } from '../../views/words/en/admin.ts'
+import { personTextLength } from '../domain/parse-person.ts'
 import { passwordLength } from '../domain/password-length.ts'
 import { type Role, roles } from '../domain/role.ts'
 import { addUser } from '../store/add-user.ts'
@@ -7,38 +7,46 @@ import { findCustomerByName } from '../store/find-customer-by-name.ts'
 import type { Store } from '../store/open.ts'
 import { hashPassword } from '../web/password.ts'
 import { operator, withStore } from './operator.ts'
+import type { Options } from './options.ts'
+import { readPassword } from './read-password.ts'
 import { Refused } from './refused.ts'
 import { UsageError } from './usage-error.ts'
 
-export type UserOptions = {
-  readonly name?: string | undefined
-  readonly role?: string | undefined
-  readonly customer?: string | undefined
-  readonly display?: string | undefined
-  readonly department?: string | undefined
+/** Adds a person; the password comes by standard input, where no process list shows it. */
+export async function userAdd(options: Options): Promise<string> {
+  const name = textOf('--name', options.name, personTextLength.name)
+  if (name === '') throw new UsageError(adminWords.missing('--name'))
+  const displayName = textOf('--display', options.display, personTextLength.displayName) || name
+  const department = textOf('--department', options.department, personTextLength.department)
+  const role = roleOf(options)
+  const password = await readPassword()
+  const { min, max } = passwordLength
+  if (password.length < min) throw new Refused(adminWords.shortPassword(min))
+  if (password.length > max) throw new Refused(adminWords.longPassword(max))
+  const passwordHash = await hashPassword(password)
+  // The first person makes the database; a customer's user needs one that knows the customer.
+  return withStore({ isNew: role !== 'customer' }, (store) => {
+    const customerId = customerIdOf(store, options.customer)
+    addUser(store, { name, displayName, role, department, customerId, passwordHash }, operator())
+    return adminWords.userAdded(name, role)
+  })
 }
 
-/** Adds a person; the password comes by standard input, where no process list shows it. */
-export async function userAdd(options: UserOptions): Promise<string> {
-  const name = options.name?.trim() ?? ''
-  if (name === '') throw new UsageError(adminWords.missing('--name'))
+function roleOf(options: Options): Role {
   if (options.role === undefined) throw new UsageError(adminWords.missing('--role'))
   const role = roles.find((one) => one === options.role)
   if (role === undefined) throw new UsageError(adminWords.badRole(options.role))
   if (role === 'customer' && !options.customer) throw new UsageError(adminWords.customerNeeded)
-  if (role !== 'customer' && options.customer) throw new UsageError(adminWords.customerOnly)
-  const password = readFileSync(0, 'utf8').replace(/\r?\n$/, '')
-  if (password.length < passwordLength.min || password.length > passwordLength.max) {
-    throw new Refused(adminWords.shortPassword(passwordLength.min))
+  if (role !== 'customer' && options.customer !== undefined) {
+    throw new UsageError(adminWords.customerOnly)
   }
-  const passwordHash = await hashPassword(password)
-  return withStore({ isNew: true }, (store) => {
-    const customerId = customerIdOf(store, options.customer)
-    const { display, department = '' } = options
-    const fresh = { name, displayName: display ?? name, role, department, customerId, passwordHash }
-    addUser(store, fresh, operator())
-    return adminWords.userAdded(name, role satisfies Role)
-  })
+  return role
+}
+
+function textOf(option: string, typed: string | undefined, max: number): string {
+  const text = typed?.trim() ?? ''
+  if (text.length > max) throw new UsageError(adminWords.tooLong(option, max))
+  return text
 }
 
 function customerIdOf(store: Store, name: string | undefined): number | null {

@@ -39,6 +39,8 @@ export function storeOf(raw: Database.Database): Store {
     transact: (work) =>
       raw.inTransaction ? raw.transaction(work)() : raw.transaction(work).immediate(),
     close: () => {
+      // A stop doesn't wait for whoever reads just now: the log is whole without the checkpoint.
+      raw.pragma('busy_timeout = 200')
       raw.pragma('wal_checkpoint(TRUNCATE)')
       raw.close()
     },

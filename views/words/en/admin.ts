@@ -22,6 +22,9 @@ export const adminWords = {
   usage: (what: string) => `${what} See: npm run -s admin -- --help`,
   noVerb: 'Say what to do.',
   unknownVerb: (verb: string) => `There is no command "${verb}".`,
+  foreignOption: (option: string) => `${option} does not go with this command.`,
+  surplus: (word: string) => `"${word}" is one word too many.`,
+  tooLong: (option: string, max: number) => `${option} takes at most ${max} characters.`,
   missing: (option: string) => `${option} is missing.`,
   badRole: (role: string) => `There is no role "${role}".`,
   customerNeeded: 'A customer’s user needs --customer NAME.',
@@ -29,13 +32,21 @@ export const adminWords = {
   noCustomer: (name: string) => `There is no customer "${name}" in the records.`,
   shortPassword: (min: number) =>
     `The password, read from standard input, needs at least ${min} characters.`,
+  longPassword: (max: number) =>
+    `The password, read from standard input, may have at most ${max} characters.`,
+  askPassword: 'Password (not shown as you type): ',
   userAdded: (name: string, role: string) => `${name} can sign in as ${role}.`,
   revoked: (label: string, user: string) => `The token "${label}" of ${user} is ended.`,
   noStore: (file: string) => `There is no database at ${file}.`,
   backedUp: (file: string) => `The backup stands at ${file}.`,
   fileExists: (file: string) => `${file} exists already; a backup overwrites nothing.`,
   restored: (folder: string) => `The backup stands in ${folder}.`,
-  folderNotEmpty: (folder: string) => `${folder} is not empty; a restore overwrites nothing.`,
+  folderNotEmpty: (folder: string) => `${folder} is not empty; nothing in it is overwritten.`,
   sound: 'The database is sound: records, audit trail, stored files and certificates agree.',
+  unsound: (file: string, count: number, first: string) =>
+    `The database ${file} is not sound, ${count === 1 ? '1 fault' : `${count} faults`}: ${first}${
+      count === 1 ? '' : ' (all of them are on standard output)'
+    }`,
+  unreadable: (why: string) => `it can’t be read to its end: ${why}`,
   demoLoaded: (folder: string) => `The invented workshop stands in ${folder}.`,
 } as const

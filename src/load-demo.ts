@@ -1,0 +1,15 @@
+import { existsSync } from 'node:fs'
+import { join } from 'node:path'
+import { serverWords } from '../views/words/en/server.ts'
+import { projectRoot } from './project-root.ts'
+import { placeStore } from './store/place-store.ts'
+
+/**
+ * Puts the invented workshop into an empty data folder. It is drawn once, when the app is built.
+ * @throws Error where it was not built
+ */
+export function loadDemo(storeFile: string): void {
+  const drawn = join(projectRoot(), '.build/demo.sqlite')
+  if (!existsSync(drawn)) throw new Error(serverWords.demoNotBuilt)
+  placeStore(drawn, storeFile, `${storeFile}.part-${process.pid}`)
+}
