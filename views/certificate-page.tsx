@@ -8,7 +8,7 @@ import { VerdictMark } from './components/verdict-mark.tsx'
 import { minuteText } from './figures/time-text.ts'
 import { type Frame, Page } from './page.tsx'
 import { RecordCorrections } from './record-corrections.tsx'
-import { RecordResults } from './record-results.tsx'
+import { SealResults } from './seal-results.tsx'
 import { words } from './words/en.ts'
 
 const w = words.certificates
@@ -20,10 +20,10 @@ export const CertificatePage: FC<{
   sealId: number
   isStaff: boolean
 }> = ({ frame, certificate, sealId, isStaff }) => {
-  const { number, record } = certificate
+  const { number, record, sha256 } = certificate
   const { verdict } = record
   return (
-    <Page frame={frame} title={`${w.one} ${number}`} width="wide">
+    <Page frame={frame} title={`${w.one} ${number}`}>
       <PageHead over={w.one} title={number} lead={w.revision(certificate.revision)}>
         <VerdictMark size="large" verdict={verdict} word={words.trade.verdict[verdict]} />
       </PageHead>
@@ -46,14 +46,22 @@ export const CertificatePage: FC<{
           ) : null}
         </ButtonRow>
         <Facts pairs={factsOf(certificate)} />
-        <RecordResults record={record} />
+        <section class="card">
+          <h2>{w.results}</h2>
+          <SealResults faces={record.faces} staticTests={record.staticTests} />
+          <p class="soft">{w.resultsMore}</p>
+        </section>
         <RecordCorrections corrections={record.corrections} />
+        <Facts
+          layout="rows"
+          pairs={[{ label: w.facts.sha256, value: <code class="hash">{sha256}</code> }]}
+        />
       </div>
     </Page>
   )
 }
 
-function factsOf({ record, sha256 }: Certificate) {
+function factsOf({ record }: Certificate) {
   const { seal, workOrder, release, limitSet, equipment } = record
   const said = (text: string) => (text === '' ? w.notStated : text)
   const testers = [...new Set(record.testers.map((one) => one.name))].join(', ')
@@ -73,7 +81,6 @@ function factsOf({ record, sha256 }: Certificate) {
     },
     ...optional(w.facts.acknowledgement, release.acknowledgement),
     ...optional(w.facts.changeReason, record.changeReason),
-    { label: w.facts.sha256, value: <code class="hash">{sha256}</code> },
   ]
 }
 

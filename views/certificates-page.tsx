@@ -23,6 +23,8 @@ export const CertificatesPage: FC<{
     </PageHead>
     {certificates.length === 0 ? (
       <EmptyState title={w.none} text={isCustomer ? w.noneCustomer : w.noneStaff} />
+    ) : isCustomer ? (
+      <ul class="job-list">{certificates.map(job)}</ul>
     ) : (
       <DataTable
         caption={w.title}
@@ -31,23 +33,43 @@ export const CertificatesPage: FC<{
           { label: w.columns.number },
           { label: w.columns.issued },
           { label: w.columns.seal },
-          ...(isCustomer ? [] : [{ label: w.columns.customer }]),
+          { label: w.columns.customer },
           { label: w.columns.order },
           { label: w.columns.verdict },
           { label: w.columns.document, kind: 'act' },
         ]}
-        rows={certificates.map((one) => ({ cells: cellsOf(one, isCustomer) }))}
+        rows={certificates.map((one) => ({ cells: cellsOf(one) }))}
       />
     )}
   </Page>
 )
 
-function cellsOf({ number, issuedAt, record }: Certificate, isCustomer: boolean) {
+/** A line that a thumb can hit: the customer looks from a phone. */
+function job({ number, issuedAt, record }: Certificate) {
+  return (
+    <li class="job">
+      <a class="job-link" href={`/certificates/${number}`}>
+        <span class="job-number">{number}</span>
+        <span class="job-what">
+          {w.sealOf(record.seal.serial)}
+          <span class="job-detail">
+            {`${w.issuedOn(dayText(issuedAt))} · ${record.workOrder.number}`}
+          </span>
+        </span>
+        <span class="job-state">
+          <VerdictMark verdict={record.verdict} word={words.trade.verdict[record.verdict]} />
+        </span>
+      </a>
+    </li>
+  )
+}
+
+function cellsOf({ number, issuedAt, record }: Certificate) {
   return [
     <a href={`/certificates/${number}`}>{number}</a>,
     dayText(issuedAt),
     record.seal.serial,
-    ...(isCustomer ? [] : [record.customer.name]),
+    record.customer.name,
     record.workOrder.number,
     <VerdictMark verdict={record.verdict} word={words.trade.verdict[record.verdict]} />,
     <a href={`/certificates/${number}/document.pdf`} aria-label={w.pdfOf(number)}>

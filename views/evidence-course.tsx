@@ -1,5 +1,6 @@
 import type { FC } from 'hono/jsx'
 import type { Evidence } from '../src/domain/evidence.ts'
+import type { Component } from '../src/domain/seal.ts'
 import { DataTable } from './components/data-table.tsx'
 import { numberText } from './figures/number-text.ts'
 import { minuteText } from './figures/time-text.ts'
@@ -40,9 +41,7 @@ export const EvidenceCourse: FC<{ evidence: Evidence }> = ({ evidence }) => (
         cells: [
           trade.componentKind[one.kind],
           tradeWord(trade.faceMaterial, one.material),
-          [one.outerDiameterMm, one.innerDiameterMm]
-            .map((mm) => (mm === null ? w.notStated : numberText(mm)))
-            .join(' × '),
+          diametersText(one),
         ],
       }))}
     />
@@ -52,4 +51,10 @@ export const EvidenceCourse: FC<{ evidence: Evidence }> = ({ evidence }) => (
 /** The technician's words stand on the hand-over, not on the step; only the latest is at hand. */
 function noteAt(evidence: Evidence, at: string): string {
   return evidence.handOver?.at === at ? evidence.handOver.note : ''
+}
+
+function diametersText({ outerDiameterMm, innerDiameterMm }: Component): string {
+  const both = [outerDiameterMm, innerDiameterMm]
+  if (both.every((mm) => mm === null)) return ''
+  return both.map((mm) => (mm === null ? w.notStated : numberText(mm))).join(' × ')
 }

@@ -48,10 +48,17 @@ export const EvidencePage: FC<EvidencePageProps> = (props) => {
         title={w.orderTitle(workOrder.number)}
         lead={w.sealLine(seal.serial, arrangement, numberText(seal.shaftDiameterMm))}
       >
-        <VerdictMark size="large" verdict={verdict} word={trade.verdict[verdict]} />
+        <div class="cluster">
+          {workOrder.stage === 'handed-over' ? (
+            <ButtonLink href="#decision" label={w.toDecision} />
+          ) : null}
+          <VerdictMark size="large" verdict={verdict} word={trade.verdict[verdict]} />
+        </div>
       </PageHead>
       <div class="stack">
-        {conflict === undefined ? null : <Conflict sentence={conflict} />}
+        {conflict === undefined ? null : (
+          <Conflict sentence={conflict} wrote={props.form?.reason ?? ''} />
+        )}
         <OrderFacts evidence={evidence} />
         <RecordResults record={record} />
         <div class="split">
@@ -69,10 +76,11 @@ export const EvidencePage: FC<EvidencePageProps> = (props) => {
   )
 }
 
-const Conflict: FC<{ sentence: string }> = ({ sentence }) => (
+const Conflict: FC<{ sentence: string; wrote: string }> = ({ sentence, wrote }) => (
   <div class="faults" role="alert">
     <h2 class="faults-title">{w.notDone}</h2>
     <p>{sentence}</p>
+    {wrote === '' ? null : <p class="soft">{w.youWrote(wrote)}</p>}
     <p>
       <a href="#decision">{w.seeBelow}</a>
     </p>

@@ -5,7 +5,10 @@ import { words } from './words/en.ts'
 
 const w = words.inspection
 
-/** The instruments behind a result, with what stood on their labels on the day of use. */
+/**
+ * The instruments behind a result, with what stood on their labels on the day of use: two lines
+ * where one was calibrated between two uses of the same day.
+ */
 export const InstrumentsOnDay: FC<{
   instruments: readonly CertifiedInstrument[]
   numbers: readonly string[]
@@ -13,11 +16,13 @@ export const InstrumentsOnDay: FC<{
 }> = ({ instruments, numbers, day }) => (
   <ul class="stack-tight">
     {numbers.map((number) => {
-      const use = instruments.find((one) => one.number === number && one.usedOn.includes(day))
+      const uses = instruments.filter((one) => one.number === number && one.usedOn.includes(day))
       return (
         <li>
-          <span class="strong">{number}</span> {use?.name}
-          {use === undefined ? null : <Label use={use} />}
+          <span class="strong">{number}</span> {uses[0]?.name}
+          {uses.map((use) => (
+            <Label use={use} />
+          ))}
         </li>
       )
     })}
@@ -27,14 +32,21 @@ export const InstrumentsOnDay: FC<{
 const Label: FC<{ use: CertifiedInstrument }> = ({ use }) => {
   const isGood = use.status === 'in-calibration'
   const status = words.trade.calibrationStatus[use.status]
-  const due = use.dueOn === null ? '' : isGood ? w.dueUntil(use.dueOn) : w.wasDue(use.dueOn)
-  if (isGood) return <p class="cell-detail">{`${status} ${due}`}</p>
+  const due = use.dueOn === null ? null : isGood ? w.dueUntil(use.dueOn) : w.wasDue(use.dueOn)
+  const day = due === null ? null : <span class="unbroken">{due}</span>
+  if (isGood) {
+    return (
+      <p class="cell-detail">
+        {status} {day}
+      </p>
+    )
+  }
   return (
     <>
       <p>
         <VerdictMark verdict="missing" word={status} />
       </p>
-      {due === '' ? null : <p class="cell-detail">{due}</p>}
+      {day === null ? null : <p class="cell-detail">{day}</p>}
     </>
   )
 }

@@ -38,12 +38,15 @@ export const RecordResults: FC<{ record: CertificateRecord }> = ({ record }) => 
   />
 )
 
+/** In the order in which they were read; what is missing comes last. */
 function faceRows(record: CertificateRecord, face: CertifiedFace): Row[] {
   const standing = [face.asFound, face.asLeft].filter((one) => one !== null)
+  const readings = [...face.earlier, ...standing].sort((a, b) =>
+    a.recordedAt < b.recordedAt ? -1 : a.recordedAt > b.recordedAt ? 1 : 0,
+  )
   const left = face.asLeft === null ? [missingRow(faceTitle(face, 'as-left'))] : []
   return [
-    ...face.earlier.map((one) => flatnessRow(record, face, one, true)),
-    ...standing.map((one) => flatnessRow(record, face, one, false)),
+    ...readings.map((one) => flatnessRow(record, face, one, face.earlier.includes(one))),
     ...left,
   ]
 }

@@ -13,7 +13,7 @@ import { numberText } from './figures/number-text.ts'
 import { dayText } from './figures/time-text.ts'
 import { type Frame, Page } from './page.tsx'
 import { sealLine } from './seal-line.ts'
-import { type SealResults, SealResultsTable } from './seal-results.tsx'
+import { SealResults, type SealResultsProps } from './seal-results.tsx'
 import { stageMark } from './stage-mark.ts'
 import { tradeWord } from './words/en/trade.ts'
 import { words } from './words/en.ts'
@@ -24,7 +24,7 @@ const { trade } = words
 /** One order in a seal's life. `results` is null where the viewer is not shown them yet. */
 export type SealOrder = {
   readonly order: WorkOrder
-  readonly results: SealResults | null
+  readonly results: SealResultsProps | null
   readonly certificates: readonly Certificate[]
 }
 
@@ -72,11 +72,7 @@ const OrderCard: FC<SealOrder & { isStaff: boolean }> = (props) => {
           ...(order.reasonForRemoval === '' ? [] : [w.reason(order.reasonForRemoval)]),
         ].join(' · ')}
       </p>
-      {results === null ? (
-        <p>{w.notReleased}</p>
-      ) : (
-        <SealResultsTable number={order.number} results={results} />
-      )}
+      {results === null ? <p>{w.notReleased}</p> : <SealResults {...results} />}
       {certificates.map((one) => (
         <p>
           {w.certificate} <a href={`/certificates/${one.number}`}>{one.number}</a>

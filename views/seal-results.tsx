@@ -4,53 +4,58 @@ import type {
   CertifiedFlatness,
   CertifiedStaticTest,
 } from '../src/domain/certified-results.ts'
-import { DataTable, type Row } from './components/data-table.tsx'
+import type { VerdictKind } from '../src/plots/verdict-shape.ts'
 import { VerdictMark } from './components/verdict-mark.tsx'
 import { words } from './words/en.ts'
 
 const w = words.mySeals
 const { trade } = words
 
-export type SealResults = {
+export type SealResultsProps = {
   readonly faces: readonly CertifiedFace[]
   readonly staticTests: readonly CertifiedStaticTest[]
 }
 
-/** What an order found and left: the newest of each, beside one another. */
-export const SealResultsTable: FC<{ number: string; results: SealResults }> = (props) => {
-  const { faces, staticTests } = props.results
-  const rows = [
-    ...faces.filter((one) => one.asFound !== null || one.asLeft !== null).map(faceRow),
-    ...staticTests.filter((one) => one.isNewest).map(testRow),
+/** What an order found and left, the newest of each, in lines that a phone can hold. */
+export const SealResults: FC<SealResultsProps> = ({ faces, staticTests }) => {
+  const lines = [
+    ...faces.filter((one) => one.asFound !== null || one.asLeft !== null).map(faceLine),
+    ...staticTests.filter((one) => one.isNewest).map(testLine),
   ]
-  if (rows.length === 0) return <p class="soft">{w.nothingMeasured}</p>
+  if (lines.length === 0) return <p class="soft">{w.nothingMeasured}</p>
   return (
-    <DataTable
-      caption={w.results(props.number)}
-      isCaptionHidden
-      columns={[
-        { label: w.resultColumns.measured },
-        { label: w.resultColumns.asFound, kind: 'number' },
-        { label: w.resultColumns.asLeft, kind: 'number' },
-        { label: w.resultColumns.verdict },
-      ]}
-      rows={rows}
-    />
+    <ul class="result-lines">
+      {lines.map((one) => (
+        <li class="result-line">
+          <span class="strong">{one.title}</span>
+          <VerdictMark verdict={one.verdict} word={one.word} />
+          {one.details.map((text) => (
+            <span class="result-line-detail number">{text}</span>
+          ))}
+        </li>
+      ))}
+    </ul>
   )
 }
 
-function faceRow(face: CertifiedFace): Row {
-  const verdict = face.asLeft?.verdict ?? 'open'
+type Line = {
+  readonly title: string
+  readonly verdict: VerdictKind
+  readonly word: string
+  readonly details: readonly string[]
+}
+
+function faceLine(face: CertifiedFace): Line {
+  const { asFound, asLeft } = face
+  const upper = asLeft?.limit?.upper ?? null
+  const limit = upper === null ? '' : `, ${w.limit(`${upper.text} ${trade.unit.um}`)}`
   return {
-    cells: [
-      trade.faceKind[face.kind],
-      flatnessText(face.asFound),
-      flatnessText(face.asLeft),
-      face.asLeft === null ? (
-        <VerdictMark verdict="missing" word={w.notMeasured} />
-      ) : (
-        <VerdictMark verdict={verdict} word={trade.verdict[verdict]} />
-      ),
+    title: `${trade.faceKind[face.kind]}, ${w.flatness}`,
+    verdict: asLeft?.verdict ?? 'missing',
+    word: asLeft === null ? w.notMeasured : trade.verdict[asLeft.verdict],
+    details: [
+      `${trade.condition['as-found']}: ${flatnessText(asFound)}`,
+      `${trade.condition['as-left']}: ${flatnessText(asLeft)}${limit}`,
     ],
   }
 }
@@ -62,15 +67,23 @@ function flatnessText(reading: CertifiedFlatness | null): string {
 }
 
 /** Judged by the limit that applies; where both do, by the worse of the two. */
-function testRow(test: CertifiedStaticTest): Row {
-  const verdicts = [test.drop.verdict, test.leak.verdict]
+function testLine(test: CertifiedStaticTest): Line {
+  const { drop, leak } = test
+  const verdicts = [drop.verdict, leak.verdict]
   const verdict = verdicts.includes('fail') ? 'fail' : verdicts.includes('pass') ? 'pass' : 'open'
+  const dropLimit = limitText(drop.limit?.upper.text, trade.unit.kPa)
+  const leakLimit = limitText(leak.limit?.upperMlPerMin?.text, trade.unit.mlPerMin)
   return {
-    cells: [
-      `${w.staticTest}, ${trade.section[test.section].toLowerCase()}`,
-      '',
-      `${test.leakMlPerMin.text} ${trade.unit.mlPerMin}`,
-      <VerdictMark verdict={verdict} word={trade.verdict[verdict]} />,
+    title: `${w.staticTest}, ${trade.section[test.section].toLowerCase()}`,
+    verdict,
+    word: trade.verdict[verdict],
+    details: [
+      `${trade.characteristic['static-drop']}: ${test.pressureDropKPa.text} ${trade.unit.kPa}${dropLimit}`,
+      `${trade.characteristic['static-leak-rate']}: ${test.leakMlPerMin.text} ${trade.unit.mlPerMin}${leakLimit}`,
     ],
   }
+}
+
+function limitText(upper: string | undefined, unit: string): string {
+  return upper === undefined ? '' : `, ${w.limit(`${upper} ${unit}`)}`
 }

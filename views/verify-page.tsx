@@ -22,27 +22,29 @@ export const VerifyPage: FC<{ frame: Frame; state: VerifyState }> = ({ frame, st
   const title = state.kind === 'unknown' ? w.unknownTitle : w.verifyTitle
   return (
     <Page frame={frame} title={title} width="narrow">
-      {state.kind === 'known' ? <Known certificate={state.certificate} /> : null}
-      {state.kind === 'unknown' ? (
-        <>
-          <PageHead title={title} lead={w.unknown} />
-          <p>{w.asked(state.typed)}</p>
-        </>
-      ) : null}
-      {state.kind === 'start' ? <PageHead title={title} lead={w.verifyLead} /> : null}
-      <form method="get" action="/verify" class="stack">
-        {state.kind === 'known' ? <h2>{w.another}</h2> : null}
-        <Field
-          name="number"
-          label={w.number}
-          hint={w.numberHint}
-          value={state.kind === 'unknown' ? state.typed : ''}
-          isRequired
-          attributes={{ autocapitalize: 'characters', spellcheck: 'false' }}
-          {...(state.kind === 'start' && state.isEmpty ? { error: w.emptyNumber } : {})}
-        />
-        <Button label={w.check} kind={state.kind === 'known' ? 'plain' : 'main'} size="large" />
-      </form>
+      <div class="stack-loose">
+        {state.kind === 'known' ? <Known certificate={state.certificate} /> : null}
+        {state.kind === 'unknown' ? (
+          <div>
+            <PageHead title={title} lead={w.unknown} />
+            <p>{w.asked(state.typed)}</p>
+          </div>
+        ) : null}
+        {state.kind === 'start' ? <PageHead title={title} lead={w.verifyLead} /> : null}
+        <form method="get" action="/verify" class="stack">
+          {state.kind === 'known' ? <h2>{w.another}</h2> : null}
+          <Field
+            name="number"
+            label={w.number}
+            hint={w.numberHint}
+            value={state.kind === 'unknown' ? state.typed : ''}
+            isRequired
+            attributes={{ autocapitalize: 'characters', spellcheck: 'false' }}
+            {...(state.kind === 'start' && state.isEmpty ? { error: w.emptyNumber } : {})}
+          />
+          <Button label={w.check} kind={state.kind === 'known' ? 'plain' : 'main'} size="large" />
+        </form>
+      </div>
     </Page>
   )
 }
@@ -50,7 +52,7 @@ export const VerifyPage: FC<{ frame: Frame; state: VerifyState }> = ({ frame, st
 const Known: FC<{ certificate: PublicCertificate }> = ({ certificate }) => {
   const { number, verdict, revision } = certificate
   return (
-    <>
+    <div>
       <PageHead over={w.known} title={number} lead={certificate.workshopName}>
         <VerdictMark size="large" verdict={verdict} word={words.trade.verdict[verdict]} />
       </PageHead>
@@ -69,7 +71,7 @@ const Known: FC<{ certificate: PublicCertificate }> = ({ certificate }) => {
         <Notice kind="note" text={w.current} />
         <Compare sha256={certificate.sha256} />
       </div>
-    </>
+    </div>
   )
 }
 

@@ -1,9 +1,12 @@
 import { createHash } from 'node:crypto'
-import { describe, expect, test } from 'vitest'
+import { describe, expect, test, vi } from 'vitest'
 import { buildShop } from '../support/build-shop.ts'
 import { decisionForm } from '../support/decision-form.ts'
 import { workAndHandOver, workAndRelease } from '../support/shop-steps.ts'
 import { testApp } from '../support/test-app.ts'
+
+// Each release draws its document, 0.2 s alone and ten times that on a busy machine.
+vi.setConfig({ testTimeout: 60_000 })
 
 function issued() {
   const shop = buildShop()

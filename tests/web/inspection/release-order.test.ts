@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest'
+import { describe, expect, test, vi } from 'vitest'
 import { AppError } from '../../../src/domain/app-error.ts'
 import { readEvidence } from '../../../src/store/read-evidence.ts'
 import { evidenceFingerprint } from '../../../src/web/inspection/evidence-fingerprint.ts'
@@ -6,6 +6,9 @@ import { releaseOrder } from '../../../src/web/inspection/release-order.ts'
 import { buildShop } from '../../support/build-shop.ts'
 import { actorOf } from '../../support/cast.ts'
 import { workAndHandOver } from '../../support/shop-steps.ts'
+
+// Each release draws its document, 0.2 s alone and ten times that on a busy machine.
+vi.setConfig({ testTimeout: 60_000 })
 
 function prepared() {
   const { store, cast, workOrder } = prepare()

@@ -15,6 +15,8 @@ export const certificatesWords = {
     verdict: 'Verdict',
     document: 'Document',
   },
+  sealOf: (serial: string) => `Seal ${serial}`,
+  issuedOn: (day: string) => `issued ${day}`,
   pdf: 'PDF',
   pdfOf: (number: string) => `PDF of ${number}`,
 
@@ -23,7 +25,6 @@ export const certificatesWords = {
   download: 'Open the PDF',
   verifyLink: 'Check page',
   sealPage: 'The seal’s history',
-  evidence: 'Evidence',
   facts: {
     issued: 'Issued',
     customer: 'Customer',
@@ -39,6 +40,8 @@ export const certificatesWords = {
     changeReason: 'Why revised',
     sha256: 'SHA-256 of the PDF',
   },
+  results: 'Results',
+  resultsMore: 'Instruments, sources of the limits, methods and signatures stand in the PDF.',
   notStated: 'not stated',
   limitSet: (name: string, version: number, datedOn: string) =>
     `${name}, version ${version} of ${datedOn}`,

@@ -18,10 +18,7 @@ export const inspectionWords = {
     `Seal ${serial} · ${arrangement} · shaft ${shaft} mm`,
   toDecision: 'To the decision',
   toWorkOrder: 'Work order',
-  order: 'The order',
-  customer: 'Customer',
   customerOrder: 'Customer’s order',
-  equipment: 'Position',
   drawing: 'Drawing',
   receivedAt: 'Received',
   dueOn: 'Due',
@@ -47,7 +44,6 @@ export const inspectionWords = {
   staticTest: 'Static test',
   overtaken: 'read again later',
   overtakenTest: 'tested again later',
-  superseded: 'Superseded',
   notMeasured: 'Not measured',
   direction: (bands: string, directionDeg: number) => `${bands} at ${directionDeg}°`,
   bands: (text: string, hasSeveral: boolean) => (hasSeveral ? `bands: ${text}` : `bands ${text}`),
@@ -85,7 +81,6 @@ export const inspectionWords = {
 
   decision: 'Decision',
   decided: (outcome: string, name: string, at: string) => `${outcome} by ${name}, ${at}`,
-  decidedWords: 'Said',
   notHandedOver: 'Not handed over: there is nothing to decide yet.',
   managerLooks: 'An inspector decides. You see what they see.',
   inTheWay: 'This can’t be released',
@@ -106,6 +101,7 @@ export const inspectionWords = {
   choose: 'Choose release or refuse.',
   notSigned: 'This was not signed yet:',
   notDone: 'Nothing was recorded',
+  youWrote: (words: string) => `You wrote: ${words}`,
   seeBelow: 'What was decided stands below.',
 } as const
 

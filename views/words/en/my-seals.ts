@@ -9,8 +9,6 @@ export const mySealsWords = {
   done: 'Not in the workshop',
   due: (day: string) => `promised for ${day}`,
   noOrder: 'No order so far.',
-  history: 'History',
-  historyOf: (serial: string) => `History of ${serial}`,
   certificate: 'Certificate',
   /** What a stage means to the one who waits for the seal. */
   stage: {
@@ -40,16 +38,9 @@ export const mySealsWords = {
   noOrders: 'No order yet',
   received: (day: string) => `received ${day}`,
   reason: (text: string) => `Reason for removal: ${text}`,
-  openOrder: 'Work order',
-  results: (number: string) => `Results of ${number}`,
-  resultColumns: {
-    measured: 'Measured',
-    asFound: 'As found',
-    asLeft: 'As left',
-    verdict: 'Verdict',
-  },
   staticTest: 'Static test',
-  flatness: 'Flatness',
+  flatness: 'flatness',
+  limit: (text: string) => `limit ≤ ${text}`,
   notMeasured: 'not measured',
   unreadable: 'unreadable',
   notReleased: 'The results are shown when the order is released.',
