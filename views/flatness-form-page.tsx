@@ -61,6 +61,7 @@ export const FlatnessFormPage: FC<{ frame: Frame; form: FlatnessForm }> = ({ fra
     <Page frame={frame} title={`${title} ${form.orderNumber}`}>
       <PageHead title={title} over={`${form.orderNumber} · ${form.sealSerial}`} />
       <form method="post" action={action} class="reading">
+        <input type="hidden" name="formKey" value={form.formKey} />
         <div>
           <ErrorSummary
             title={chrome.faultsTitle}
@@ -98,7 +99,6 @@ const Questions: FC<{ form: FlatnessForm }> = ({ form }) => {
   }
   return (
     <>
-      <input type="hidden" name="formKey" value={form.formKey} />
       {form.replaced === null ? null : (
         <CorrectionFields replaced={form.replaced} reason={values.reason} {...error('reason')} />
       )}
@@ -108,9 +108,6 @@ const Questions: FC<{ form: FlatnessForm }> = ({ form }) => {
         </Caution>
       ) : null}
       <Remembered values={values} instruments={form.instruments} />
-      <p class="small">
-        <a href="#cautions">{w.cautionLine}</a>
-      </p>
       <Question number={1} title={w.face}>
         <ChoiceCards
           name="faceId"

@@ -43,6 +43,7 @@ export const StaticTestFormPage: FC<{ frame: Frame; form: StaticTestForm }> = (p
     <Page frame={frame} title={`${title} ${form.orderNumber}`}>
       <PageHead title={title} over={`${form.orderNumber} · ${form.sealSerial}`} />
       <form method="post" action={action} class="reading">
+        <input type="hidden" name="formKey" value={form.formKey} />
         <div>
           <ErrorSummary
             title={chrome.faultsTitle}
@@ -51,7 +52,6 @@ export const StaticTestFormPage: FC<{ frame: Frame; form: StaticTestForm }> = (p
               message: ownSentence(fault, w.faults),
             }))}
           />
-          <input type="hidden" name="formKey" value={form.formKey} />
           <Hazard />
           {form.replaced === null ? null : (
             <CorrectionFields

@@ -3,7 +3,7 @@ import type { Instrument } from '../../src/domain/instrument.ts'
 import { words } from '../words/en.ts'
 import type { FlatnessFormValues } from './form-values.ts'
 
-/** Lamp and optical flat of the last reading in one line, with the way to change them. */
+/** Lamp and optical flat of the last reading in one line, with the way to change them, and what to mind. */
 export const Remembered: FC<{
   values: Pick<FlatnessFormValues, 'lampInstrumentId' | 'opticalFlatInstrumentId'>
   instruments: readonly Instrument[]
@@ -25,6 +25,9 @@ export const Remembered: FC<{
       </p>
       <a class="button button-quiet" href="#lampInstrumentId">
         {w.change}
+      </a>
+      <a class="caution-line" href="#cautions">
+        {w.cautionLine}
       </a>
     </div>
   )
