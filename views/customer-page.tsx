@@ -13,8 +13,9 @@ import { Notice } from './components/notice.tsx'
 import { PageHead } from './components/page-head.tsx'
 import type { SmallForm } from './customers-page.tsx'
 import { numberText } from './figures/number-text.ts'
-import { ownErrorOf, ownSentence } from './own-error-of.ts'
+import { ownErrorOf } from './own-error-of.ts'
 import { type Frame, Page } from './page.tsx'
+import { summaryFaults } from './summary-faults.ts'
 import { words } from './words/en.ts'
 
 type Props = {
@@ -135,13 +136,15 @@ const AddPosition: FC<{ customer: Customer; form: SmallForm }> = ({ customer, fo
   const { chrome, customers: w } = words
   const { typed, faults, formKey } = form
   const own = { 'tag taken': w.tagTaken }
+  const { tag, description, serviceFluid } = w
+  const labels: Record<string, string> = { tag, description, serviceFluid }
   return (
     <details class="fold" open={faults.length > 0}>
       <summary>{w.addEquipment}</summary>
       <form method="post" action={`/customers/${customer.id}/equipment`} class="fold-body">
         <ErrorSummary
           title={chrome.faultsTitle}
-          faults={faults.map((one) => ({ fieldId: one.field, message: ownSentence(one, own) }))}
+          faults={summaryFaults(faults, (field) => labels[field], own)}
         />
         <input type="hidden" name="formKey" value={formKey} />
         <Field

@@ -9,8 +9,9 @@ import { ErrorSummary } from './components/error-summary.tsx'
 import { Field } from './components/field.tsx'
 import { PageHead } from './components/page-head.tsx'
 import { TextAreaField } from './components/text-area-field.tsx'
-import { ownErrorOf, ownSentence } from './own-error-of.ts'
+import { ownErrorOf } from './own-error-of.ts'
 import { type Frame, Page } from './page.tsx'
+import { summaryFaults } from './summary-faults.ts'
 import { words } from './words/en.ts'
 
 /** What was typed into a small form, what is wrong with it, and its key. */
@@ -57,12 +58,13 @@ export const CustomersPage: FC<{
 const AddCustomer: FC<SmallForm> = ({ typed, faults, formKey }) => {
   const { chrome, customers: w } = words
   const own = { 'name taken': w.nameTaken }
+  const labels: Record<string, string> = { name: w.name, address: w.address, contact: w.contact }
   return (
     <section class="card stack" id="add" aria-labelledby="add-title">
       <h2 id="add-title">{w.add}</h2>
       <ErrorSummary
         title={chrome.faultsTitle}
-        faults={faults.map((one) => ({ fieldId: one.field, message: ownSentence(one, own) }))}
+        faults={summaryFaults(faults, (field) => labels[field], own)}
       />
       <form method="post" action="/customers">
         <input type="hidden" name="formKey" value={formKey} />

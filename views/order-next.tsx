@@ -142,7 +142,6 @@ const HandOverForm: FC<OrderNextProps> = (props) => {
       <input type="hidden" name="formKey" value={`${formKey}-hand-over`} />
       <TextAreaField
         name="note"
-        id="hand-over-note"
         label={w.handOverNote}
         hint={w.handOverNoteHint}
         value={note}

@@ -12,12 +12,25 @@ import { TextAreaField } from './components/text-area-field.tsx'
 import { errorOf } from './error-of.ts'
 import { DecontaminationFields, ResidueCaution } from './order-decontamination.tsx'
 import type { ReceiptTyped } from './receipt-page.tsx'
-import { faultSentence } from './words/en/faults.ts'
+import { summaryFaults } from './summary-faults.ts'
 import { words } from './words/en.ts'
 
 type FormProps = {
   readonly typed: ReceiptTyped
   readonly faults: readonly Fault[]
+}
+
+const { receipt, decontaminationLegend, lastFluid } = words.workOrders
+const labels: Readonly<Record<string, string>> = {
+  decontamination: decontaminationLegend,
+  lastFluid,
+  customerOrder: receipt.customerOrder,
+  dueOn: receipt.dueOn,
+  reasonForRemoval: receipt.reasonForRemoval,
+  limitSetId: receipt.limitSet,
+  sealedPressureKPa: receipt.sealedPressure,
+  serviceTemperatureC: receipt.serviceTemperature,
+  shaftSpeedPerMin: receipt.shaftSpeed,
 }
 
 /** What is stated when a seal comes in: the order, the last fluid, the service data. */
@@ -36,7 +49,7 @@ export const ReceiptForm: FC<
     <form method="post" action="/work-orders" class="stack-loose">
       <ErrorSummary
         title={chrome.faultsTitle}
-        faults={faults.map((one) => ({ fieldId: one.field, message: faultSentence(one) }))}
+        faults={summaryFaults(faults, (field) => labels[field])}
       />
       <input type="hidden" name="formKey" value={formKey} />
       <input type="hidden" name="sealId" value={String(seal.id)} />

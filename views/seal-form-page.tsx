@@ -12,9 +12,11 @@ import { ErrorSummary } from './components/error-summary.tsx'
 import { Field } from './components/field.tsx'
 import { PageHead } from './components/page-head.tsx'
 import { SelectField } from './components/select-field.tsx'
-import { ownErrorOf, ownSentence } from './own-error-of.ts'
+import { ownErrorOf } from './own-error-of.ts'
 import { type Frame, Page } from './page.tsx'
 import { SealComponentsFields } from './seal-components-fields.tsx'
+import { sealLabel } from './seal-label.ts'
+import { summaryFaults } from './summary-faults.ts'
 import { words } from './words/en.ts'
 
 type Texts = Readonly<Record<string, string>>
@@ -56,10 +58,7 @@ export const SealFormPage: FC<Props> = (props) => {
         {...(over === undefined ? {} : { over })}
       />
       <form method="post" action={`/customers/${customer.id}/seals`} class="stack-loose">
-        <ErrorSummary
-          title={chrome.faultsTitle}
-          faults={faults.map((one) => ({ fieldId: one.field, message: ownSentence(one, own) }))}
-        />
+        <ErrorSummary title={chrome.faultsTitle} faults={summaryFaults(faults, sealLabel, own)} />
         <input type="hidden" name="formKey" value={formKey} />
         {isReceipt ? <input type="hidden" name="next" value="receipt" /> : null}
         <Identity {...props} />

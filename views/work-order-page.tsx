@@ -18,7 +18,10 @@ import { OrderReadings } from './order-readings.tsx'
 import { OrderTests } from './order-tests.tsx'
 import { ownErrorOf } from './own-error-of.ts'
 import { type Frame, Page } from './page.tsx'
+import { summaryFaults } from './summary-faults.ts'
 import { words } from './words/en.ts'
+
+const withdrawalSentences = { 'reason empty': words.workOrders.withdrawReasonNeeded } as const
 
 export type OrderDone = 'recorded' | 'handedOver' | 'received'
 
@@ -62,6 +65,7 @@ export const WorkOrderPage: FC<WorkOrderPageProps> = (props) => {
               : []
           }
         />
+        <TypedFaults typed={typed} />
         <OrderWay steps={steps} />
         <div class="split">
           <div class="stack-loose">
@@ -108,6 +112,21 @@ export const WorkOrderPage: FC<WorkOrderPageProps> = (props) => {
   )
 }
 
+/** What was refused in one of the page's forms, said above: the form itself may be far below. */
+const TypedFaults: FC<{ typed: OrderTyped }> = ({ typed }) => {
+  const w = words.workOrders
+  const labels: Readonly<Record<string, string>> = {
+    note: w.handOverNote,
+    reason: w.withdraw,
+    decontamination: w.decontaminationLegend,
+    lastFluid: w.lastFluid,
+  }
+  const { noteFaults, withdrawal, decontamination } = typed
+  const faults = [...noteFaults, ...withdrawal.faults, ...decontamination.faults]
+  const lines = summaryFaults(faults, (field) => labels[field], withdrawalSentences)
+  return <ErrorSummary title={words.chrome.faultsTitle} faults={lines} />
+}
+
 const Decontamination: FC<WorkOrderPageProps> = ({ evidence, formKey, typed }) => (
   <DecontaminationForm
     number={evidence.workOrder.number}
@@ -138,7 +157,7 @@ const Withdrawal: FC<WorkOrderPageProps> = ({ evidence, formKey, typed }) => {
           hint={w.withdrawHint}
           value={reason}
           isRequired
-          {...ownErrorOf(faults, 'reason', { 'reason empty': w.withdrawReasonNeeded })}
+          {...ownErrorOf(faults, 'reason', withdrawalSentences)}
         />
         <ButtonRow>
           <Button label={w.withdrawSubmit} kind="stop" />

@@ -170,7 +170,9 @@ describe('recording a seal', () => {
       'components[3].outerDiameterMm': '50',
       'components[3].innerDiameterMm': '60',
     })
-    expect(html).toContain('href="#components[3].innerDiameterMm"')
+    expect(html).toContain(
+      'href="#components[3].innerDiameterMm">Stationary seat, inner diameter: The',
+    )
     expect(html).toContain('id="components[3].innerDiameterMm-error"')
   })
 

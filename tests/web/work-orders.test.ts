@@ -149,7 +149,7 @@ describe('moving an order', () => {
     const asked = await move({ to: 'withdrawn', reason: '  ' })
     expect(asked.status).toBe(422)
     const html = await asked.text()
-    expect(html).toContain('Say why the order is withdrawn.')
+    expect(html).toContain('href="#reason">Withdraw this order: Say why the order is withdrawn.')
     expect(html).toContain('value="k1-withdrawn"')
     expect((await move({ to: 'withdrawn', reason: 'scrapped by the customer' })).status).toBe(303)
     expect(stage()).toBe('withdrawn')
