@@ -8,10 +8,16 @@ import { words } from '../words/en.ts'
 import { printed } from './answer.tsx'
 
 /** The lamp's wavelength with its source, and the counts that are asked most. */
-export const LampTable: FC<{ conversion: BandConversion | null; isSwap?: boolean }> = (props) => {
-  const { conversion, isSwap } = props
+export const LampTable: FC<{
+  conversion: BandConversion | null
+  isSwap?: boolean
+}> = ({ conversion, isSwap }) => {
   return (
-    <section class="stack lamp-table" id="lamp-table" {...(isSwap ? { 'hx-swap-oob': 'true' } : {})}>
+    <section
+      class="stack lamp-table"
+      id="lamp-table"
+      {...(isSwap ? { 'hx-swap-oob': 'true' } : {})}
+    >
       {conversion === null ? null : <Shown conversion={conversion} />}
     </section>
   )

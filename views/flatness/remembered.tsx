@@ -3,7 +3,7 @@ import type { Instrument } from '../../src/domain/instrument.ts'
 import { words } from '../words/en.ts'
 import type { FlatnessFormValues } from './form-values.ts'
 
-/** Lamp and optical flat of the last reading in one line, with the way to change them, and what to mind. */
+/** Lamp and optical flat of the last reading, the way to change them, and what to mind. */
 export const Remembered: FC<{
   values: Pick<FlatnessFormValues, 'lampInstrumentId' | 'opticalFlatInstrumentId'>
   instruments: readonly Instrument[]

@@ -9,6 +9,10 @@ export const LimitSource: FC<{ limit: Limit | null; label?: string }> = ({ limit
     {label === undefined ? null : <span class="strong">{label}: </span>}
     {limit === null
       ? words.recording.noLimit
-      : `${limitText(limit)}. ${limit.asWritten}. ${words.trade.limitBasis[limit.basis]}: ${limit.source}`}
+      : `${limitText(limit)}. ${limit.asWritten}. ${basisOf(limit)}`}
   </p>
 )
+
+function basisOf(limit: Limit): string {
+  return `${words.trade.limitBasis[limit.basis]}: ${limit.source}`
+}
