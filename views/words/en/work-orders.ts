@@ -96,7 +96,6 @@ export const workOrdersWords = {
   measured: {
     face: 'Face',
     seen: 'Seen',
-    bands: 'Bands',
     result: 'Result',
     limit: 'Limit',
     verdict: 'Verdict',
