@@ -73,6 +73,8 @@ describe('a session', () => {
     expect(findSession(store, hashOf('b'), castAt)).toBeUndefined()
     expect(findSession(store, hashOf('a'), '2026-11-26T08:59:59.999Z')).toEqual(cast.tess)
     expect(findSession(store, hashOf('a'), later)).toBeUndefined()
+    store.raw.exec("UPDATE user SET is_active = 0 WHERE name = 'tess'") // behind setActive's back
+    expect(findSession(store, hashOf('a'), castAt)).toBeUndefined()
   })
 
   test('ends with signing out, and signing out twice changes nothing more', () => {
