@@ -5,7 +5,7 @@ import { migrate } from './migrate.ts'
 export type Store = {
   readonly raw: Database.Database
   readonly db: BetterSQLite3Database
-  /** Runs `work` in one immediate transaction; inside another one it is a savepoint. Never async. */
+  /** One immediate transaction; inside another one a savepoint. Never async. */
   readonly transact: <T>(work: () => T) => T
   readonly close: () => void
 }

@@ -7,7 +7,7 @@ import type { Store } from './open.ts'
 import { requireInstrument } from './require-instrument.ts'
 import { instrument } from './schema/instrument.ts'
 
-/** @throws AppError not-found `no-instrument`; conflict `instrument-withdrawn` where it already is */
+/** @throws AppError not-found `no-instrument`; conflict `instrument-withdrawn` */
 export function withdrawInstrument(
   store: Store,
   fresh: { readonly instrumentId: number; readonly on: string; readonly reason: string },
