@@ -62,7 +62,7 @@ const SubjectFilter: FC<{ subject: string }> = ({ subject }) => {
   const w = words.people.audit
   return (
     <search>
-      <form method="get" action="/audit" aria-label={w.filterTitle}>
+      <form method="get" action="/audit" aria-label={w.filterTitle} class="filter-line">
         <Field
           name="subject"
           label={w.subject}
@@ -100,7 +100,7 @@ const Line: FC<{ entry: AuditEntry; isOnlySubject: boolean }> = ({ entry, isOnly
               <a href={address(entry.subject, '')}>{w.only}</a>
             </p>
           )}
-          <section class="audit-detail" aria-label={w.detail} tabindex={0}>
+          <section class="audit-detail" aria-label={w.detail(entry.id)} tabindex={0}>
             <pre>{jsonText(entry.detail)}</pre>
           </section>
           <Facts

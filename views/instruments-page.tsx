@@ -2,13 +2,10 @@ import type { FC } from 'hono/jsx'
 import type { Fault } from '../src/domain/fault.ts'
 import { instrumentKinds } from '../src/domain/instrument.ts'
 import type { InstrumentStanding } from '../src/domain/instrument-standing.ts'
-import { Button } from './components/button.tsx'
 import { ButtonLink } from './components/button-link.tsx'
-import { ButtonRow } from './components/button-row.tsx'
 import { DataTable } from './components/data-table.tsx'
 import { EmptyState } from './components/empty-state.tsx'
 import { PageHead } from './components/page-head.tsx'
-import { SelectField } from './components/select-field.tsx'
 import { InstrumentForm, type InstrumentTyped } from './instrument-form.tsx'
 import { InstrumentStatus } from './instrument-status.tsx'
 import { type Frame, Page } from './page.tsx'
@@ -49,29 +46,24 @@ export const InstrumentsPage: FC<InstrumentsPageProps> = ({ frame, standings, ki
   )
 }
 
+/** One tap, and the address says what is shown. */
 const KindFilter: FC<{ kind: string }> = ({ kind }) => {
   const w = words.instruments
+  const choices = [
+    { value: '', label: w.anyKind },
+    ...instrumentKinds.map((value) => ({ value, label: words.trade.instrumentKind[value] })),
+  ]
   return (
-    <search>
-      <form method="get" action="/instruments" aria-label={w.filterTitle}>
-        <SelectField
-          name="kind"
-          id="shown-kind"
-          label={w.kind}
-          emptyLabel={w.anyKind}
-          value={kind}
-          width="short"
-          options={instrumentKinds.map((value) => ({
-            value,
-            label: words.trade.instrumentKind[value],
-          }))}
+    <nav class="cluster" aria-label={w.filterTitle}>
+      {choices.map(({ value, label }) => (
+        <ButtonLink
+          href={value === '' ? '/instruments' : `/instruments?kind=${value}`}
+          label={label}
+          kind={value === kind ? 'main' : 'plain'}
+          {...(value === kind ? { attributes: { 'aria-current': 'true' } } : {})}
         />
-        <ButtonRow>
-          <Button label={w.filter} />
-          {kind === '' ? null : <ButtonLink href="/instruments" label={w.clear} kind="quiet" />}
-        </ButtonRow>
-      </form>
-    </search>
+      ))}
+    </nav>
   )
 }
 

@@ -27,9 +27,9 @@ export const LimitFields: FC<{
   }
   const isFaulty = faults.some((one) => one.field.startsWith(`limits[${index}].`))
   return (
-    <details class="fold card" open={isFaulty}>
+    <details class="fold" open={isFaulty}>
       <summary>{w.limit(index + 1, nameOf(entry))}</summary>
-      <div class="fold-body">
+      <div class="fold-body stack">
         <div class="field-pair">
           <SelectField
             {...at('characteristic')}

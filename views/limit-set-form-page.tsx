@@ -87,13 +87,17 @@ export const LimitSetFormPage: FC<LimitSetFormPageProps> = (props) => {
             {...own('directionsRequiredCount')}
           />
         </section>
-        <section id="limits" class="stack" aria-labelledby="limits-title">
+        <section id="limits" aria-labelledby="limits-title">
           <div class="section-head">
             <h2 id="limits-title">{w.limitsTitle}</h2>
           </div>
-          {typed.limits.map((entry, index) => (
-            <LimitFields entry={entry} index={index} faults={faults} />
-          ))}
+          <ol class="job-list">
+            {typed.limits.map((entry, index) => (
+              <li class="job">
+                <LimitFields entry={entry} index={index} faults={faults} />
+              </li>
+            ))}
+          </ol>
         </section>
         <ButtonRow>
           <Button label={next === null ? w.submit : w.submitNext} kind="main" size="large" />

@@ -1,7 +1,6 @@
 import type { FC } from 'hono/jsx'
 import type { Limit, LimitSet } from '../src/domain/limit-set.ts'
 import { ButtonLink } from './components/button-link.tsx'
-import { DataTable } from './components/data-table.tsx'
 import { Facts } from './components/facts.tsx'
 import { Notice } from './components/notice.tsx'
 import { PageHead } from './components/page-head.tsx'
@@ -56,7 +55,7 @@ export const LimitSetPage: FC<LimitSetPageProps> = (props) => {
             },
           ]}
         />
-        <LimitTable set={set} />
+        <LimitList set={set} />
         {mayWrite ? (
           <p>
             <a href={`/audit?subject=${encodeURIComponent(`limit-set ${set.id}`)}`}>{w.trail}</a>
@@ -67,42 +66,41 @@ export const LimitSetPage: FC<LimitSetPageProps> = (props) => {
   )
 }
 
-const LimitTable: FC<{ set: LimitSet }> = ({ set }) => {
+/** Rows that stand side by side on a desk and below one another on a phone: nothing scrolls away. */
+const LimitList: FC<{ set: LimitSet }> = ({ set }) => {
   const w = words.limitSets
-  const { limitColumn: column } = w
   return (
-    <DataTable
-      caption={w.limitCaption}
-      isCaptionHidden
-      columns={[
-        { label: column.what },
-        { label: column.upper },
-        { label: column.asWritten },
-        { label: column.holds },
-        { label: column.basis },
-      ]}
-      rows={set.limits.map((one) => ({
-        cells: [
-          <>
-            {words.trade.characteristic[one.characteristic]}
-            <p class="soft">{materialOf(one)}</p>
-          </>,
-          <Units limit={one} />,
-          one.asWritten,
-          holdsFor(one).map((line) => <p>{line}</p>),
-          <Basis limit={one} />,
-        ],
-      }))}
-    />
+    <section aria-labelledby="limits-title">
+      <div class="section-head">
+        <h2 id="limits-title">{w.limitsTitle}</h2>
+      </div>
+      <ul class="job-list">
+        {set.limits.map((one) => (
+          <li class="job record-row">
+            <div>
+              <h3>{titleOf(one)}</h3>
+              {holdsFor(one).map((line) => (
+                <p class="soft">{line}</p>
+              ))}
+            </div>
+            <Units limit={one} />
+            <div>
+              <Basis limit={one} />
+            </div>
+          </li>
+        ))}
+      </ul>
+    </section>
   )
 }
 
 const Units: FC<{ limit: Limit }> = ({ limit }) => (
-  <>
+  <div>
     {limitUnitsText(limit).map((text, index) => (
       <p class={index === 0 ? 'number strong' : 'number'}>{text}</p>
     ))}
-  </>
+    <p class="soft">{words.limitSets.writtenAs(limit.asWritten)}</p>
+  </div>
 )
 
 /** What has no source says so with a sign: it is not to be mistaken for what has one. */
@@ -118,17 +116,19 @@ const Basis: FC<{ limit: Limit }> = ({ limit }) => {
   )
 }
 
-function materialOf({ characteristic, faceMaterial }: Limit): string {
-  if (characteristic !== 'flatness') return ''
-  if (faceMaterial === null) return words.limitSets.everyFace
-  return tradeWord(words.trade.faceMaterial, faceMaterial)
+function titleOf({ characteristic, faceMaterial }: Limit): string {
+  const { limitSets, trade } = words
+  const title = trade.characteristic[characteristic]
+  if (characteristic !== 'flatness') return title
+  const material =
+    faceMaterial === null ? limitSets.everyFace : tradeWord(trade.faceMaterial, faceMaterial)
+  return `${title}: ${material.toLowerCase()}`
 }
 
 function holdsFor({ withinS, volumeAtMostL }: Limit): readonly string[] {
   const w = words.limitSets
-  const lines = [
+  return [
     withinS === null ? '' : w.within(numberText(withinS)),
     volumeAtMostL === null ? '' : w.volumeAtMost(numberText(volumeAtMostL)),
   ].filter((line) => line !== '')
-  return lines.length === 0 ? [w.always] : lines
 }

@@ -2,7 +2,6 @@ import type { FC } from 'hono/jsx'
 import type { Customer } from '../src/domain/customer.ts'
 import type { User } from '../src/domain/user.ts'
 import { Button } from './components/button.tsx'
-import { DataTable } from './components/data-table.tsx'
 import { Notice } from './components/notice.tsx'
 import { PageHead } from './components/page-head.tsx'
 import { VerdictMark } from './components/verdict-mark.tsx'
@@ -39,53 +38,48 @@ export const PeoplePage: FC<PeoplePageProps> = (props) => {
       <div class="stack-loose">
         {isRecorded ? <Notice kind="done" text={w.recorded} /> : null}
         {isFaulty ? add : null}
-        <PeopleTable {...props} />
+        <PeopleList {...props} />
         {isFaulty ? null : add}
       </div>
     </Page>
   )
 }
 
-const PeopleTable: FC<PeoplePageProps> = ({ people, customers, selfId, form }) => {
+const PeopleList: FC<PeoplePageProps> = ({ people, customers, selfId, form }) => {
   const w = words.people
-  const { column } = w
   return (
-    <DataTable
-      caption={w.caption}
-      isCaptionHidden
-      columns={[
-        { label: column.displayName },
-        { label: column.name },
-        { label: column.role },
-        { label: column.department },
-        { label: column.access },
-        { label: column.act, kind: 'act', isLabelHidden: true },
-      ]}
-      rows={people.map((one) => ({
-        mark: one.isActive ? undefined : 'quiet',
-        cells: [
-          one.displayName,
-          one.name,
-          <>
-            {words.chrome.roles[one.role]}
-            {one.customerId === null ? null : (
-              <p class="soft">{customers.find((of) => of.id === one.customerId)?.name}</p>
+    <ul class="job-list" aria-label={w.caption}>
+      {people.map((one) => (
+        <li class="job record-row">
+          <div>
+            <h2 class="person-name">{one.displayName}</h2>
+            <p class="soft">{w.signsInAs(one.name)}</p>
+          </div>
+          <div>
+            <p>{words.chrome.roles[one.role]}</p>
+            <p class="soft">{placeOf(one, customers)}</p>
+          </div>
+          <div class="cluster">
+            <VerdictMark
+              verdict={one.isActive ? 'pass' : 'refused'}
+              word={one.isActive ? w.hasAccess : w.noAccess}
+            />
+            {one.id === selfId ? (
+              <span class="soft">{w.you}</span>
+            ) : (
+              <AccessForm person={one} formKey={form.formKey} />
             )}
-          </>,
-          one.department === '' ? <span class="soft">{w.notStated}</span> : one.department,
-          <VerdictMark
-            verdict={one.isActive ? 'pass' : 'refused'}
-            word={one.isActive ? w.hasAccess : w.noAccess}
-          />,
-          one.id === selfId ? (
-            <span class="soft">{w.you}</span>
-          ) : (
-            <AccessForm person={one} formKey={form.formKey} />
-          ),
-        ],
-      }))}
-    />
+          </div>
+        </li>
+      ))}
+    </ul>
   )
+}
+
+/** The customer whose seals they see, and the department where it is stated. */
+function placeOf(person: User, customers: readonly Customer[]): string {
+  const customer = customers.find((one) => one.id === person.customerId)
+  return [customer?.name ?? '', person.department].filter((text) => text !== '').join(' · ')
 }
 
 const AccessForm: FC<{ person: User; formKey: string }> = ({ person, formKey }) => {

@@ -107,7 +107,7 @@ describe('a new version', () => {
     expect(text).toContain('value="&quot;much&quot;"')
     expect(text).toContain('Choose a unit of what is limited.')
     expect(text).toContain('href="#limits[0].upper"')
-    expect(text).toContain('<details class="fold card" open="">')
+    expect(text).toContain('<details class="fold" open="">')
     expect(formOf(text).formKey).toBe(form.formKey)
     expect(listLimitSets(store)).toHaveLength(1)
   })

@@ -11,7 +11,7 @@ export const styleOrder: readonly string[] = [
   'verdict.css',
   'tables.css',
   'evidence.css',
-  'audit.css',
+  'records.css',
   'reading.css',
   'recording.css',
   'desk.css',

@@ -5,8 +5,6 @@ export const instrumentsWords = {
   filterTitle: 'Choose which instruments are shown',
   kind: 'Kind',
   anyKind: 'Every kind',
-  filter: 'Show',
-  clear: 'Show all',
   caption: 'Instruments, overdue ones first',
   none: 'No instrument of this kind yet',
   noneText: 'Readings and tests name the instrument they were made with.',
