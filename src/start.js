@@ -8,6 +8,7 @@ import { fileURLToPath, pathToFileURL } from 'node:url'
 const root = dirname(dirname(fileURLToPath(import.meta.url)))
 const built = join(root, '.build')
 const stamp = join(built, 'stamp')
+const demo = join(built, 'demo.sqlite')
 
 if (Number(process.versions.node.split('.')[0]) !== 24) {
   process.stderr.write(
@@ -27,10 +28,22 @@ if (verb === 'admin') {
 
 /** Stale: no build, or a source newer than it. */
 function isStale() {
-  if (!existsSync(stamp)) return true
-  const builtAt = statSync(stamp).mtimeMs
-  const lists = ['src', 'views', 'reports', 'fixtures/demo', 'migrations', 'package.json']
-  return lists.some((path) => newest(join(root, path)) > builtAt)
+  const sources = ['src', 'views', 'reports', 'fixtures/demo', 'migrations', 'package.json']
+  return isOlder(stamp, sources)
+}
+
+/** What the invented workshop is drawn from: a new button need not draw its certificates again. */
+function isDemoStale() {
+  const science = ['src/science', 'src/domain', 'src/plots', 'src/store', 'src/web/inspection']
+  const document = ['reports', 'views/words/en/certificate.ts', 'fixtures/demo', 'migrations']
+  return isOlder(demo, [...science, ...document])
+}
+
+/** @param {string} file @param {string[]} sources */
+function isOlder(file, sources) {
+  if (!existsSync(file)) return true
+  const madeAt = statSync(file).mtimeMs
+  return sources.some((path) => newest(join(root, path)) > madeAt)
 }
 
 /** @param {string} path @returns {number} */
@@ -42,19 +55,18 @@ function newest(path) {
 }
 
 function build() {
-  rmSync(built, { recursive: true, force: true })
+  for (const part of ['stamp', 'src', 'views', 'reports', 'fixtures']) {
+    rmSync(join(built, part), { recursive: true, force: true })
+  }
   const tsc = join(root, 'node_modules/@typescript/native/bin/tsc')
-  const run = spawnSync(process.execPath, [tsc, '-p', join(root, 'src/tsconfig.build.json')], {
-    stdio: 'inherit',
-  })
-  if (run.status !== 0) {
-    process.stderr.write('Ringproof could not be built: see the lines above.\n')
-    process.exit(1)
-  }
-  const demo = join(built, 'fixtures/demo/draw-store.js')
-  if (existsSync(demo)) {
-    const drawn = spawnSync(process.execPath, [demo], { stdio: 'inherit' })
-    if (drawn.status !== 0) process.exit(1)
-  }
+  run([tsc, '-p', join(root, 'src/tsconfig.build.json')])
+  if (isDemoStale()) run([join(built, 'fixtures/demo/draw-store.js')])
   writeFileSync(stamp, '')
+}
+
+/** @param {string[]} args */
+function run(args) {
+  if (spawnSync(process.execPath, args, { stdio: 'inherit' }).status === 0) return
+  process.stderr.write('Ringproof could not be built: see the lines above.\n')
+  process.exit(1)
 }

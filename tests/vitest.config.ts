@@ -28,6 +28,7 @@ export default defineConfig({
         test: {
           name: 'machine',
           include: ['tests/browser/**/*.test.ts', 'tests/machine/**/*.test.ts'],
+          globalSetup: ['tests/support/build-once.ts'],
           fileParallelism: false,
           testTimeout: 120_000,
           hookTimeout: 120_000,

@@ -1,39 +1,22 @@
 import type { FC } from 'hono/jsx'
-import type { CertificateRecord } from '../src/domain/certificate.ts'
 import type { Evidence } from '../src/domain/evidence.ts'
-import type { ReleaseFault } from '../src/domain/release-faults.ts'
 import { ButtonLink } from './components/button-link.tsx'
 import { ButtonRow } from './components/button-row.tsx'
 import { Facts } from './components/facts.tsx'
 import { PageHead } from './components/page-head.tsx'
 import { VerdictMark } from './components/verdict-mark.tsx'
 import { DecisionCard } from './decision-card.tsx'
-import type { DecisionFormState } from './decision-form.tsx'
 import { EvidenceCourse } from './evidence-course.tsx'
+import type { EvidencePageProps } from './evidence-page-props.ts'
 import { numberText } from './figures/number-text.ts'
 import { dayText } from './figures/time-text.ts'
-import { type Frame, Page } from './page.tsx'
+import { Page } from './page.tsx'
 import { RecordCorrections } from './record-corrections.tsx'
 import { RecordResults } from './record-results.tsx'
 import { words } from './words/en.ts'
 
 const w = words.inspection
 const { trade } = words
-
-export type EvidencePageProps = {
-  readonly frame: Frame
-  readonly evidence: Evidence
-  /** What a certificate would say if it were issued now. */
-  readonly record: CertificateRecord
-  /** What keeps the viewer from releasing. */
-  readonly faults: readonly ReleaseFault[]
-  /** Null for who looks and does not decide. */
-  readonly form: DecisionFormState | null
-  /** Numbers of the certificates issued for the order. */
-  readonly certificates: readonly string[]
-  /** Why the decision that was just sent was not recorded. */
-  readonly conflict?: string
-}
 
 /** Everything about a work order on one page, and the decision at its foot. */
 export const EvidencePage: FC<EvidencePageProps> = (props) => {

@@ -11,6 +11,7 @@ export type Frame = {
   readonly person: { readonly name: string; readonly role: Role } | undefined
   readonly isInvented: boolean
   readonly nonce: string
+  readonly icon: string
   readonly style: string
   readonly htmx: string
   /** Addresses of the scripts in `views/browser` that this page asks for. */
@@ -32,6 +33,7 @@ export const Page: FC<PageProps> = ({ frame, title, width, children }) => (
       <meta name="viewport" content="width=device-width, initial-scale=1" />
       <meta name="color-scheme" content="light dark" />
       <title>{`${title} · ${words.chrome.brand}`}</title>
+      <link rel="icon" type="image/svg+xml" href={frame.icon} />
       <link rel="stylesheet" href={frame.style} />
       <script src={frame.htmx} nonce={frame.nonce} defer></script>
       {frame.scripts.map((script) => (

@@ -11,7 +11,7 @@ import { SelectField } from './components/select-field.tsx'
 import { TextAreaField } from './components/text-area-field.tsx'
 import { errorOf } from './error-of.ts'
 import { DecontaminationFields, ResidueCaution } from './order-decontamination.tsx'
-import type { ReceiptTyped } from './receipt-page.tsx'
+import type { ReceiptTyped } from './receipt-typed.ts'
 import { summaryFaults } from './summary-faults.ts'
 import { words } from './words/en.ts'
 

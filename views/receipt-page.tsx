@@ -11,6 +11,7 @@ import { PageHead } from './components/page-head.tsx'
 import { numberText } from './figures/number-text.ts'
 import { type Frame, Page } from './page.tsx'
 import { ReceiptForm } from './receipt-form.tsx'
+import type { ReceiptTyped } from './receipt-typed.ts'
 import { words } from './words/en.ts'
 
 /** First step of receipt: whose seal it is. */
@@ -78,8 +79,6 @@ export const ReceiptSealPage: FC<{
     </Page>
   )
 }
-
-export type ReceiptTyped = Readonly<Record<string, string>>
 
 /** Third step: what is stated about the seal. */
 export const ReceiptPage: FC<{

@@ -20,57 +20,55 @@ export const SignInPage: FC<{
   const w = words.signIn
   return (
     <Page frame={frame} title={w.title} width="narrow">
-      <PageHead title={w.title} lead={w.lead} />
-      {hasUsers ? null : (
-        <section class="card">
-          <h2>{w.nobodyTitle}</h2>
-          <p>{w.nobody}</p>
-          <p>
-            <code>{w.nobodyCommand}</code>
-          </p>
-        </section>
-      )}
-      <form method="post" action="/sign-in" class="stack">
-        <input type="hidden" name="next" value={next} />
-        <Field
-          name="name"
-          label={w.name}
-          value={name}
-          autocomplete="username"
-          isRequired
-          {...(isRefused ? { error: w.refused } : {})}
-        />
-        <Field
-          name="password"
-          label={w.password}
-          type="password"
-          autocomplete="current-password"
-          isRequired
-        />
-        <Button label={w.submit} size="large" />
-      </form>
-      {demoAccounts.length === 0 ? null : (
-        <section class="stack">
-          <h2>{w.demoTitle}</h2>
-          <Notice kind="note" text={w.demoLead} />
-          <DataTable
-            caption={w.demoTitle}
-            isCaptionHidden
-            columns={[
-              { label: w.name },
-              { label: w.demoRole },
-              { label: w.password },
-            ]}
-            rows={demoAccounts.map((one) => ({
-              key: one.name,
-              cells: [<code>{one.name}</code>, one.role, <code>{one.password}</code>],
-            }))}
+      <div class="stack-loose">
+        <PageHead title={w.title} lead={w.lead} />
+        {hasUsers ? null : (
+          <section class="card">
+            <h2>{w.nobodyTitle}</h2>
+            <p>{w.nobody}</p>
+            <p>
+              <code>{w.nobodyCommand}</code>
+            </p>
+          </section>
+        )}
+        <form method="post" action="/sign-in" class="stack-loose">
+          <input type="hidden" name="next" value={next} />
+          <Field
+            name="name"
+            label={w.name}
+            value={name}
+            autocomplete="username"
+            isRequired
+            {...(isRefused ? { error: w.refused } : {})}
           />
-        </section>
-      )}
-      <p>
-        <a href="/verify">{w.verifyLink}</a>
-      </p>
+          <Field
+            name="password"
+            label={w.password}
+            type="password"
+            autocomplete="current-password"
+            isRequired
+          />
+          <Button label={w.submit} kind="main" size="large" />
+        </form>
+        {demoAccounts.length === 0 ? null : (
+          <section class="stack">
+            <h2>{w.demoTitle}</h2>
+            <Notice kind="note" text={w.demoLead} />
+            <DataTable
+              caption={w.demoTitle}
+              isCaptionHidden
+              columns={[{ label: w.name }, { label: w.demoRole }, { label: w.password }]}
+              rows={demoAccounts.map((one) => ({
+                key: one.name,
+                cells: [<code>{one.name}</code>, one.role, <code>{one.password}</code>],
+              }))}
+            />
+          </section>
+        )}
+        <p>
+          <a href="/verify">{w.verifyLink}</a>
+        </p>
+      </div>
     </Page>
   )
 }

@@ -5,10 +5,10 @@ import type { Store } from './open.ts'
 
 /**
  * What a new work order is offered: the set of the latest date.
- * @throws AppError not-found `no-limit-set` where there is none yet
+ * @throws AppError conflict `no-limit-set-yet`: the manager makes the first one
  */
 export function defaultLimitSet(store: Store): LimitSet {
   const newest = listLimitSets(store)[0]
-  if (newest === undefined) throw new AppError('not-found', 'no-limit-set')
+  if (newest === undefined) throw new AppError('conflict', 'no-limit-set-yet')
   return newest
 }

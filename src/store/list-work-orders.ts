@@ -1,21 +1,10 @@
 import { desc } from 'drizzle-orm'
-import type { Stage } from '../domain/stage.ts'
 import type { WorkOrderLine } from '../domain/work-order-line.ts'
 import type { Store } from './open.ts'
 import { workOrder } from './schema/work-order.ts'
 import { lineOf, selectLines } from './select-work-order-lines.ts'
 import { whereOf } from './where-of-work-orders.ts'
-
-export type WorkOrderFilter = {
-  readonly stage?: Stage
-  readonly customerId?: number
-  readonly sealId?: number
-  /** Part of the number, the customer's order, the serial, the tag or the customer's name. */
-  readonly q?: string
-  /** `nextCursor` of the page before. */
-  readonly cursor?: string
-  readonly limit: number
-}
+import type { WorkOrderFilter } from './work-order-filter.ts'
 
 export type WorkOrderPage = {
   readonly items: WorkOrderLine[]

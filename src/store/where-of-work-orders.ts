@@ -1,10 +1,10 @@
 import { and, eq, lt, type SQL, sql } from 'drizzle-orm'
 import { cursorId } from './cursor-id.ts'
-import type { WorkOrderFilter } from './list-work-orders.ts'
 import { customer } from './schema/customer.ts'
 import { equipment } from './schema/equipment.ts'
 import { seal } from './schema/seal.ts'
 import { workOrder } from './schema/work-order.ts'
+import type { WorkOrderFilter } from './work-order-filter.ts'
 
 export function whereOf(filter: WorkOrderFilter): SQL | undefined {
   const { stage, customerId, sealId, q, cursor } = filter

@@ -28,7 +28,9 @@ export function createApp(shop: Shop): Hono<AppEnv> {
   app.use(headers(shop.origin))
   app.get('/healthz', (c) => c.json({ status: 'ok' }))
   app.get('/assets/*', (c) => serveAsset(c))
-  app.use(csrf({ origin: (origin, c) => isOwnOrigin(origin, c as AppContext) }))
+  const ownForms = csrf({ origin: (origin, c) => isOwnOrigin(origin, c as AppContext) })
+  // The machine interface takes no forms, and looks itself at who sends a session's cookie.
+  app.use((c, next) => (c.req.path.startsWith('/api/') ? next() : ownForms(c, next)))
   const usual = bodyLimit({ maxSize: bodyLimitBytes.usual, onError: () => tooLarge() })
   const trace = bodyLimit({ maxSize: bodyLimitBytes.trace, onError: () => tooLarge() })
   app.use((c, next) => (c.req.path === routes.apiPressureChange.path ? trace : usual)(c, next))

@@ -7,6 +7,7 @@ import { styleOrder } from '../../views/styles/order.ts'
 
 export type Asset = { readonly path: string; readonly type: string; readonly bytes: Buffer }
 export type Assets = {
+  readonly icon: string
   readonly style: string
   readonly htmx: string
   /** Address of a script in `views/browser`, by its base name. */
@@ -45,6 +46,7 @@ export function readAssets(root: string): Assets {
     ([name, bytes]) => [name, add(`${name}.js`, 'text/javascript', bytes)] as const,
   )
   return {
+    icon: add('icon.svg', 'image/svg+xml', readFileSync(join(root, 'views/pictures/icon.svg'))),
     style: add('ringproof.css', 'text/css', Buffer.from(style)),
     htmx: add('htmx.js', 'text/javascript', readFileSync(htmxFile)),
     script: (name) => {

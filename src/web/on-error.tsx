@@ -1,3 +1,4 @@
+import { HTTPException } from 'hono/http-exception'
 import { ErrorPage } from '../../views/error-page.tsx'
 import { errorSentence, errorTitles } from '../../views/words/en/errors.ts'
 import { AppError } from '../domain/app-error.ts'
@@ -10,7 +11,8 @@ import { frameOf, sendPage } from './send-page.ts'
 import { SignedOut } from './signed-out.ts'
 
 /** Turns whatever a handler threw into the answer its surface speaks. */
-export async function onError(error: Error, c: AppContext): Promise<Response> {
+export async function onError(thrown: Error, c: AppContext): Promise<Response> {
+  const error = isForeignForm(thrown) ? new AppError('forbidden', 'cross-site') : thrown
   const isApi = c.req.path.startsWith('/api/')
   if (error instanceof SignedOut) return signedOut(c, isApi)
   if (error instanceof InputRefused) return inputProblem(error.faults)
@@ -31,6 +33,11 @@ export async function onError(error: Error, c: AppContext): Promise<Response> {
     return errorPage(c, kind, status, errorSentence(reason, details))
   }
   return internal(error, c, isApi)
+}
+
+/** The guard against forms of other sites throws in its own words. */
+function isForeignForm(error: Error): boolean {
+  return error instanceof HTTPException && error.status === 403
 }
 
 /** Nothing stands at this address, or it is not theirs to see: the same answer. */

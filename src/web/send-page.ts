@@ -41,6 +41,7 @@ export function frameOf(c: AppContext, scripts: readonly string[] = []): Frame {
     person: user === undefined ? undefined : { name: user.displayName, role: user.role },
     isInvented,
     nonce: c.get('secureHeadersNonce') ?? '',
+    icon: assets.icon,
     style: assets.style,
     htmx: assets.htmx,
     scripts: scripts.map((name) => assets.script(name)),

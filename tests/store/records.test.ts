@@ -110,7 +110,7 @@ describe('limit sets', () => {
     const { store } = buildShop()
     expect(() => addLimitSet(store, newLimitSet(), operator)).toThrow('conflict: version-taken')
     expect(() => requireLimitSet(store, 99)).toThrow('not-found: no-limit-set')
-    expect(() => defaultLimitSet(openTestStore())).toThrow('not-found: no-limit-set')
+    expect(() => defaultLimitSet(openTestStore())).toThrow('conflict: no-limit-set-yet')
   })
 })
 

@@ -13,6 +13,8 @@ export const testNow = '2026-11-25T10:00:00.000Z'
 export const testOrigin = 'http://127.0.0.1:3000'
 
 let assets: Assets | undefined
+/** Several applications may stand over one store: each has sessions of its own. */
+let appCount = 0
 
 export type TestApp = {
   readonly app: Hono<AppEnv>
@@ -41,6 +43,7 @@ export type TestApp = {
 /** The whole application over a store of its own, with a fixed clock and seeded randomness. */
 export function testApp(store: Store = openTestStore()): TestApp {
   assets ??= readAssets(fileURLToPath(new URL('../..', import.meta.url)))
+  appCount++
   let now = testNow
   let drawn = 0
   const app = createApp({
@@ -57,8 +60,9 @@ export function testApp(store: Store = openTestStore()): TestApp {
     isInvented: false,
   })
   const cookies = new Map<string, string>()
+  const ownCount = appCount
   const cookieOf = (name: string) => {
-    const token = cookies.get(name) ?? `session-of-${name}`
+    const token = cookies.get(name) ?? `session-${ownCount}-of-${name}`
     if (cookies.has(name)) return `ringproof=${token}`
     const user = findUserByName(store, name)
     if (user === undefined) throw new Error(`${name} is not in the cast`)

@@ -1,6 +1,7 @@
 import type { WorkOrderLine } from '../../domain/work-order-line.ts'
-import { listWorkOrders, type WorkOrderFilter } from '../../store/list-work-orders.ts'
+import { listWorkOrders } from '../../store/list-work-orders.ts'
 import type { Store } from '../../store/open.ts'
+import type { WorkOrderFilter } from '../../store/work-order-filter.ts'
 
 /** Every order that a filter finds, newest first, page after page. */
 export function allWorkOrders(

@@ -20,8 +20,6 @@ import { frameOf, sendPage } from '../send-page.ts'
 import { dropSessionCookie, startSession } from '../session.ts'
 import { actor, viewer } from '../viewer.ts'
 
-
-
 /** A hash of nothing in particular: an unknown name must take as long as a known one. */
 const strangerHash =
   '$argon2id$v=19$m=65536,t=3,p=1$c3RyYW5nZXJzdHJhbmdlcg$7pWHJLJmbMqKtfqLvXZqXtUsvGNkBmqvS+kcHvKlkZs'

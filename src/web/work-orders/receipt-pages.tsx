@@ -1,9 +1,5 @@
-import {
-  ReceiptCustomerPage,
-  ReceiptPage,
-  ReceiptSealPage,
-  type ReceiptTyped,
-} from '../../../views/receipt-page.tsx'
+import { ReceiptCustomerPage, ReceiptPage, ReceiptSealPage } from '../../../views/receipt-page.tsx'
+import type { ReceiptTyped } from '../../../views/receipt-typed.ts'
 import type { Fault } from '../../domain/fault.ts'
 import type { Seal } from '../../domain/seal.ts'
 import { defaultLimitSet } from '../../store/default-limit-set.ts'

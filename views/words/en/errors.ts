@@ -29,6 +29,8 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'no-customer': () => 'There is no such customer.',
   'no-equipment': () => 'There is no such equipment position.',
   'no-instrument': () => 'There is no such instrument.',
+  'no-limit-set-yet': () =>
+    'There is no limit set yet, so nothing could be judged. The manager or an inspector makes the first one on the page Limit sets.',
   'no-limit-set': () => 'There is no such limit set.',
   'no-user': () => 'There is no such person.',
   'no-file': () => 'The file is not in the store.',

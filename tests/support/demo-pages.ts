@@ -1,0 +1,50 @@
+import type { DemoServer } from './demo-server.ts'
+
+export type DemoPage = { readonly path: string; readonly status?: number }
+
+/** Every page with its address in the invented workshop, by who looks at it; '' for nobody. */
+export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly DemoPage[]>> {
+  const order = (stage: string) =>
+    ask(`SELECT number FROM work_order WHERE stage = '${stage}' ORDER BY id DESC`)
+  const lapping = order('lapping')
+  const handedOver = order('handed-over')
+  const corrected = ask(
+    `SELECT number FROM work_order WHERE id = (
+      SELECT work_order_id FROM flatness_reading WHERE replaces_id IS NOT NULL)`,
+  )
+  const reading = ask(
+    `SELECT id FROM flatness_reading WHERE work_order_id = (
+      SELECT id FROM work_order WHERE number = '${lapping}') ORDER BY id DESC`,
+  )
+  const certificate = ask('SELECT number FROM certificate WHERE customer_id = 1 ORDER BY id DESC')
+  const seal = ask(
+    `SELECT seal_id FROM work_order WHERE customer_id = 1 AND stage = 'dispatched' ORDER BY id DESC`,
+  )
+  const of = (...paths: string[]): readonly DemoPage[] => paths.map((path) => ({ path }))
+  return {
+    tamsin: [
+      ...of('/bench', '/work-orders', '/work-orders?stage=released&q=2026', '/work-orders/new'),
+      ...of('/work-orders/new?customer=1', `/work-orders/new?seal=${seal}`),
+      ...of(`/work-orders/${lapping}`, `/work-orders/${order('refused')}`),
+      ...of(`/work-orders/${corrected}`, `/work-orders/${order('withdrawn')}`),
+      ...of(`/work-orders/${lapping}/flatness/new`),
+      ...of(`/work-orders/${lapping}/flatness/new?replaces=${reading}`),
+      ...of(`/work-orders/${lapping}/static-tests/new`, '/calculator'),
+      ...of('/calculator?lamp=sodium&bands=2,25', '/instruments', '/instruments/10'),
+      ...of('/certificates', '/customers', '/customers/1', '/customers/1/seals/new', '/account'),
+      { path: '/work-orders/W-1999-0001', status: 404 },
+      { path: '/people', status: 403 },
+    ],
+    ingrid: [
+      ...of('/inspection', `/work-orders/${handedOver}/inspection`),
+      ...of(`/work-orders/${corrected}/inspection`, `/certificates/${certificate}`),
+      ...of('/limit-sets', '/limit-sets/3', '/limit-sets/3/next', '/audit', '/instruments/10'),
+    ],
+    marit: of('/people', '/customers', '/instruments', '/limit-sets', '/bench', '/inspection'),
+    cora: of('/my-seals', `/seals/${seal}`, '/certificates', `/certificates/${certificate}`),
+    '': [
+      ...of('/sign-in', '/verify', `/verify/${certificate}`),
+      { path: '/verify/C-2026-0001-222222', status: 404 },
+    ],
+  }
+}
