@@ -1,5 +1,6 @@
 import { type ChildProcess, spawn } from 'node:child_process'
 import { mkdtempSync, rmSync } from 'node:fs'
+import { type AddressInfo, createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -122,4 +123,13 @@ export function admin(
   const env = { RINGPROOF_DATA: dataFolder, ...options.env }
   const given = options.stdin === undefined ? {} : { stdin: options.stdin }
   return run(process.execPath, [door, 'admin', ...args], { env, ...given }).ended
+}
+
+/** A port that was free a moment ago, for a server whose printed address tells none. */
+export async function freePort(): Promise<number> {
+  const server = createServer()
+  await new Promise<void>((resolve) => server.listen(0, resolve))
+  const { port } = server.address() as AddressInfo
+  await new Promise((resolve) => server.close(resolve))
+  return port
 }

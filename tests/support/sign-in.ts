@@ -3,13 +3,15 @@ export async function signIn(
   address: string,
   name: string,
   password: string,
+  /** Of the page that the form stands on. */
+  origin: string = address,
 ): Promise<{ status: number; location: string; cookie: string; setCookie: string }> {
   const answer = await fetch(`${address}/sign-in`, {
     method: 'POST',
     redirect: 'manual',
     headers: {
       'content-type': 'application/x-www-form-urlencoded',
-      origin: address,
+      origin,
       'sec-fetch-site': 'same-origin',
     },
     body: new URLSearchParams({ name, password }).toString(),
