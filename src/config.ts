@@ -1,5 +1,8 @@
 import { resolve } from 'node:path'
 
+/** The database's name in the data folder. */
+export const storeName = 'ringproof.sqlite'
+
 export type Config = {
   readonly host: string
   readonly port: number
@@ -35,7 +38,7 @@ export function readConfig(environment: Environment): Config {
     host,
     port,
     dataFolder,
-    storeFile: resolve(dataFolder, 'ringproof.sqlite'),
+    storeFile: resolve(dataFolder, storeName),
     demo: readChoice('RINGPROOF_DEMO', environment.RINGPROOF_DEMO, ['on', 'off']) ?? 'default',
     mayExposeDemo:
       readChoice('RINGPROOF_EXPOSE_DEMO', environment.RINGPROOF_EXPOSE_DEMO, ['yes', 'no']) ===

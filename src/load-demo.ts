@@ -1,8 +1,14 @@
 import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import { serverWords } from '../views/words/en/server.ts'
+import { storeName } from './config.ts'
 import { projectRoot } from './project-root.ts'
 import { placeStore } from './store/place-store.ts'
+
+/** Whether a file of the data folder is an invented workshop on its way in. */
+export function isPart(name: string): boolean {
+  return name.startsWith(`${storeName}.part-`)
+}
 
 /**
  * Puts the invented workshop into an empty data folder. It is drawn once, when the app is built.

@@ -8,7 +8,7 @@ import { serverWords } from '../views/words/en/server.ts'
 import { words } from '../views/words/en.ts'
 import { type Config, originAt, readConfig } from './config.ts'
 import type { Workshop } from './domain/workshop.ts'
-import { loadDemo } from './load-demo.ts'
+import { isPart, loadDemo } from './load-demo.ts'
 import { projectRoot } from './project-root.ts'
 import { hasInventedData } from './store/has-invented-data.ts'
 import { openStore, type Store } from './store/open.ts'
@@ -90,12 +90,12 @@ function listen(config: Config, store: Store, shop: Omit<Shop, 'origin'>): void 
   }
 }
 
-/** Whether the folder is new or empty. */
+/** Whether the folder is new or empty; a copy that another start has under way does not count. */
 function prepareFolder(folder: string): boolean {
   try {
     // Nobody else on the machine needs to read it: sessions and password hashes stand there.
     mkdirSync(folder, { recursive: true, mode: 0o700 })
-    return readdirSync(folder).length === 0
+    return readdirSync(folder).every(isPart)
   } catch (error) {
     throw new Error(serverWords.cannotUseFolder(folder, messageOf(error)))
   }

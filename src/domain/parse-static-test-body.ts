@@ -49,9 +49,7 @@ export function parseStaticTestBody(
   const endFields = fields.group('end')
   const end = parseEnd(endFields)
   const durationS = parseDuration(fields, endFields, start, end)
-  const startedAt = fields.isGiven('startedAt')
-    ? parseStartedAt(fields, context, durationS)
-    : new Date(Date.parse(context.now) - durationS * 1000).toISOString()
+  const startedAt = parseStartedAt(fields, context, durationS)
   const { temperatureC, stabilisationS, volumeL } = staticTestBounds
   return fields.finish({
     section,

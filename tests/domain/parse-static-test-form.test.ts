@@ -59,7 +59,6 @@ test('refuses each missing field by name', () => {
     'endTemperatureC empty',
     'durationS empty',
     'volumeL empty',
-    'startedAt empty',
     'gaugeInstrumentId empty',
   ])
 })
@@ -159,6 +158,12 @@ describe('duration', () => {
     expect(faultsOf(lasting('10080', '1'))).toEqual(['durationS above'])
     expect(faultsOf(lasting('-1', '90'))).toEqual(['durationMin below'])
   })
+})
+
+test('takes a hold without a start to have ended as it is recorded', () => {
+  const parsed = parse({ startedAt: '' })
+  // Five minutes before ten o'clock, the instant of recording.
+  expect(parsed.ok && parsed.value.startedAt).toBe('2026-11-25T09:55:00.000Z')
 })
 
 test('refuses a hold that begins, or is still going on, when it is recorded', () => {

@@ -151,7 +151,6 @@ describe('recording a static test', () => {
     ['endTemperatureC', '81', 'Enter a value from -20 to 80.'],
     ['durationMin', '', 'Enter how long the gas was shut in.'],
     ['durationS', '604801', 'Enter a value from'],
-    ['startedAt', '', 'Enter a value.'],
     ['startedAt', '2026-11-25T09:55', 'The hold must be over before it is recorded.'],
     ['volumeL', '', 'Enter the volume that was shut in.'],
     ['volumeL', '0', 'Enter a value from 0.001 to 10000.'],

@@ -102,7 +102,6 @@ const TimeQuestion: FC<{ typed: Typed; now: string }> = ({ typed, now }) => {
         hint={w.startedAtHint(now)}
         type="datetime-local"
         width="short"
-        isRequired
       />
     </Question>
   )

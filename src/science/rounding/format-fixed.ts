@@ -2,6 +2,7 @@ import { requireFinite } from '../check/require-finite.ts'
 import { requireWhole } from '../check/require-whole.ts'
 import { decimalDigits } from './decimal-digits.ts'
 import { roundCoefficient } from './round-coefficient.ts'
+import { shortDecimal } from './short-decimal.ts'
 
 /**
  * Prints a number with a fixed count of decimals, halves away from zero on the digits a person
@@ -17,7 +18,7 @@ import { roundCoefficient } from './round-coefficient.ts'
 export function formatFixed(input: { readonly value: number; readonly decimals: number }): string {
   requireFinite('formatFixed', 'value', input.value)
   const decimals = requireWhole('formatFixed', 'decimals', input.decimals, { from: 0, to: 20 })
-  const digits = decimalDigits(input.value)
+  const digits = decimalDigits(shortDecimal(input.value))
   const count = roundCoefficient({ ...digits, unitExponent: -decimals })
   const text = count.toString().padStart(decimals + 1, '0')
   const whole = text.slice(0, text.length - decimals)

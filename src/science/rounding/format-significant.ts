@@ -2,6 +2,7 @@ import { requireFinite } from '../check/require-finite.ts'
 import { requireWhole } from '../check/require-whole.ts'
 import { decimalDigits } from './decimal-digits.ts'
 import { roundCoefficient } from './round-coefficient.ts'
+import { shortDecimal } from './short-decimal.ts'
 
 /** Powers of ten printed plainly; outside them the exponent form is shorter to read. */
 const plainExponents = { from: -4, to: 6 }
@@ -23,7 +24,7 @@ export function formatSignificant(input: {
 }): string {
   requireFinite('formatSignificant', 'value', input.value)
   const digits = requireWhole('formatSignificant', 'digits', input.digits, { from: 1, to: 17 })
-  const { isNegative, coefficient, exponent } = decimalDigits(input.value)
+  const { isNegative, coefficient, exponent } = decimalDigits(shortDecimal(input.value))
   if (coefficient === 0n) return '0'
   const unitExponent = exponent + coefficient.toString().length - digits
   // Rounding 9.996 to three digits gives 1000 of its units: one digit more, the last a zero.

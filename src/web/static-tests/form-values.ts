@@ -27,7 +27,6 @@ export function freshValues(c: AppContext, desk: StaticTestDesk): StaticTestForm
     pressureUnit: before?.typed.pressureUnit ?? 'bar',
     pressureReference: before?.typed.pressureReference ?? 'gauge',
     barometerKPa: text(standardBarometerKPa),
-    startedAt: desk.now.slice(0, 16),
     volumeL: text(before?.volumeL),
     gaugeInstrumentId: text(last.gaugeInstrumentId),
     thermometerInstrumentId: text(last.thermometerInstrumentId),

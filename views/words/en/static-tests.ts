@@ -31,7 +31,7 @@ export const staticTestsWords = {
   seconds: 'and seconds',
   startedAt: 'Hold began (UTC)',
   startedAtHint: (now: string) =>
-    `It is ${now}. This shows when the page was opened: set it right.`,
+    `Empty: the hold has just ended. It is ${now}.`,
   volume: 'How much gas was shut in?',
   volumeLabel: 'Shut-in volume',
   volumeHint:
