@@ -113,11 +113,11 @@ test('a seal goes from receipt to certificate, by hand, through the pages', asyn
     .getByRole('link', { name: new RegExp(number) })
     .first()
     .click()
-  await ingrid.locator('input[name=outcome][value=released]').check()
+  await ingrid.locator('input[name=outcome][value=release]').check()
   await ingrid.fill('input[name=password]', 'not my password')
   await press(ingrid, /Sign/)
   expect(await ingrid.locator('[aria-invalid=true]').getAttribute('name')).toBe('password')
-  await ingrid.locator('input[name=outcome][value=released]').check()
+  await ingrid.locator('input[name=outcome][value=release]').check()
   await ingrid.fill('input[name=password]', 'high-tide-seal')
   await press(ingrid, /Sign/)
   const certificate = /C-\d{4}-\d{4,}-[2-9A-Z]{6}/.exec(ingrid.url())?.[0] ?? ''
