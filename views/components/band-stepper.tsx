@@ -63,7 +63,7 @@ const StepButton: FC<{ step: string; sign: string; label: string; inputId: strin
     class="stepper-button"
     type="button"
     data-step={props.step}
-    aria-label={props.label}
+    aria-label={`${props.sign} ${props.label}`}
     aria-controls={props.inputId}
   >
     {props.sign}

@@ -24,8 +24,10 @@ export const DataTable: FC<{
   isCaptionHidden?: boolean
   id?: string
 }> = ({ caption, columns, rows, isCaptionHidden, id }) => (
-  // Focusable, since a region that scrolls must be reachable by key.
-  <section class="table-frame" aria-label={caption} tabindex={0} id={id}>
+  // Focusable, since what scrolls must be reachable by key; a group, since its heading's section
+  // is the landmark already.
+  // biome-ignore lint/a11y/useSemanticElements: a fieldset is for controls, not for a table
+  <div class="table-frame" role="group" aria-label={caption} tabindex={0} id={id}>
     <table class="table">
       <caption class={isCaptionHidden ? 'visually-hidden' : 'table-caption'}>{caption}</caption>
       <thead>
@@ -58,5 +60,5 @@ export const DataTable: FC<{
         ))}
       </tbody>
     </table>
-  </section>
+  </div>
 )

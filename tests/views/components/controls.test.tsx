@@ -106,10 +106,10 @@ describe('BandStepper', () => {
     )
     const steps = [...page.matchAll(/type="button" data-step="([^"]+)" aria-label="([^"]+)"/g)]
     expect(steps.map((match) => [match[1], match[2]])).toEqual([
-      ['-1', 'a'],
-      ['-0.25', 'b'],
-      ['0.25', 'c'],
-      ['1', 'd'],
+      ['-1', '−1 a'],
+      ['-0.25', '−¼ b'],
+      ['0.25', '+¼ c'],
+      ['1', '+1 d'],
     ])
   })
 

@@ -67,7 +67,9 @@ describe('DataTable', () => {
   )
 
   it('scrolls in a named region that the keyboard reaches', () => {
-    expect(html(table)).toContain('<section class="table-frame" aria-label="Results" tabindex="0">')
+    expect(html(table)).toContain(
+      '<div class="table-frame" role="group" aria-label="Results" tabindex="0">',
+    )
   })
 
   it('heads columns and rows', () => {

@@ -8,9 +8,9 @@ export const peopleWords = {
   noAccess: 'No access',
   you: 'This is you',
   deactivate: 'End access',
-  deactivateLabel: (name: string) => `End the access of ${name}`,
+  deactivateLabel: (name: string) => `End access of ${name}`,
   reactivate: 'Give access again',
-  reactivateLabel: (name: string) => `Give ${name} access again`,
+  reactivateLabel: (name: string) => `Give access again to ${name}`,
   recorded: 'Recorded.',
 
   add: 'Add a person',

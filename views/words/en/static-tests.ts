@@ -30,8 +30,7 @@ export const staticTestsWords = {
   minutes: 'Hold time',
   seconds: 'and seconds',
   startedAt: 'Hold began (UTC)',
-  startedAtHint: (now: string) =>
-    `Empty: the hold has just ended. It is ${now}.`,
+  startedAtHint: (now: string) => `Empty: the hold has just ended. It is ${now}.`,
   volume: 'How much gas was shut in?',
   volumeLabel: 'Shut-in volume',
   volumeHint:
