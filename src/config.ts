@@ -90,7 +90,7 @@ function readOrigin(text: string | undefined): string | undefined {
       `RINGPROOF_ORIGIN takes an address such as https://seals.example, got "${text}"`,
     )
   }
-  if (!['http:', 'https:'].includes(url.protocol) || url.pathname !== '/' || url.search !== '') {
+  if (!['http:', 'https:'].includes(url.protocol) || url.href !== `${url.origin}/`) {
     throw new Error(`RINGPROOF_ORIGIN takes scheme and host alone, got "${text}"`)
   }
   return url.origin

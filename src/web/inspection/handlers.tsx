@@ -8,12 +8,12 @@ import type { AppContext } from '../context.ts'
 import { readForm } from '../read-form.ts'
 import { recordOnce } from '../record-once.ts'
 import { frameOf, sendPage } from '../send-page.ts'
+import { tryPassword } from '../try-password.ts'
 import { actor, viewer } from '../viewer.ts'
 import { conflictPage, evidencePage, faultyPage, refusedPage } from './evidence-pages.tsx'
 import { refuseOrder } from './refuse-order.ts'
 import { releaseOrder } from './release-order.ts'
 import { ReleaseRefused } from './release-refused.ts'
-import { trySignature } from './signature.ts'
 import { waitingLines } from './waiting-lines.ts'
 
 export function listInspection(c: AppContext): Promise<Response> {
@@ -40,7 +40,7 @@ export async function decide(c: AppContext): Promise<Response> {
   if (!parsed.ok) return faultyPage(c, order, input, { faults: parsed.faults })
   // What is kept to know a resent form again must not be a way to the password.
   const { password, ...signed } = input
-  const signature = await trySignature(c, String(password))
+  const signature = await tryPassword(c, viewer(c).name, String(password))
   if (signature.kind === 'too-soon') {
     return faultyPage(c, order, input, { waitS: signature.waitS })
   }

@@ -6,23 +6,15 @@ import type { Fault } from '../../domain/fault.ts'
 import { openFields } from '../../domain/fields.ts'
 import { passwordLength } from '../../domain/password-length.ts'
 import type { Role } from '../../domain/role.ts'
-import { addSignInFailure } from '../../store/add-sign-in-failure.ts'
-import { clearSignInFailures } from '../../store/clear-sign-in-failures.ts'
-import { findUserByName } from '../../store/find-user-by-name.ts'
 import { listUsers } from '../../store/list-users.ts'
 import { removeSession } from '../../store/remove-session.ts'
 import { setPassword } from '../../store/set-password.ts'
-import { clientAddress } from '../client-address.ts'
 import type { AppContext } from '../context.ts'
-import { passwordWaitS } from '../haste.ts'
 import { readForm } from '../read-form.ts'
 import { frameOf, sendPage } from '../send-page.ts'
 import { dropSessionCookie, startSession } from '../session.ts'
+import { tryPassword } from '../try-password.ts'
 import { actor, viewer } from '../viewer.ts'
-
-/** A hash of nothing in particular: an unknown name must take as long as a known one. */
-const strangerHash =
-  '$argon2id$v=19$m=65536,t=3,p=1$c3RyYW5nZXJzdHJhbmdlcg$7pWHJLJmbMqKtfqLvXZqXtUsvGNkBmqvS+kcHvKlkZs'
 
 const homeOf: Readonly<Record<Role, string>> = {
   technician: '/bench',
@@ -42,22 +34,14 @@ export function showSignIn(c: AppContext): Promise<Response> | Response {
 }
 
 export async function signIn(c: AppContext): Promise<Response> {
-  const { store, now, verifyPassword } = c.var.shop
   const fields = openFields(await readForm(c))
   const name = fields.typed('name').trim().slice(0, 60)
   const next = fields.typed('next')
-  const address = clientAddress(c)
-  refuseHaste(c, name)
-  const user = findUserByName(store, name)
-  const isRight = await verifyPassword(user?.passwordHash ?? strangerHash, fields.typed('password'))
-  if (user === undefined || !user.isActive || !isRight) {
-    const operator = { userId: null, name: name || 'nobody', at: now().toISOString() }
-    addSignInFailure(store, { name, address }, operator)
-    return signInPage(c, { name, next, isRefused: true }, 422)
-  }
-  clearSignInFailures(store, name)
-  startSession(c, user)
-  return c.redirect(isLocalPath(next) ? next : homeOf[user.role], 303)
+  const tried = await tryPassword(c, name, fields.typed('password'))
+  if (tried.kind === 'too-soon') throw slowDown(tried.waitS)
+  if (tried.kind === 'wrong') return signInPage(c, { name, next, isRefused: true }, 422)
+  startSession(c, tried.user)
+  return c.redirect(isLocalPath(next) ? next : homeOf[tried.user.role], 303)
 }
 
 export function signOut(c: AppContext): Response {
@@ -79,12 +63,12 @@ export function showAccount(c: AppContext): Promise<Response> {
 }
 
 export async function changePassword(c: AppContext): Promise<Response> {
-  const { store, hashPassword, verifyPassword } = c.var.shop
+  const { store, hashPassword } = c.var.shop
   const user = viewer(c)
   const fields = openFields(await readForm(c))
-  const known = findUserByName(store, user.name)
-  const isRight = await verifyPassword(known?.passwordHash ?? strangerHash, fields.typed('old'))
-  if (!isRight) fields.fault('old', 'wrong-password')
+  const tried = await tryPassword(c, user.name, fields.typed('old'))
+  if (tried.kind === 'too-soon') throw slowDown(tried.waitS)
+  if (tried.kind === 'wrong') fields.fault('old', 'wrong-password')
   const password = fields.typed('new')
   if (password.length < passwordLength.min) fields.fault('new', 'too-short', passwordLength)
   if (password.length > passwordLength.max) fields.fault('new', 'too-long', passwordLength)
@@ -94,9 +78,8 @@ export async function changePassword(c: AppContext): Promise<Response> {
   return c.redirect('/account?changed', 303)
 }
 
-function refuseHaste(c: AppContext, name: string): void {
-  const waitS = passwordWaitS(c, name)
-  if (waitS > 0) throw new AppError('too-many', 'slow-down', { waitS })
+function slowDown(waitS: number): AppError {
+  return new AppError('too-many', 'slow-down', { waitS })
 }
 
 /** Only a path of our own: `//elsewhere` and `/\elsewhere` are addresses of others. */
