@@ -36,7 +36,7 @@ export const mySealsWords = {
   components: 'The five components',
   orders: 'Orders, newest first',
   noOrders: 'No order yet',
-  received: (day: string) => `received ${day}`,
+  received: (day: string) => `Received ${day}`,
   reason: (text: string) => `Reason for removal: ${text}`,
   staticTest: 'Static test',
   flatness: 'flatness',
