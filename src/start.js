@@ -1,7 +1,7 @@
 // The door for `npm start`, `npm run admin` and the build. Plain JavaScript, so that any Node can
 // read it far enough to say which Node is needed.
 import { spawnSync } from 'node:child_process'
-import { existsSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs'
+import { existsSync, readdirSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 
@@ -55,6 +55,7 @@ function newest(path) {
 }
 
 function build() {
+  const begunAt = new Date()
   for (const part of ['stamp', 'src', 'views', 'reports', 'fixtures']) {
     rmSync(join(built, part), { recursive: true, force: true })
   }
@@ -62,6 +63,8 @@ function build() {
   run([tsc, '-p', join(root, 'src/tsconfig.build.json')])
   if (isDemoStale()) run([join(built, 'fixtures/demo/draw-store.js')])
   writeFileSync(stamp, '')
+  // What was edited while the build ran is newer than it.
+  utimesSync(stamp, begunAt, begunAt)
 }
 
 /** @param {string[]} args */
