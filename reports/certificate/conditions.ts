@@ -4,6 +4,7 @@ import type {
   CertifiedFlatness,
   CertifiedStaticTest,
 } from '../../src/domain/certified-results.ts'
+import { standardBarometerKPa } from '../../src/domain/parse-static-test-common.ts'
 import { certificateWords } from '../../views/words/en/certificate.ts'
 import type { Block, Cell, Line, TableBlock } from '../document.ts'
 import { lampName } from './flatness-results.ts'
@@ -116,7 +117,9 @@ function testCells(test: CertifiedStaticTest): readonly Cell[] {
     cell(
       words.pressureStep(test.startPressureKPaAbs.text, test.endPressureKPaAbs.text),
       words.gauge(test.startPressureKPaGauge.text),
-      words.barometer(test.barometerKPa.text),
+      test.barometerKPa.value === standardBarometerKPa
+        ? words.barometerTaken(test.barometerKPa.text)
+        : words.barometer(test.barometerKPa.text),
       words.typed(
         typed.startPressure.trim(),
         typed.endPressure.trim(),

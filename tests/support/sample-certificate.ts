@@ -294,7 +294,7 @@ function sampleLimits() {
     version: 3,
     datedOn: '2026-01-15',
     limits: [
-      buildLimit({ basis: 'published', source: 'Handbooks of the trade on face flatness' }),
+      buildLimit({ basis: 'published', source: 'Installation leaflets of several seal makers' }),
       buildLimit({
         id: 2,
         characteristic: 'static-drop',

@@ -98,7 +98,7 @@ describe('the form of a light-band reading', () => {
     const on = { instrumentId: gone.id, on: '2026-11-01', reason: 'chipped' }
     withdrawInstrument(shop.store, on, operator)
     const page = await open()
-    expect(page).toContain('F-07 Small flat · Never calibrated')
+    expect(page).toContain('F-07 Small flat · No calibration on record')
     expect(page).toContain('Withdrawn, not to be used: F-08.')
     expect(page).not.toContain(`<option value="${gone.id}"`)
     const used = await record(filled({ opticalFlatInstrumentId: String(gone.id) }))

@@ -62,7 +62,10 @@ const checklist: readonly (readonly [string, readonly string[]])[] = [
   ['7.8.2.1 p) results from outside', ['Results from outside providers: none']],
   [
     '7.8.2.2 customer-supplied data are marked, with a disclaimer',
-    ['Sealed pressure † 450 kPa', '† As stated by the customer, not checked by the workshop'],
+    [
+      'Sealed pressure, gauge † 450 kPa',
+      '† As stated by the customer, not checked by the workshop',
+    ],
   ],
   ['7.8.3.1 a) test conditions', ['soaked 45 min', '20.5 °C', 'volume 5 L', 'held 600 s (10 min)']],
   ['7.8.3.1 b) statement of conformity', ['Meets its limits']],
@@ -72,9 +75,9 @@ const checklist: readonly (readonly [string, readonly string[]])[] = [
     [
       'Simple acceptance',
       'up to 50 % at the limit',
-      'The rule was applied to every result in this certificate that has a limit',
+      'The rule was applied to every result in this certificate that is judged',
       'at most 0.881 µm (34.7 µin)',
-      'Published: Handbooks of the trade',
+      'Published: Installation leaflets of several seal makers',
     ],
   ],
 ]

@@ -77,7 +77,7 @@ export const certificateWords = {
       'not-needed': 'not needed',
       'not-stated': 'not stated',
     },
-    pressure: 'Sealed pressure †',
+    pressure: 'Sealed pressure, gauge †',
     temperature: 'Service temperature †',
     speed: 'Shaft speed †',
     customer: 'Customer',
@@ -95,15 +95,15 @@ export const certificateWords = {
     componentColumns: ['Component', 'Material', 'Outer / inner diameter', 'Nose height'],
     componentKinds: {
       'rotating-face': 'Rotating face',
-      'rotating-secondary': 'Its secondary seal',
+      'rotating-secondary': 'Secondary seal of the rotating face',
       spring: 'Spring',
       'stationary-seat': 'Stationary seat',
-      'stationary-secondary': 'Its secondary seal',
+      'stationary-secondary': 'Secondary seal of the stationary seat',
     },
     materials: {
       'carbon-graphite': 'carbon-graphite',
       'silicon-carbide-sintered': 'silicon carbide, sintered',
-      'silicon-carbide-reaction-bonded': 'silicon carbide, reaction bonded',
+      'silicon-carbide-reaction-bonded': 'silicon carbide, reaction-bonded',
       'tungsten-carbide': 'tungsten carbide',
       alumina: 'alumina',
       'cobalt-chromium-hardfacing': 'cobalt-chromium hardfacing',
@@ -151,7 +151,7 @@ export const certificateWords = {
       published: 'Published',
       'house rule': 'House rule',
       'common practice, no source': 'Common practice, no source',
-      'from memory': 'From memory, not checked',
+      'from memory': 'From memory',
     },
     noLimit: 'no limit stated',
     barLimit: (upper: string) => `limit ${upper}`,
@@ -165,8 +165,8 @@ export const certificateWords = {
       cylinder: 'cylinder',
       twisted: 'twisted',
       edge: 'turned edge',
-      local: 'local high or low place',
-      undetermined: 'undetermined',
+      local: 'local spot',
+      undetermined: 'hill or hollow not found out',
       unreadable: 'unreadable',
     } as Readonly<Record<string, string>>,
     faceSize: (outer: string, inner: string) => `Ø ${outer} / ${inner} mm`,
@@ -185,8 +185,9 @@ export const certificateWords = {
     leak: 'Leak rate',
     leakAt: (celsius: string) => `as air at ${celsius} °C and 101.325 kPa`,
     paM3PerS: 'Pa·m³/s',
-    within: (duration: string, volume: string) => `within ${duration}, volume at most ${volume} L`,
-    withinOnly: (duration: string) => `within ${duration}`,
+    within: (duration: string, volume: string) =>
+      `in a hold of at least ${duration}, volume at most ${volume} L`,
+    withinOnly: (duration: string) => `in a hold of at least ${duration}`,
     volumeOnly: (volume: string) => `volume at most ${volume} L`,
     minutes: (min: number) => `${min} min`,
     minutesSeconds: (min: number, s: number) => `${min} min ${s} s`,
@@ -245,6 +246,7 @@ export const certificateWords = {
     pressureStep: (start: string, end: string) => `${start} to ${end} kPa absolute`,
     gauge: (kPa: string) => `start ${kPa} kPa gauge`,
     barometer: (kPa: string) => `barometer ${kPa} kPa`,
+    barometerTaken: (kPa: string) => `barometer taken as ${kPa} kPa (standard atmosphere)`,
     typed: (start: string, end: string, unit: string, reference: string) =>
       `as read: ${start} to ${end} ${unit} ${reference}`,
     references: { gauge: 'gauge', absolute: 'absolute' },
@@ -294,7 +296,7 @@ export const certificateWords = {
   methods: {
     heading: 'Methods',
     flatness: (methods: string) =>
-      `Flatness (${methods}): light bands were counted by eye under a monochromatic lamp through an optical flat laid on the face. One band is a height of λ / (2 cos θ), with λ the wavelength of the lamp in air and θ the angle of view from the normal. Opposite curvatures of a saddle are added; of any other pattern the larger count holds. The result is the height from the lowest to the highest place that the bands show. Source: interference in an air wedge; wavelengths from the table of standard spectral lines.`,
+      `Flatness (${methods}): light bands were counted by eye under a monochromatic lamp through an optical flat laid on the face. One band is a height of λ / (2 cos θ), with λ the wavelength of the lamp in air and θ the angle of view from the normal. Opposite curvatures of a saddle are added; of any other pattern the larger count holds. The result is the height from the lowest to the highest place that the bands show. Source: two-beam interference in an air gap. Wavelengths in air from a published table of spectral lines; those of the sodium D1 and D2 lines are from memory, those of LED lamps nominal (common practice, no source).`,
     static: (methods: string, celsius: string) =>
       `Static air test (${methods}): air was shut in the volume stated; absolute pressure p and absolute temperature T were read at the start (1) and at the end (2) of the time t. Leak rate = (V · T₀ / t) · (p₁ / T₁ − p₂ / T₂), given as air at T₀ = ${celsius} °C; positive: air leaves. The pressure drop is start less end, as read. Source: ideal gas law in a rigid volume, compare 40 CFR 1065.644.`,
     notApplied: 'no reading made',
@@ -302,9 +304,9 @@ export const certificateWords = {
     deviations:
       'Additions to, deviations or exclusions from the methods: none but those in the notes printed with the results. Sampling: none, the seal itself was tested. Results from outside providers: none.',
     uncertainty:
-      'Uncertainty: U is the expanded uncertainty with coverage factor k = 2, about 95 % for a normal distribution. Where no U is printed, none was evaluated.',
+      'Uncertainty: U is the expanded uncertainty with coverage factor k = 2, about 95 % for a normal distribution. That of a flatness takes a count to be good to a quarter of a band either way (common practice, no source) and adds the departure of the optical flat from flat, where its certificate states one; the temperature of the parts, an error of the viewing angle and what a count can’t see are not in it. Where no U is printed, none was evaluated.',
     ruleHeading: 'Decision rule',
-    rule: 'Simple acceptance: a result is compared with its limit as it stands, and passes when it is at or below it. The uncertainty of the result is not taken into account; the specific risk that a passed result is in truth beyond its limit is up to 50 % at the limit itself (ILAC-G8:09/2019). The rule was applied to every result in this certificate that has a limit; the limit and its source stand beside the result.',
+    rule: 'Simple acceptance: a result is compared with its limit as it stands, before rounding, and passes when it is at or below it. The uncertainty of the result is not taken into account; the specific risk that a passed result is in truth beyond its limit is up to 50 % at the limit itself (ILAC-G8:09/2019). The rule was applied to every result in this certificate that is judged; the limit and its source stand beside the result.',
   },
 
   corrections: {
@@ -358,7 +360,8 @@ export const certificateWords = {
       'The results concern only the seal named in this certificate, in the condition in which it was tested.',
       'This certificate is to be reproduced in full only, unless the workshop agrees in writing.',
     ],
-    independent: 'Released by a person who neither lapped nor tested this seal.',
+    independent:
+      'Released by a person who recorded no reading or test of this seal and did not hand it over.',
     notIndependent: 'The person who released this seal also recorded work or results on it.',
   },
 

@@ -44,7 +44,8 @@ export const instrumentsWords = {
   calibrationsTitle: 'Calibrations',
   calibrationsCaption: 'Calibrations, newest first; none is changed or removed',
   noCalibration: 'No calibration recorded',
-  noCalibrationText: 'Until there is one, every reading made with it says “never calibrated”.',
+  noCalibrationText:
+    'Until there is one, every reading made with it says “no calibration on record”.',
   calibrationColumn: {
     calibratedOn: 'Calibrated',
     dueOn: 'Due',

@@ -51,7 +51,7 @@ export const tradeWords = {
     'stationary-seat': 'Stationary seat',
   } satisfies Words<FaceKind>,
   faceMaterial: {
-    'carbon-graphite': 'Carbon graphite',
+    'carbon-graphite': 'Carbon-graphite',
     'silicon-carbide-sintered': 'Silicon carbide, sintered',
     'silicon-carbide-reaction-bonded': 'Silicon carbide, reaction-bonded',
     'tungsten-carbide': 'Tungsten carbide',
@@ -141,7 +141,7 @@ export const tradeWords = {
   calibrationStatus: {
     'in-calibration': 'In calibration',
     overdue: 'Calibration overdue',
-    'never-calibrated': 'Never calibrated',
+    'never-calibrated': 'No calibration on record',
     withdrawn: 'Withdrawn from use',
   } satisfies Words<CalibrationStatus>,
   verdict: {
@@ -173,7 +173,7 @@ export const tradeWords = {
     'withdraw-instrument': 'withdrew an instrument from use',
     'add-work-order': 'received a seal',
     'change-stage': 'moved the order',
-    'state-decontamination': 'stated the last fluid',
+    'state-decontamination': 'stated whether the seal is clean',
     'add-flatness-reading': 'recorded a flatness reading',
     'correct-flatness-reading': 'corrected a flatness reading',
     'add-static-test': 'recorded a static test',
@@ -218,7 +218,7 @@ export const tradeWords = {
     l: 'L',
     s: 's',
     min: 'min',
-    perMin: '1/min',
+    perMin: 'r/min',
     bands: 'bands',
   },
 } as const
