@@ -63,7 +63,7 @@ export const CertificatePage: FC<{
 
 function factsOf({ record }: Certificate) {
   const { seal, workOrder, release, limitSet, equipment } = record
-  const said = (text: string) => (text === '' ? w.notStated : text)
+  const said = (text: string) => (text === '' ? words.chrome.notStated : text)
   const testers = [...new Set(record.testers.map((one) => one.name))].join(', ')
   return [
     { label: w.facts.issued, value: minuteText(record.issuedAt) },
@@ -73,11 +73,11 @@ function factsOf({ record }: Certificate) {
     { label: w.facts.customerOrder, value: said(workOrder.customerOrder) },
     { label: w.facts.seal, value: seal.serial },
     { label: w.facts.drawing, value: said(`${seal.drawing} ${seal.drawingRevision}`.trim()) },
-    { label: w.facts.equipment, value: equipment?.tag ?? w.notStated },
+    { label: w.facts.equipment, value: equipment?.tag ?? words.chrome.notStated },
     { label: w.facts.testers, value: said(testers) },
     {
       label: w.facts.limitSet,
-      value: w.limitSet(limitSet.name, limitSet.version, limitSet.datedOn),
+      value: words.inspection.limitSetName(limitSet.name, limitSet.version, limitSet.datedOn),
     },
     ...optional(w.facts.acknowledgement, release.acknowledgement),
     ...optional(w.facts.changeReason, record.changeReason),

@@ -44,11 +44,11 @@ export const CustomerPage: FC<Props> = (props) => {
         </ButtonRow>
       </PageHead>
       <div class="stack-loose">
-        {isRecorded ? <Notice kind="done" text={w.added} /> : null}
+        {isRecorded ? <Notice kind="done" text={words.chrome.saved} /> : null}
         <Facts
           pairs={[
-            { label: w.address, value: customer.address || w.notStated },
-            { label: w.contact, value: customer.contact || w.notStated },
+            { label: w.address, value: customer.address || words.chrome.notStated },
+            { label: w.contact, value: customer.contact || words.chrome.notStated },
           ]}
         />
         <Seals {...props} />
@@ -84,7 +84,7 @@ const Seals: FC<Props> = ({ customer, equipment, seals }) => {
           rows={seals.map((seal) => ({
             cells: [
               <a href={`/seals/${seal.id}`}>{seal.serial}</a>,
-              seal.drawing || <span class="soft">{w.notStated}</span>,
+              seal.drawing || <span class="soft">{words.chrome.notStated}</span>,
               words.trade.arrangement[seal.arrangement],
               numberText(seal.shaftDiameterMm),
               equipment.find((one) => one.id === seal.equipmentId)?.tag ?? (
@@ -121,8 +121,8 @@ const Positions: FC<Props> = ({ customer, equipment, form }) => {
           rows={equipment.map((one) => ({
             cells: [
               one.tag,
-              one.description || <span class="soft">{w.notStated}</span>,
-              one.serviceFluid || <span class="soft">{w.notStated}</span>,
+              one.description || <span class="soft">{words.chrome.notStated}</span>,
+              one.serviceFluid || <span class="soft">{words.chrome.notStated}</span>,
             ],
           }))}
         />

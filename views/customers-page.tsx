@@ -43,8 +43,16 @@ export const CustomersPage: FC<{
             rows={customers.map((one) => ({
               cells: [
                 <a href={`/customers/${one.id}`}>{one.name}</a>,
-                one.address === '' ? <span class="soft">{w.notStated}</span> : one.address,
-                one.contact === '' ? <span class="soft">{w.notStated}</span> : one.contact,
+                one.address === '' ? (
+                  <span class="soft">{words.chrome.notStated}</span>
+                ) : (
+                  one.address
+                ),
+                one.contact === '' ? (
+                  <span class="soft">{words.chrome.notStated}</span>
+                ) : (
+                  one.contact
+                ),
               ],
             }))}
           />

@@ -56,5 +56,5 @@ function noteAt(evidence: Evidence, at: string): string {
 function diametersText({ outerDiameterMm, innerDiameterMm }: Component): string {
   const both = [outerDiameterMm, innerDiameterMm]
   if (both.every((mm) => mm === null)) return ''
-  return both.map((mm) => (mm === null ? w.notStated : numberText(mm))).join(' × ')
+  return both.map((mm) => (mm === null ? words.chrome.notStated : numberText(mm))).join(' × ')
 }

@@ -73,7 +73,7 @@ const Conflict: FC<{ sentence: string; wrote: string }> = ({ sentence, wrote }) 
 const OrderFacts: FC<{ evidence: Evidence }> = ({ evidence }) => {
   const { workOrder, seal, limitSet } = evidence
   const { name, version, datedOn } = limitSet
-  const said = (text: string) => (text === '' ? w.notStated : text)
+  const said = (text: string) => (text === '' ? words.chrome.notStated : text)
   const drawing = [seal.drawing, seal.drawingRevision].filter((one) => one !== '').join(' ')
   const fluid = workOrder.lastFluid === '' ? '' : ` (${workOrder.lastFluid})`
   return (
@@ -82,7 +82,7 @@ const OrderFacts: FC<{ evidence: Evidence }> = ({ evidence }) => {
         { label: w.customerOrder, value: said(workOrder.customerOrder) },
         { label: w.drawing, value: said(drawing) },
         { label: w.receivedAt, value: dayText(workOrder.receivedAt) },
-        { label: w.dueOn, value: workOrder.dueOn ?? w.notStated },
+        { label: w.dueOn, value: workOrder.dueOn ?? words.chrome.notStated },
         { label: w.reasonForRemoval, value: said(workOrder.reasonForRemoval) },
         {
           label: w.decontamination,

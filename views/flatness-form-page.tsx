@@ -78,7 +78,7 @@ export const FlatnessFormPage: FC<{ frame: Frame; form: FlatnessForm }> = ({ fra
             <FlatnessAnswerView answer={form.answer} />
           </div>
           <ButtonRow>
-            <Button label={w.submit} kind="main" size="large" />
+            <Button label={words.recording.submit} kind="main" size="large" />
             {form.replaced === null && form.faces.length > 1 ? (
               <Button label={w.submitNext} name="after" value="other-face" />
             ) : null}
@@ -158,12 +158,12 @@ const Questions: FC<{ form: FlatnessForm }> = ({ form }) => {
 
 /** What the reading is held against, and what to mind. */
 const LimitsAndCautions: FC<{ form: FlatnessForm }> = ({ form }) => {
-  const { flatness: w, trade, chrome } = words
+  const { flatness: w, trade, chrome, recording } = words
   return (
     <section class="question stack">
-      <h2 class="section-head">{w.limitsTitle}</h2>
+      <h2 class="section-head">{recording.limitsTitle}</h2>
       <p>
-        {w.limitSet}: {form.limitSetName}
+        {recording.limitSet}: {form.limitSetName}
       </p>
       {form.faces.map((face) => (
         <LimitSource label={trade.faceKind[face.kind]} limit={face.limit} />

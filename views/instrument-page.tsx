@@ -57,7 +57,7 @@ export const InstrumentPage: FC<InstrumentPageProps> = (props) => {
         <InstrumentStatus standing={standing} />
       </PageHead>
       <div class="stack-loose">
-        {isRecorded ? <Notice kind="done" text={w.recorded} /> : null}
+        {isRecorded ? <Notice kind="done" text={words.chrome.saved} /> : null}
         <ErrorSummary
           title={chrome.faultsTitle}
           faults={(form?.faults ?? []).map((one) => ({
@@ -97,7 +97,7 @@ function factsOf({ standing: { instrument }, withdrawalReason }: InstrumentPageP
   const { instruments: w, trade } = words
   const { lampId, flatToleranceUm, withdrawnOn } = instrument
   const lamp = lampIds.find((one) => one === lampId)
-  const stated = (text: string) => (text === '' ? w.notStated : text)
+  const stated = (text: string) => (text === '' ? words.chrome.notStated : text)
   return [
     { label: w.serial, value: stated(instrument.serial) },
     ...(lamp === undefined ? [] : [{ label: w.lamp, value: lampLabel(lamp) }]),

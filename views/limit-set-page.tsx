@@ -34,7 +34,7 @@ export const LimitSetPage: FC<LimitSetPageProps> = (props) => {
         ) : null}
       </PageHead>
       <div class="stack-loose">
-        {isRecorded ? <Notice kind="done" text={w.recorded} /> : null}
+        {isRecorded ? <Notice kind="done" text={words.chrome.saved} /> : null}
         {isNewest ? null : (
           <p>
             <a href={`/limit-sets/${newest.id}`}>{w.newerStands(newest.version)}</a>

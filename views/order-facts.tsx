@@ -87,9 +87,9 @@ function componentText(one: Component): string {
 }
 
 function stated(text: string): string {
-  return text === '' ? words.workOrders.notStated : text
+  return text === '' ? words.chrome.notStated : text
 }
 
 function measured(value: number | null, unit: string): string {
-  return value === null ? words.workOrders.notStated : `${numberText(value)} ${unit}`
+  return value === null ? words.chrome.notStated : `${numberText(value)} ${unit}`
 }

@@ -7,6 +7,7 @@ import { faceKinds } from '../src/domain/seal.ts'
 import { Button } from './components/button.tsx'
 import { ButtonLink } from './components/button-link.tsx'
 import { ButtonRow } from './components/button-row.tsx'
+import { Caution } from './components/caution.tsx'
 import { Notice } from './components/notice.tsx'
 import { TextAreaField } from './components/text-area-field.tsx'
 import { VerdictMark } from './components/verdict-mark.tsx'
@@ -37,6 +38,7 @@ export const OrderNext: FC<OrderNextProps> = (props) => {
       {acts.canRecord ? <RecordActs evidence={evidence} missing={missing} /> : null}
       {isAtWork(evidence) ? <MissingList missing={missing} /> : null}
       {acts.canRecord ? <HandOverForm {...props} /> : null}
+      {acts.moves.includes('stripped') ? <OpeningCaution /> : null}
       <ButtonRow>
         {certificateNumbers.map((number) => (
           <ButtonLink href={`/certificates/${number}`} label={w.certificate(number)} size="large" />
@@ -54,6 +56,18 @@ export const OrderNext: FC<OrderNextProps> = (props) => {
         ))}
       </ButtonRow>
     </section>
+  )
+}
+
+/** Stands above the button that says the seal is stripped. */
+const OpeningCaution: FC = () => {
+  const { opening } = words.workOrders
+  return (
+    <Caution sign={words.chrome.caution} title={opening.title}>
+      <p>{opening.trapped}</p>
+      <p>{opening.lifting}</p>
+      <p>{opening.rules}</p>
+    </Caution>
   )
 }
 

@@ -64,7 +64,7 @@ function readingCells({ reading, judged, replacedBy }: JudgedReading): Child[] {
 const Flatness: FC<{ valueUm: number | null; isReplaced: boolean }> = (props) => {
   const { valueUm, isReplaced } = props
   if (valueUm === null) {
-    return <Struck isReplaced={isReplaced}>{words.workOrders.unreadable}</Struck>
+    return <Struck isReplaced={isReplaced}>{words.chrome.unreadable}</Struck>
   }
   const first = resultText('flatness', valueUm)
   const second = secondResultText('flatness', valueUm)

@@ -82,6 +82,7 @@ function topBar(frame: Frame) {
       ? { signIn: { href: '/sign-in', label: chrome.signIn } }
       : {
           person: { name: frame.person.name, role: chrome.roles[frame.person.role] },
+          account: { href: '/account', label: chrome.nav.account },
           signOut: { action: '/sign-out', label: chrome.signOut },
         }),
   }

@@ -36,7 +36,7 @@ export const PeoplePage: FC<PeoplePageProps> = (props) => {
     <Page frame={frame} title={w.title} width="wide">
       <PageHead title={w.title} lead={w.lead} />
       <div class="stack-loose">
-        {isRecorded ? <Notice kind="done" text={w.recorded} /> : null}
+        {isRecorded ? <Notice kind="done" text={words.chrome.saved} /> : null}
         {isFaulty ? add : null}
         <PeopleList {...props} />
         {isFaulty ? null : add}

@@ -54,7 +54,7 @@ function unitOf({ subject }: CertifiedCorrection): string {
 const Value: FC<{ value: CertifiedValue; unit: string }> = ({ value, unit }) => (
   <>
     <span class="number">
-      {value.figure === null ? w.unreadable : `${value.figure.text} ${unit}`}
+      {value.figure === null ? words.chrome.unreadable : `${value.figure.text} ${unit}`}
     </span>
     <p class="cell-detail">{w.recordedAt(minuteText(value.recordedAt))}</p>
   </>

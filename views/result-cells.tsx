@@ -14,7 +14,9 @@ export const ResultCell: FC<{
   details: readonly string[]
 }> = ({ figure, upper, unit, details }) => (
   <>
-    <span class="strong number">{figure === null ? w.unreadable : `${figure.text} ${unit}`}</span>
+    <span class="strong number">
+      {figure === null ? words.chrome.unreadable : `${figure.text} ${unit}`}
+    </span>
     {figure === null || upper === null ? null : (
       <SvgDrawing
         drawing={limitBar({
@@ -37,7 +39,7 @@ export const ResultCell: FC<{
 /** A limit as it is compared, as its source writes it, and how well it is founded. */
 export const LimitCell: FC<{ limit: CertifiedLimit | null; unit: string }> = ({ limit, unit }) =>
   limit === null ? (
-    <span class="soft">{w.noLimit}</span>
+    <span class="soft">{words.recording.noLimitShort}</span>
   ) : (
     <>
       <span class="number">{w.atMost(`${limit.upper.text} ${unit}`)}</span>
@@ -54,5 +56,5 @@ function limitScope(limit: CertifiedLimit): string {
   return [
     ...(limit.withinS === null ? [] : [w.within(limit.withinS)]),
     ...(limit.volumeAtMostL === null ? [] : [w.volumeAtMost(limit.volumeAtMostL)]),
-  ].join(' ')
+  ].join(', ')
 }

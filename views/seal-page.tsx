@@ -83,7 +83,7 @@ const OrderCard: FC<SealOrder & { isStaff: boolean }> = (props) => {
 }
 
 const SealCard: FC<{ seal: Seal; equipment: Equipment | null }> = ({ seal, equipment }) => {
-  const said = (text: string) => (text === '' ? w.notStated : text)
+  const said = (text: string) => (text === '' ? words.chrome.notStated : text)
   return (
     <aside class="card stack">
       <SvgDrawing drawing={sealSection({ widthPx: 270 })} />

@@ -52,7 +52,7 @@ function faceLine(face: CertifiedFace): Line {
   return {
     title: `${trade.faceKind[face.kind]}, ${w.flatness}`,
     verdict: asLeft?.verdict ?? 'missing',
-    word: asLeft === null ? w.notMeasured : trade.verdict[asLeft.verdict],
+    word: asLeft === null ? words.chrome.notMeasured : trade.verdict[asLeft.verdict],
     details: [
       `${trade.condition['as-found']}: ${flatnessText(asFound)}`,
       `${trade.condition['as-left']}: ${flatnessText(asLeft)}${limit}`,
@@ -61,9 +61,9 @@ function faceLine(face: CertifiedFace): Line {
 }
 
 function flatnessText(reading: CertifiedFlatness | null): string {
-  if (reading === null) return w.notMeasured
+  if (reading === null) return words.chrome.notMeasured
   const { flatnessUm } = reading
-  return flatnessUm === null ? w.unreadable : `${flatnessUm.text} ${trade.unit.um}`
+  return flatnessUm === null ? words.chrome.unreadable : `${flatnessUm.text} ${trade.unit.um}`
 }
 
 /** Judged by the limit that applies; where both do, by the worse of the two. */

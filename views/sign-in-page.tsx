@@ -5,6 +5,7 @@ import { Field } from './components/field.tsx'
 import { Notice } from './components/notice.tsx'
 import { PageHead } from './components/page-head.tsx'
 import { type Frame, Page } from './page.tsx'
+import { tradeWord } from './words/en/trade.ts'
 import { words } from './words/en.ts'
 
 type DemoAccount = { readonly name: string; readonly role: string; readonly password: string }
@@ -60,7 +61,11 @@ export const SignInPage: FC<{
               columns={[{ label: w.name }, { label: w.demoRole }, { label: w.password }]}
               rows={demoAccounts.map((one) => ({
                 key: one.name,
-                cells: [<code>{one.name}</code>, one.role, <code>{one.password}</code>],
+                cells: [
+                  <code>{one.name}</code>,
+                  tradeWord(words.chrome.roles, one.role),
+                  <code>{one.password}</code>,
+                ],
               }))}
             />
           </section>

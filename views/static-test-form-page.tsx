@@ -69,7 +69,7 @@ export const StaticTestFormPage: FC<{ frame: Frame; form: StaticTestForm }> = (p
             <StaticTestAnswerView answer={form.answer} />
           </div>
           <ButtonRow>
-            <Button label={w.submit} kind="main" size="large" />
+            <Button label={words.recording.submit} kind="main" size="large" />
           </ButtonRow>
           <StaticTestAnswerMore answer={form.answer} />
         </aside>
@@ -93,11 +93,11 @@ const Limits: FC<{ form: StaticTestForm }> = ({ form }) => {
   const { staticTests: w, trade, recording } = words
   return (
     <section class="question stack">
-      <h2 class="section-head">{w.limitsTitle}</h2>
+      <h2 class="section-head">{recording.limitsTitle}</h2>
       <p>
-        {w.limitSet}: {form.limitSetName}
+        {recording.limitSet}: {form.limitSetName}
       </p>
-      {form.limits.length === 0 ? <p class="small soft">{recording.noLimit}</p> : null}
+      {form.limits.length === 0 ? <p class="small soft">{trade.why['no-limit']}</p> : null}
       {form.limits.map((limit) => (
         <>
           <LimitSource label={trade.characteristic[limit.characteristic]} limit={limit} />

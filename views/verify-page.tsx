@@ -61,7 +61,10 @@ const Known: FC<{ certificate: PublicCertificate }> = ({ certificate }) => {
           layout="rows"
           pairs={[
             { label: w.verifyFacts.seal, value: certificate.sealSerial },
-            { label: w.verifyFacts.drawing, value: certificate.sealDrawing || w.notStated },
+            {
+              label: w.verifyFacts.drawing,
+              value: certificate.sealDrawing || words.chrome.notStated,
+            },
             { label: w.verifyFacts.order, value: certificate.workOrderNumber },
             { label: w.verifyFacts.issued, value: minuteText(certificate.issuedAt) },
             { label: w.verifyFacts.released, value: certificate.releasedByName },

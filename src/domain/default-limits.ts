@@ -20,7 +20,7 @@ export const defaultLimits: readonly NewLimit[] = [
     ...everywhere,
     characteristic: 'static-drop',
     upper: 14,
-    asWritten: '0.014 MPa in 5 min, at most 28 L',
+    asWritten: '0.014 MPa in 5 min, at 0.17 MPa gauge, at most 28 L',
     withinS: 300,
     volumeAtMostL: 28,
     basis: 'published',
@@ -33,7 +33,8 @@ export const defaultLimits: readonly NewLimit[] = [
     upper: 0.05,
     asWritten: '0.05 Pa·m³/s at 20 °C',
     basis: 'house rule',
-    source: 'Proposed with this program, so that a large volume can’t hide a leak; set your own',
+    source:
+      'Proposed as a start, without a source, so that a large volume can’t hide a leak; set your own',
   },
 ]
 

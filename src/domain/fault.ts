@@ -25,7 +25,6 @@ export type FaultKind =
   | 'too-few'
   | 'unreadable'
   | 'taken'
-  | 'not-quarter'
   | 'wrong-password'
   | 'too-short'
   | 'not-json'

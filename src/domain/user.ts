@@ -7,7 +7,7 @@ export type User = {
   readonly name: string
   readonly displayName: string
   readonly role: Role
-  /** Printed beside the name on the certificate (EN 10204: who, function, department). */
+  /** Printed beside the name on the certificate (so that independence shows, EN 10204 type 3.1). */
   readonly department: string
   readonly customerId: number | null
   readonly isActive: boolean

@@ -85,7 +85,7 @@ describe('opening an order by its number', () => {
   it('leads to the list, which says that nothing answers', async () => {
     const { to } = await find('W-2026-9999')
     expect(to).toBe('/work-orders?q=W-2026-9999')
-    expect(await read(to ?? '')).toContain('No work order answers to this')
+    expect(await read(to ?? '')).toContain('No work order matches this')
   })
 
   it('asks again where nothing was typed', async () => {

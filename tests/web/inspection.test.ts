@@ -56,7 +56,7 @@ describe('the list of what waits', () => {
     const shop = fillShop()
     const app = testApp(shop.store)
     const page = await (await app.get('/inspection', 'ian')).text()
-    expect(page).toContain('Released lately')
+    expect(page).toContain('Released recently')
     expect(page).toContain(shop.workOrder.number)
   })
 })

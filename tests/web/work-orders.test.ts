@@ -39,7 +39,7 @@ describe('the list of work orders', () => {
     expect(await read('/work-orders?stage=testing')).not.toContain('W-2026-0002')
     expect(await read('/work-orders?q=0815')).not.toContain('W-2026-0001')
     const other = shop.cast.olga.customerId
-    expect(await read(`/work-orders?customer=${other}`)).toContain('No work order answers to this')
+    expect(await read(`/work-orders?customer=${other}`)).toContain('No work order matches this')
   })
 
   it('turns pages by cursor and keeps the filter', async () => {
@@ -68,6 +68,8 @@ describe('the page of an order', () => {
     expect(html).toContain('href="/work-orders/W-2026-0001/static-tests/new"')
     expect(html).toContain('aria-current="step"')
     expect(html).toContain('<title id="section-title">')
+    expect(html).toContain('Caution: opening the seal')
+    expect(html).toContain('href="/account"')
   })
 
   it('shows readings and tests beside limits and verdicts', async () => {
@@ -218,7 +220,7 @@ describe('handing over', () => {
     const answer = await handOver({ note: 'all <well>' })
     expect(answer.status).toBe(422)
     const html = await answer.text()
-    expect(html).toContain('Not handed over. First there is missing:')
+    expect(html).toContain('Not handed over. Still missing:')
     expect(html).toMatch(/href="#readings">A reading of the rotating face as left\./)
     expect(html).toMatch(/href="#tests">A static test\./)
     expect(html).toContain('all &lt;well&gt;')

@@ -18,9 +18,10 @@ export interface TopBarProps {
   readonly view: ViewSwitcherProps
   readonly signOut?: { readonly action: string; readonly label: string } | undefined
   readonly signIn?: { readonly href: string; readonly label: string } | undefined
+  readonly account?: { readonly href: string; readonly label: string } | undefined
 }
 
-/** Mark, ways to go, and a menu with the person, the view and the way out. */
+/** Mark, ways to go, and a menu with the person, the view, the account and the way out. */
 export const TopBar: FC<TopBarProps> = (props) => (
   <header class="top-bar">
     <a class="brand" href={props.homeHref}>
@@ -48,7 +49,7 @@ export const TopBar: FC<TopBarProps> = (props) => (
   </header>
 )
 
-const TopMenu: FC<TopBarProps> = ({ person, menuLabel, view, signOut, signIn }) => (
+const TopMenu: FC<TopBarProps> = ({ person, menuLabel, view, signOut, signIn, account }) => (
   <details class="top-menu">
     <summary class="top-menu-button">
       {person ? (
@@ -66,6 +67,13 @@ const TopMenu: FC<TopBarProps> = ({ person, menuLabel, view, signOut, signIn }) 
         <p>
           <a class="button button-main" href={signIn.href}>
             {signIn.label}
+          </a>
+        </p>
+      ) : null}
+      {account ? (
+        <p>
+          <a class="button button-plain" href={account.href}>
+            {account.label}
           </a>
         </p>
       ) : null}

@@ -8,7 +8,7 @@ export const LimitSource: FC<{ limit: Limit | null; label?: string }> = ({ limit
   <p class="small soft">
     {label === undefined ? null : <span class="strong">{label}: </span>}
     {limit === null
-      ? words.recording.noLimit
+      ? words.trade.why['no-limit']
       : `${limitText(limit)}. ${limit.asWritten}. ${basisOf(limit)}`}
   </p>
 )

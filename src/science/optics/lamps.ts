@@ -26,7 +26,7 @@ export const lampIds = [
 
 export type LampId = (typeof lampIds)[number]
 
-const lines = 'Table of standard spectral lines of optics'
+const lines = 'Optics encyclopedia, table of standard spectral lines'
 const ledPractice = 'Nominal value; read the peak wavelength from the data of the lamp in use'
 
 function published(wavelengthNm: number, source: string): Lamp {
@@ -58,5 +58,5 @@ export const lamps: Readonly<Record<LampId, Lamp>> = {
   'green-led-520': practice(520, ledPractice),
   'green-led-525': practice(525, ledPractice),
   'green-led-530': practice(530, ledPractice),
-  white: published(540, 'Encyclopedia article on the plane test glass: about 0.27 um a band'),
+  white: published(540, 'Encyclopedia article on the plane test glass: about 0.27 µm a band'),
 }

@@ -47,7 +47,7 @@ export function sendLimitSetForm(
   return sendPage(c, page, faults.length > 0 ? 422 : 200)
 }
 
-/** What the form shows at first: the set that is followed, or the defaults of the trade. */
+/** What the form shows at first: the set that is followed, or the proposed limits. */
 export function freshLimitSet(followed: LimitSet | undefined): LimitSetTyped {
   const limits: readonly NewLimit[] = followed?.limits ?? defaultLimits
   const directions = followed?.directionsRequiredCount ?? defaultDirectionsRequiredCount

@@ -24,7 +24,7 @@ export const benchWords = {
   dueToday: 'Due today',
   dueOn: (day: string) => `Due ${day}`,
   afterRefusal: 'Put right what was refused',
-  noDue: 'No day promised',
+  noDue: 'No due day',
   next: {
     decontamination: 'State whether it is clean',
     flatness: 'Read a face',

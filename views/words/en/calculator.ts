@@ -19,6 +19,5 @@ export const calculatorWords = {
   tableTitle: (lamp: string) => `Under this lamp: ${lamp}`,
   atAngle: (angle: string) => `seen at ${angle}° from straight above`,
   bands: 'Bands',
-  height: 'Height',
   note: 'Bands belong to the lamp: the same face shows more of them under a shorter wavelength. Faces are read dry; the figures are for a gap of air.',
 } as const

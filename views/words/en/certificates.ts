@@ -42,9 +42,6 @@ export const certificatesWords = {
   },
   results: 'Results',
   resultsMore: 'Instruments, sources of the limits, methods and signatures stand in the PDF.',
-  notStated: 'not stated',
-  limitSet: (name: string, version: number, datedOn: string) =>
-    `${name}, version ${version} of ${datedOn}`,
   person: (name: string, department: string) =>
     department === '' ? name : `${name}, ${department}`,
 
@@ -63,18 +60,16 @@ export const certificatesWords = {
   current:
     'This is the newest revision. If your document says another one, it was replaced by this.',
   verifyFacts: {
-    workshop: 'Workshop',
     issued: 'Issued',
     revision: 'Revision',
     order: 'Work order',
     seal: 'Seal',
     drawing: 'Drawing',
-    verdict: 'Verdict',
     released: 'Released by',
   },
   compareTitle: 'Is your file the one that was issued?',
   compare:
-    'Work out the SHA-256 of your PDF and compare it with the one below. If one sign differs, the file is not the one that was issued here.',
+    'Work out the SHA-256 of your PDF and compare it with the one below. If one character differs, the file is not the one that was issued here.',
   commandsTitle: 'How to work it out',
   commands: [
     ['Windows', 'certutil -hashfile certificate.pdf SHA256'],

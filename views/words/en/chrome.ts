@@ -44,5 +44,7 @@ export const chromeWords = {
   caution: 'Caution',
   home: 'To the start page',
   notMeasured: 'not measured',
+  notStated: 'not stated',
+  unreadable: 'unreadable',
   confirmBeyond: 'The value is right, although it lies outside the usual range of the trade.',
 } as const

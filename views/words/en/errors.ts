@@ -1,3 +1,5 @@
+import { alreadyReplaced } from './faults.ts'
+
 type Details = Readonly<Record<string, string | number>>
 type Sentence = (details: Details) => string
 
@@ -18,7 +20,7 @@ export const errorTitles = {
 export const errorSentences: Readonly<Record<string, Sentence>> = {
   'not-a-form': () => 'Send the form of the page.',
   'serial-taken': (d) => `This customer has a seal with the serial ${d.serial} already.`,
-  'tag-taken': (d) => `This customer has an equipment position ${d.tag} already.`,
+  'tag-taken': (d) => `This customer has a position ${d.tag} already.`,
   'version-taken': (d) => `Version ${d.version} of ${d.name} stands already.`,
   'label-taken': (d) => `There is a live token with the label ${d.label} already.`,
   'reason-needed': () => 'Say why.',
@@ -27,13 +29,13 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'no-certificate': () => 'There is no such certificate.',
   'no-seal': () => 'There is no such seal.',
   'no-customer': () => 'There is no such customer.',
-  'no-equipment': () => 'There is no such equipment position.',
+  'no-equipment': () => 'There is no such position.',
   'no-instrument': () => 'There is no such instrument.',
   'no-limit-set-yet': () =>
     'There is no limit set yet, so nothing could be judged. The manager or an inspector makes the first one on the page Limit sets.',
   'no-limit-set': () => 'There is no such limit set.',
   'no-user': () => 'There is no such person.',
-  'no-file': () => 'The file is not in the store.',
+  'no-file': () => 'This document is not in the records.',
   'no-token': () => 'There is no such token.',
   'wrong-role': () => 'Your role may not do this.',
   'cross-site': () => 'This request did not come from a page of this workshop.',
@@ -43,7 +45,7 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'stage-not-next': () => 'The work order can’t go there from where it stands.',
   'decontamination-not-stated': () =>
     'State first that the seal is free of its last fluid: a seal in quarantine is not stripped.',
-  'already-replaced': () => 'This record was replaced already. Correct the newest one.',
+  'already-replaced': () => alreadyReplaced,
   'not-in-order': () => 'That record belongs to another work order.',
   'something-missing': () => 'Something required is not recorded yet.',
   'bad-key': () => 'An Idempotency-Key has 1 to 150 characters.',
@@ -59,7 +61,7 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'not-newest': () => 'A newer version of this limit set stands. Start from that one.',
   'not-inspector': () => 'Only an inspector decides.',
   'lapped-or-tested': () =>
-    'Whoever lapped, tested or handed over an order can’t release it (EN 10204:2004, type 3.1).',
+    'Whoever lapped, tested or handed over an order can’t release it (after EN 10204:2004, type 3.1).',
   'result-fails': () => 'A result fails its limit. What fails is reworked, not released.',
   'instrument-not-acknowledged': (d) =>
     `Out of calibration on the day of use: ${d.numbers}. Say why the results stand.`,

@@ -2,6 +2,9 @@ import type { Fault, FaultKind } from '../../../src/domain/fault.ts'
 
 type Details = Readonly<Record<string, string | number>>
 
+/** Said beside a field, and where the whole request is refused. */
+export const alreadyReplaced = 'This record was replaced already. Correct the newest one.'
+
 const sentences: Record<FaultKind, (details: Details) => string> = {
   empty: () => 'Enter a value.',
   'not-a-number': () => 'Enter a plain number, such as 2.25 or 2,25.',
@@ -13,14 +16,13 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
   below: (d) => `Enter a value from ${d.min} to ${d.max}.`,
   above: (d) => `Enter a value from ${d.min} to ${d.max}.`,
   'beyond-window': (d) =>
-    `This is outside the usual range of the trade, ${d.min} to ${d.max}. Check the unit, or confirm below.`,
+    `This is outside the usual range of the trade, ${d.min} to ${d.max} (common practice, no source). Check the unit, or confirm below.`,
   'unknown-field': (d) => `There is no field "${d.name}" here.`,
   'not-later': () => 'The end must be later than the start.',
   'too-few': (d) => `Enter at least ${d.min}.`,
   unreadable: () =>
     'No bands can be read. Clean and dry the face and the flat, let both come to one temperature, and read again.',
   taken: () => 'This is in the records already.',
-  'not-quarter': () => 'Enter quarters of a band, such as 1.25.',
   'wrong-password': () => 'The password is not right.',
   'too-short': (d) => `Enter at least ${d.min} characters.`,
   'not-json': () => 'Send a JSON object.',
@@ -30,7 +32,7 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
   'withdrawn-instrument': () => 'This instrument is withdrawn. Choose another.',
   'not-text': () => 'Enter text.',
   'reason-needed': () => 'Say why the earlier record is replaced.',
-  'already-replaced': () => 'This record was replaced already. Correct the newest one.',
+  'already-replaced': () => alreadyReplaced,
   'not-in-order': () => 'This does not belong to this work order.',
   'one-of-two': (d) => `Give either ${d.one} or ${d.other}.`,
   'not-here': () => 'Leave this empty here.',

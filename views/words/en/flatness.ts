@@ -1,5 +1,7 @@
 import type { BandPattern } from '../../../src/domain/flatness.ts'
 
+const choosePattern = 'Choose what the bands look like.'
+
 /** The words of the light-band reading. */
 export const flatnessWords = {
   title: 'Light-band reading',
@@ -7,15 +9,15 @@ export const flatnessWords = {
   recorded: 'The reading is recorded. Next: the other face.',
   cautionTitle: 'lamp, solvent, glass',
   caution: [
-    'The lamp and its transformer run hot, and an open mercury lamp gives ultraviolet light: don’t look into it.',
+    'The lamp and its transformer run hot, and an open mercury lamp gives ultraviolet light: don’t look into it, nor into the beam of a laser.',
+    'Leave a broken sodium or mercury lamp to those whom the site rules name.',
     'Wipe with solvent away from the lamp and with the air moving. Lower the glass flat, never slide it on a dry face.',
-    'The site rules come first.',
+    'The site rules and local codes come first.',
   ],
-  cautionLine: 'Caution: hot lamp, ultraviolet light, solvent, glass. Read below first.',
+  cautionLine: 'Caution: hot lamp, ultraviolet and laser light, solvent, glass. Read below first.',
   quarantineTitle: 'seal in quarantine',
   quarantine:
     'Nobody has stated that this seal is free of its last fluid. Ask before you handle it.',
-  rememberedLabel: 'In hand',
   notChosen: 'not chosen yet',
   change: 'Change',
   face: 'Which face is under the flat?',
@@ -26,7 +28,7 @@ export const flatnessWords = {
   },
   pattern: 'What do the bands look like?',
   patternHint:
-    'The pictures show the line of contact at the bottom: the flat touches there and the gap opens upwards.',
+    'Where the flat touches along one side, the pictures have that side at the bottom: the gap opens upwards.',
   patternDetail: {
     straight: 'both ways across: counts as 0',
     convex: 'bulge away from the contact line',
@@ -41,13 +43,13 @@ export const flatnessWords = {
   } satisfies Readonly<Record<BandPattern, string>>,
   ringCentre: 'Rings only: does the middle stand high or lie low?',
   ringCentreHint:
-    'Press lightly at the edge. If the rings walk towards your finger, the middle is high.',
+    'Lower your eye: rings that move outwards mean high, inwards low. Or press lightly at the edge: if the middle of the rings walks towards your finger, it is high.',
   ringNotKnown: 'Not found out',
   unreadableAdvice:
     'Clean and dry the face and the flat, let both come to one temperature, and read again. You may record the face as unreadable; that is never a pass.',
   countAlong: (directionDeg: string) => `How many bands along ${directionDeg}°?`,
   countHint:
-    'Lay a straight line through both ends of one band and count the bands it cuts, to the quarter.',
+    'Lay a straight line through both ends of one band and count the other bands it cuts, to the quarter. Rings: count from the middle to the edge. S-shape: add its two bends. Edge or spot: count the hook or the kink.',
   secondHint:
     'Turn the flat a quarter turn and count again. Leave it empty if you read one way only.',
   countLabel: (directionDeg: string) => `Bands along ${directionDeg}°`,
@@ -71,14 +73,11 @@ export const flatnessWords = {
   temperature: 'Temperature at the bench',
   temperatureHint: 'Empty: not recorded.',
   note: 'Note',
-  limitsTitle: 'Limits of this order',
-  limitSet: 'Limit set',
-  submit: 'Record',
   submitNext: 'Record, then the other face',
   answerTitle: 'Flatness',
   ask: {
     lamp: 'Choose the lamp below: a band has no size without it.',
-    pattern: 'Choose what the bands look like.',
+    pattern: choosePattern,
     count: 'Enter the count to see the flatness.',
     second: 'A saddle needs both directions.',
   },
@@ -93,7 +92,7 @@ export const flatnessWords = {
   faults: {
     'faceId empty': 'Choose the face.',
     'condition empty': 'Choose as found or as left.',
-    'pattern empty': 'Choose what the bands look like.',
+    'pattern empty': choosePattern,
     'lampInstrumentId empty': 'Choose the lamp.',
     'opticalFlatInstrumentId empty': 'Choose the optical flat.',
     'bands empty': 'Enter the count, such as 1.25, or choose “Unreadable”.',

@@ -8,7 +8,7 @@ export const inspectionWords = {
   nothingWaits: 'Nothing waits',
   nothingWaitsText: 'When a technician hands an order over, it appears here.',
   refused: 'Refused, back at the bench',
-  released: 'Released lately',
+  released: 'Released recently',
   due: 'due',
   handedOverBy: (name: string, at: string) => `Handed over by ${name}, ${at}`,
   yours: 'You lapped, tested or handed over this one: someone else releases it.',
@@ -23,11 +23,10 @@ export const inspectionWords = {
   receivedAt: 'Received',
   dueOn: 'Due',
   reasonForRemoval: 'Reason for removal',
-  decontamination: 'Last fluid',
+  decontamination: 'Decontamination',
   limitSet: 'Limit set',
   limitSetName: (name: string, version: number, datedOn: string) =>
     `${name}, version ${version} of ${datedOn}`,
-  notStated: 'not stated',
 
   results: 'Results beside their limits',
   resultColumns: {
@@ -52,10 +51,8 @@ export const inspectionWords = {
   temperature: (c: string) => `${c} °C`,
   uncertainty: (text: string, factor: number) => `± ${text} µm (k = ${factor})`,
   atMost: (text: string) => `≤ ${text}`,
-  within: (seconds: number) => `within ${seconds} s`,
+  within: (seconds: number) => `in a hold of at least ${seconds} s`,
   volumeAtMost: (litres: number) => `in at most ${litres} L`,
-  noLimit: 'no limit in the set',
-  unreadable: 'unreadable',
   pressures: (start: string, end: string) => `${start} to ${end} kPa absolute`,
   conditions: (volume: string, seconds: string, from: string, to: string) =>
     `${volume} L, ${seconds} s, ${from} to ${to} °C`,
@@ -75,7 +72,7 @@ export const inspectionWords = {
   recordedAt: (at: string) => `recorded ${at}`,
 
   course: 'Course of the order',
-  courseColumns: { at: 'When', step: 'Step', by: 'Who', reason: 'Said' },
+  courseColumns: { at: 'When', step: 'Step', by: 'By', reason: 'Reason or note' },
   components: 'The five components',
   componentColumns: { kind: 'Component', material: 'Material', diameters: 'Ø outer × inner, mm' },
 
@@ -95,7 +92,7 @@ export const inspectionWords = {
   reason: 'In your words',
   reasonHint: 'Needed when you refuse. On a release it is printed on the certificate.',
   password: 'Your password',
-  passwordHint: 'It signs the decision, as your hand would.',
+  passwordHint: 'It confirms that the decision is yours.',
   sign: 'Sign the decision',
   certificate: (number: string) => `Certificate ${number}`,
   choose: 'Choose release or refuse.',
@@ -113,7 +110,7 @@ export function releaseFaultSentence(fault: ReleaseFault): string {
     case 'not-inspector':
       return 'Only an inspector releases.'
     case 'lapped-or-tested':
-      return 'You lapped, tested or handed over this order, so someone else must release it: EN 10204:2004, type 3.1, asks for a releaser who is independent of those who did the work.'
+      return 'You lapped, tested or handed over this order, so someone else must release it: EN 10204:2004, type 3.1, asks that whoever releases is independent of the manufacturing department.'
     case 'not-handed-over':
       return 'The order is not handed over.'
     case 'already-decided':

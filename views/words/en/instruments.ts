@@ -37,10 +37,7 @@ export const instrumentsWords = {
   resolution: 'Resolution',
   submit: 'Add the instrument',
 
-  over: 'Instrument',
-  recorded: 'Recorded.',
   factsTitle: 'What it is',
-  notStated: 'not stated',
   calibrationsTitle: 'Calibrations',
   calibrationsCaption: 'Calibrations, newest first; none is changed or removed',
   noCalibration: 'No calibration recorded',

@@ -17,11 +17,10 @@ export const limitSetsWords = {
   none: 'No limit set yet',
   noneText: 'Without one no seal can be received: nothing could be judged.',
   askFor: 'An inspector or the manager makes the first one.',
-  start: 'Start from the defaults of the trade',
+  start: 'Start from the proposed limits',
   startAnother: 'Start another set',
 
   over: (version: number, datedOn: string) => `Version ${version}, dated ${datedOn}`,
-  recorded: 'Recorded.',
   nextVersion: 'New version',
   newerStands: (version: number) => `A newer version stands: version ${version}.`,
   isOffered: 'New work orders are offered this set.',
@@ -37,7 +36,7 @@ export const limitSetsWords = {
 
   newTitle: 'New limit set',
   newLead:
-    'Defaults of the trade, each with its source. Look through each of them and change what your workshop holds to.',
+    'Proposed limits, each with what it is founded on. Look through each of them and change it to what your workshop holds to.',
   nextTitle: (name: string) => `New version of ${name}`,
   nextLead: (version: number, day: string) =>
     `It is stored as version ${version}, dated ${day}. Work orders that stand keep theirs.`,

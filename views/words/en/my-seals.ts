@@ -25,15 +25,12 @@ export const mySealsWords = {
 
   sealTitle: (serial: string) => `Seal ${serial}`,
   facts: {
-    customer: 'Customer',
     equipment: 'Position',
     arrangement: 'Arrangement',
     shaft: 'Shaft',
     drawing: 'Drawing',
     size: 'Size',
   },
-  notStated: 'not stated',
-  components: 'The five components',
   orders: 'Orders, newest first',
   noOrders: 'No order yet',
   received: (day: string) => `Received ${day}`,
@@ -41,8 +38,6 @@ export const mySealsWords = {
   staticTest: 'Static test',
   flatness: 'flatness',
   limit: (text: string) => `limit ≤ ${text}`,
-  notMeasured: 'not measured',
-  unreadable: 'unreadable',
   notReleased: 'The results are shown when the order is released.',
   nothingMeasured: 'Nothing was measured.',
 } as const

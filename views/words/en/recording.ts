@@ -1,7 +1,10 @@
 /** Words that every recording of a measurement shares. */
 export const recordingWords = {
   limit: 'Limit',
-  noLimit: 'The limit set has no limit for this.',
+  limitsTitle: 'Limits of this order',
+  limitSet: 'Limit set',
+  /** What the button of a recording says. */
+  submit: 'Record',
   noLimitShort: 'no limit in the set',
   dueOn: (day: string) => `due ${day}`,
   overdueSince: (day: string) => `overdue, was due ${day}`,

@@ -1,3 +1,5 @@
+import { chromeWords } from './chrome.ts'
+
 /** The list of work orders, the order's own page, and what is done on it. */
 export const workOrdersWords = {
   listTitle: 'Work orders',
@@ -11,7 +13,7 @@ export const workOrdersWords = {
   filter: 'Show',
   clear: 'Show all',
   listCaption: 'Work orders, newest first',
-  nothing: 'No work order answers to this',
+  nothing: 'No work order matches this',
   nothingText: 'Take away a filter, or check the number on the tag.',
   noneYet: 'No work order yet',
   noneYetText: 'The first one is made when a seal is received.',
@@ -30,19 +32,18 @@ export const workOrdersWords = {
   },
 
   noPosition: 'no position',
-  notStated: 'not stated',
   lead: (serial: string, arrangement: string, shaftMm: string) =>
     `Seal ${serial}: ${arrangement}, for a shaft of ${shaftMm} mm.`,
-  stageLine: 'Way of the order',
+  stageLine: 'Course of the order',
   stageState: { done: 'done', current: 'here now', 'to-come': 'to come' },
-  recorded: 'Recorded.',
+  recorded: chromeWords.saved,
   handedOver: 'Handed over. The inspector has it now.',
   received: 'Received. Hang the tag with this number on the seal.',
 
   nextTitle: 'Next',
-  missingTitle: 'Before hand-over there is missing',
+  missingTitle: 'Still missing before hand-over',
   nothingMissing: 'Everything required is recorded. The order can be handed over.',
-  notHandedOver: 'Not handed over. First there is missing:',
+  notHandedOver: 'Not handed over. Still missing:',
   readFace: (face: string) => `Read the ${face.toLowerCase()}`,
   test: 'Test with air',
   handOver: 'Hand over to the inspector',
@@ -75,7 +76,7 @@ export const workOrdersWords = {
     'not-stated': 'Nobody has said so yet: it stays in quarantine, unopened.',
   },
   decontaminationSubmit: 'Record the statement',
-  decontaminationChange: 'Change the statement on cleaning',
+  decontaminationChange: 'Change the statement on decontamination',
   residues: {
     title: 'residues in a returned seal',
     quarantine:
@@ -85,6 +86,15 @@ export const workOrdersWords = {
       'Ask for the safety data sheet of the last fluid. Gloves, eye protection, extraction and ' +
       'disposal follow the rules of your site and your local codes.',
   },
+  opening: {
+    title: 'opening the seal',
+    trapped:
+      'Springs, bellows and the space between two faces can hold back liquid and pressure, whatever ' +
+      'was stated. Vent and drain first, and keep bare hands off charred rubber.',
+    lifting:
+      'Lift what is heavy with a hoist. The faces never carry the weight, and nothing is laid on them.',
+    rules: 'The rules of your site and your local codes come first.',
+  },
   lastFluid: 'Last fluid',
   lastFluidHint: 'What the seal last ran in, as the customer states it.',
 
@@ -92,7 +102,7 @@ export const workOrdersWords = {
   noReadings: 'No face is read yet',
   testsTitle: 'Static tests',
   noTests: 'No static test yet',
-  historyTitle: 'The way so far',
+  historyTitle: 'Every step so far',
   measured: {
     face: 'Face',
     seen: 'Seen',
@@ -108,13 +118,11 @@ export const workOrdersWords = {
   },
   correct: 'Correct',
   correctLabel: (what: string, at: string) => `Correct: ${what}, ${at}`,
-  atMost: (value: string, unit: string) => `≤ ${value} ${unit}`,
   noLimit: 'no limit',
   replaced: 'Replaced',
   replacedBy: (name: string, at: string, reason: string) =>
     `Replaced by ${name} on ${at}: ${reason}`,
   replaces: 'Replaces an earlier one.',
-  unreadable: 'unreadable',
   history: {
     at: 'When',
     stage: 'Stage',
@@ -134,20 +142,20 @@ export const workOrdersWords = {
     fluid: 'Fluid in service',
     customerOrder: 'Customer’s order',
     reason: 'Reason for removal',
-    decontamination: 'Cleaning',
+    decontamination: 'Decontamination',
     lastFluid: 'Last fluid',
     pressure: 'Sealed pressure, gauge',
     temperature: 'Temperature in service',
     speed: 'Shaft speed',
     received: 'Received',
-    due: 'Promised for',
+    due: 'Due',
     limitSet: 'Limit set',
   },
   revision: (drawing: string, revision: string) => `${drawing}, revision ${revision}`,
   limitSet: (name: string, version: number) => `${name}, version ${version}`,
   diameters: (outer: string, inner: string) => `${outer} × ${inner} mm`,
   nose: (height: string) => `nose ${height} mm`,
-  noseWithLeast: (height: string, least: string) => `nose ${height} mm, least ${least} mm`,
+  noseWithLeast: (height: string, least: string) => `nose ${height} mm, minimum ${least} mm`,
   missing: {
     decontamination: 'A statement whether the seal is clean.',
     flatness: (face: string) => `A reading of the ${face} as left.`,
@@ -177,7 +185,7 @@ export const workOrdersWords = {
     otherSeal: 'Another seal',
     customerOrder: 'Customer’s order number',
     reasonForRemoval: 'Why was the seal taken out?',
-    dueOn: 'Promised for',
+    dueOn: 'Due',
     serviceTitle: 'Service data, as the customer states them',
     sealedPressure: 'Sealed pressure, gauge',
     serviceTemperature: 'Temperature',
