@@ -114,7 +114,7 @@ const sources = () =>
 const read = (path: string) => readFileSync(join(root, path), 'utf8')
 
 describe('the files', () => {
-  test('stand at the top level as the plan says, and nothing else does', () => {
+  test('stand at the top level as the house has it, and nothing else does', () => {
     const top = new Set(files().map((path) => path.split('/')[0] ?? ''))
     const seen = [...top].filter((name) => !name.startsWith('.')).sort()
     expect(seen).toEqual(
