@@ -1,7 +1,15 @@
 // The door for `npm start`, `npm run admin` and the build. Plain JavaScript, so that any Node can
 // read it far enough to say which Node is needed.
 import { spawnSync } from 'node:child_process'
-import { existsSync, readdirSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:fs'
+import {
+  existsSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs'
 import { dirname, join } from 'node:path'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 
@@ -9,6 +17,7 @@ const root = dirname(dirname(fileURLToPath(import.meta.url)))
 const built = join(root, '.build')
 const stamp = join(built, 'stamp')
 const demo = join(built, 'demo.sqlite')
+const lock = join(root, '.build.lock')
 
 if (Number(process.versions.node.split('.')[0]) !== 24) {
   process.stderr.write(
@@ -18,7 +27,7 @@ if (Number(process.versions.node.split('.')[0]) !== 24) {
 }
 
 const [verb, ...rest] = process.argv.slice(2)
-if (isStale()) build()
+if (isStale()) buildAlone()
 if (verb === 'admin') {
   const { admin } = await import(pathToFileURL(join(built, 'src/admin/admin.js')).href)
   await admin(rest)
@@ -52,6 +61,50 @@ function newest(path) {
   const stat = statSync(path)
   if (!stat.isDirectory()) return stat.mtimeMs
   return Math.max(stat.mtimeMs, ...readdirSync(path).map((name) => newest(join(path, name))))
+}
+
+/** One build at a time: a start and a command given together would tread on each other. */
+function buildAlone() {
+  while (!holds()) Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 100)
+  process.once('exit', release)
+  if (isStale()) build()
+  release()
+  process.removeListener('exit', release)
+}
+
+/** Takes the lock where nobody holds it; who was killed while building holds it no longer. */
+function holds() {
+  try {
+    writeFileSync(lock, String(process.pid), { flag: 'wx' })
+    return true
+  } catch {
+    if (!isAlive(holder())) release()
+    return false
+  }
+}
+
+function release() {
+  rmSync(lock, { force: true })
+}
+
+/** Who builds; 0 where that can't be told at this moment. */
+function holder() {
+  try {
+    return Number(readFileSync(lock, 'utf8'))
+  } catch {
+    return 0 // just released
+  }
+}
+
+/** @param {number} pid */
+function isAlive(pid) {
+  if (pid === 0) return true
+  try {
+    process.kill(pid, 0)
+    return true
+  } catch {
+    return false
+  }
 }
 
 function build() {

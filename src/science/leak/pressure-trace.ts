@@ -1,3 +1,4 @@
+import { mean } from 'simple-statistics'
 import { requireRange } from '../check/require-range.ts'
 import { fitLine } from '../statistics/fit-line.ts'
 import { smallestStep } from '../statistics/smallest-step.ts'
@@ -32,10 +33,6 @@ interface TraceInput {
 }
 
 const growsWithLeak = ['volume', 'elapsed-time']
-
-function mean(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length
-}
 
 /** How strongly 1 K moves each compensated pressure: p Tref / T^2, in kPa/K. */
 function kPaPerKelvin(input: TraceInput, compensatedKPa: readonly number[]): number {
