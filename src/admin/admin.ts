@@ -8,6 +8,7 @@ import { type OptionName, type Options, optionNames } from './options.ts'
 import { tokenAdd, tokenRevoke } from './token.ts'
 import { UsageError } from './usage-error.ts'
 import { userAdd } from './user-add.ts'
+import { userPassword } from './user-password.ts'
 
 type Command = {
   readonly takes: readonly OptionName[]
@@ -22,6 +23,7 @@ const commands: Readonly<Record<string, Command>> = {
     operand: '',
     run: userAdd,
   },
+  'user password': { takes: ['name'], operand: '', run: userPassword },
   'token add': { takes: ['user', 'label'], operand: '', run: tokenAdd },
   'token revoke': { takes: ['user', 'label'], operand: '', run: tokenRevoke },
   backup: { takes: [], operand: 'FILE', run: (_, file) => backupTo(file) },

@@ -3,15 +3,24 @@ import { join, resolve } from 'node:path'
 import { adminWords } from '../../views/words/en/admin.ts'
 import { projectRoot } from '../project-root.ts'
 import { backup, faultsOfFile } from '../store/backup.ts'
+import { openAsItStands } from '../store/open-as-it-stands.ts'
 import { restore } from '../store/restore.ts'
-import { operator, operatorConfig, refuseFilledFolder, withStore } from './operator.ts'
+import { operator, operatorConfig, refuseFilledFolder } from './operator.ts'
 import { Refused } from './refused.ts'
 
 /** Copies the whole database into a new file, also while the server runs. */
 export function backupTo(file: string): string {
   const target = resolve(file)
   if (existsSync(target)) throw new Refused(adminWords.fileExists(target))
-  withStore({ isNew: false }, (store) => backup(store, target))
+  const { storeFile } = operatorConfig()
+  if (!existsSync(storeFile)) throw new Refused(adminWords.noStore(storeFile))
+  // Opened as it stands: a backup taken before an upgrade must not be the upgrade.
+  const store = openAsItStands(storeFile)
+  try {
+    backup(store, target)
+  } finally {
+    store.close()
+  }
   return adminWords.backedUp(target)
 }
 

@@ -1,14 +1,12 @@
 import { adminWords } from '../../views/words/en/admin.ts'
 import { personTextLength } from '../domain/parse-person.ts'
-import { passwordLength } from '../domain/password-length.ts'
 import { type Role, roles } from '../domain/role.ts'
 import { addUser } from '../store/add-user.ts'
 import { findCustomerByName } from '../store/find-customer-by-name.ts'
 import type { Store } from '../store/open.ts'
-import { hashPassword } from '../web/password.ts'
 import { operator, withStore } from './operator.ts'
 import type { Options } from './options.ts'
-import { readPassword } from './read-password.ts'
+import { readPasswordHash } from './read-password-hash.ts'
 import { Refused } from './refused.ts'
 import { UsageError } from './usage-error.ts'
 
@@ -19,11 +17,7 @@ export async function userAdd(options: Options): Promise<string> {
   const displayName = textOf('--display', options.display, personTextLength.displayName) || name
   const department = textOf('--department', options.department, personTextLength.department)
   const role = roleOf(options)
-  const password = await readPassword()
-  const { min, max } = passwordLength
-  if (password.length < min) throw new Refused(adminWords.shortPassword(min))
-  if (password.length > max) throw new Refused(adminWords.longPassword(max))
-  const passwordHash = await hashPassword(password)
+  const passwordHash = await readPasswordHash()
   // The first person makes the database; a customer's user needs one that knows the customer.
   return withStore({ isNew: role !== 'customer' }, (store) => {
     const customerId = customerIdOf(store, options.customer)

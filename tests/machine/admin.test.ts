@@ -32,7 +32,15 @@ describe('admin', () => {
     '%s prints every verb and exits 0',
     async (...args) => {
       const text = expectDone(await admin(temporaryFolder(), args))
-      for (const verb of ['user add', 'token add', 'token revoke', 'backup', 'restore', 'verify']) {
+      for (const verb of [
+        'user add',
+        'user password',
+        'token add',
+        'token revoke',
+        'backup',
+        'restore',
+        'verify',
+      ]) {
         expect(text).toContain(`\n  ${verb}`)
       }
     },
@@ -142,6 +150,26 @@ describe('user add', () => {
     const args = ['user', 'add', '--name', 'mo', '--role', 'manager']
     expectRefused(await admin(folder, args, { stdin }), 1, sentence)
     expect(existsSync(folder)).toBe(false)
+  })
+
+  test('is not the way to a forgotten password, user password is', async () => {
+    const folder = join(temporaryFolder(), 'data')
+    const named = ['--name', 'mo']
+    const set = ['user', 'password', ...named]
+    expectRefused(await admin(folder, set, { stdin: password }), 1, /^There is no database at /)
+    expectDone(
+      await admin(folder, ['user', 'add', ...named, '--role', 'manager'], { stdin: password }),
+    )
+    expectRefused(await admin(folder, set, { stdin: 'short' }), 1, /at least 8 characters/)
+    expectRefused(
+      await admin(folder, ['user', 'password', '--name', 'nobody'], { stdin: password }),
+      1,
+      'There is no such person.\n',
+    )
+    expectDone(await admin(folder, set, { stdin: 'another tide' }))
+    const server = await startServer(folder)
+    expect((await signIn(server.address, 'mo', password)).status).toBe(422)
+    expect((await signIn(server.address, 'mo', 'another tide')).location).toBe('/bench')
   })
 
   test('refuses a name that is taken, in whatever case', async () => {

@@ -7,6 +7,8 @@ export const adminWords = {
   user add --name N --role technician|inspector|customer|manager
            [--customer NAME] [--display NAME] [--department NAME]
                         adds a person; the password is read from standard input
+  user password --name N
+                        sets a forgotten password, read from standard input
   token add --user N --label L
                         makes a bearer token and prints it, once
   token revoke --user N --label L
@@ -36,6 +38,7 @@ export const adminWords = {
     `The password, read from standard input, may have at most ${max} characters.`,
   askPassword: 'Password (not shown as you type): ',
   userAdded: (name: string, role: string) => `${name} can sign in as ${role}.`,
+  passwordSet: (name: string) => `${name} has a new password, and is signed out everywhere.`,
   revoked: (label: string, user: string) => `The token "${label}" of ${user} is ended.`,
   noStore: (file: string) => `There is no database at ${file}.`,
   backedUp: (file: string) => `The backup stands at ${file}.`,
