@@ -1,5 +1,6 @@
 import type { FC } from 'hono/jsx'
 import type { Fault } from '../src/domain/fault.ts'
+import { passwordLength } from '../src/domain/password-length.ts'
 import type { User } from '../src/domain/user.ts'
 import { Button } from './components/button.tsx'
 import { Facts } from './components/facts.tsx'
@@ -25,11 +26,11 @@ export const AccountPage: FC<{
         pairs={[
           { label: w.name, value: user.name },
           { label: w.role, value: words.chrome.roles[user.role] },
-          { label: w.department, value: user.department },
+          { label: w.department, value: user.department || words.chrome.notStated },
         ]}
       />
       <form method="post" action="/account/password" class="stack">
-        <p>{w.accountLead}</p>
+        <p>{w.accountLead(passwordLength.min)}</p>
         <Field
           name="old"
           label={w.oldPassword}

@@ -21,7 +21,7 @@ export function sampleInput(changes: Partial<CertificateInput> = {}): Certificat
     evidence: ordinaryEvidence(),
     decision: {
       byId: 9,
-      byName: 'Ian Fairweather',
+      byName: 'Ian Ives',
       byDepartment: 'Inspection',
       at: '2026-03-19T13:20:00.000Z',
     },

@@ -69,7 +69,7 @@ describe('the content of the certificate', () => {
   it('says plainly which instrument was out of calibration, with the acknowledgement', () => {
     const text = textOf(certificateContent(longRecord()))
     expect(text).toContain('Not in calibration on the day of use: G-07.')
-    expect(text).toContain('Ian Fairweather acknowledged this on release: “Gauge G-07 is three')
+    expect(text).toContain('Ian Ives acknowledged this on release: “Gauge G-07 is three')
     expect(textOf(certificateContent(ordinaryRecord()))).not.toContain('Not in calibration')
   })
 

@@ -57,7 +57,7 @@ const checklist: readonly (readonly [string, readonly string[]])[] = [
   ],
   [
     '7.8.2.1 o) who authorises',
-    ['Reviewed and released by Ian Fairweather Inspector Department: Inspection 2026-03-19'],
+    ['Reviewed and released by Ian Ives Inspector Department: Inspection 2026-03-19'],
   ],
   ['7.8.2.1 p) results from outside', ['Results from outside providers: none']],
   [

@@ -1,4 +1,4 @@
-import type { ReleaseFault } from '../../../src/domain/release-faults.ts'
+import { acknowledgementLength, type ReleaseFault } from '../../../src/domain/release-faults.ts'
 import { tradeWords } from './trade.ts'
 
 export const inspectionWords = {
@@ -120,7 +120,7 @@ export function releaseFaultSentence(fault: ReleaseFault): string {
     case 'result-fails':
       return `${resultName(fault)}: the result fails. What fails is reworked, not released.`
     case 'instrument-not-acknowledged':
-      return `Out of calibration on the day of use: ${fault.numbers.join(', ')}. Say in at least 10 characters why the results stand.`
+      return `Out of calibration on the day of use: ${fault.numbers.join(', ')}. Say in at least ${acknowledgementLength.min} characters why the results stand.`
   }
 }
 

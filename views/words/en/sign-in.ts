@@ -13,7 +13,8 @@ export const signInWords = {
   nobodyCommand: 'npm run -s admin -- user add --name NAME --role manager',
   verifyLink: 'Check a certificate without signing in',
   accountTitle: 'Account',
-  accountLead: 'A password has at least 8 characters. Changing it ends your other sessions.',
+  accountLead: (min: number) =>
+    `A password has at least ${min} characters. Changing it ends your other sessions.`,
   oldPassword: 'Current password',
   newPassword: 'New password',
   change: 'Change password',
