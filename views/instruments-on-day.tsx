@@ -14,7 +14,7 @@ export const InstrumentsOnDay: FC<{
   numbers: readonly string[]
   day: string
 }> = ({ instruments, numbers, day }) => (
-  <ul class="stack-tight">
+  <ul class="stack-tight instruments-on-day">
     {numbers.map((number) => {
       const uses = instruments.filter((one) => one.number === number && one.usedOn.includes(day))
       return (

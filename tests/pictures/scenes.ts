@@ -27,7 +27,7 @@ export const scenes: readonly Scene[] = [
     view: 'light',
     show: async (page, server) => {
       await readFace(page, server)
-      await toTop(page, page.locator('.question', { has: page.locator('[name=pattern]') }))
+      await scrollTo(page, page.locator('[data-stepper]').first(), 'end')
     },
   },
   {
@@ -37,7 +37,8 @@ export const scenes: readonly Scene[] = [
     view: 'lamp',
     show: async (page, server) => {
       await readFace(page, server)
-      await toTop(page, page.locator('.question', { has: page.locator('#bands-0') }))
+      const count = page.locator('.question', { has: page.locator('#bands-0') })
+      await scrollTo(page, count, 'start')
     },
   },
   {
@@ -83,9 +84,10 @@ async function readFace(page: Page, { origin, ask }: DemoServer): Promise<void> 
   await page.locator('.reading-answer', { hasText: '0.367' }).waitFor()
 }
 
-/** Scrolls a part of the page to its upper edge, with a little air. */
-async function toTop(page: Page, part: Locator): Promise<void> {
-  const box = await part.boundingBox()
-  if (box === null) throw new Error('toTop requires a part that is on the page')
-  await page.evaluate((y) => window.scrollBy({ top: y, behavior: 'instant' }), box.y - 16)
+/** Scrolls until a part of the page stands at the upper or the lower edge, with a little air. */
+async function scrollTo(page: Page, part: Locator, edge: 'start' | 'end'): Promise<void> {
+  const [box, window] = [await part.boundingBox(), page.viewportSize()]
+  if (box === null || window === null) throw new Error('scrollTo requires a part of the page')
+  const byPx = edge === 'start' ? box.y - 16 : box.y + box.height + 16 - window.height
+  await page.evaluate((top) => globalThis.scrollBy({ top, behavior: 'instant' }), byPx)
 }
