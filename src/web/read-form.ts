@@ -14,30 +14,53 @@ export async function readForm(c: AppContext): Promise<Input> {
   return nestFields(new URLSearchParams(await c.req.text()))
 }
 
-/** The nesting itself, also for query strings. */
+/**
+ * The nesting itself. A name that no page of ours draws (a list treated as an object, a text as a
+ * list) is refused: it could reach what belongs to the list itself, such as its length.
+ * @throws AppError invalid `not-a-form`
+ */
 export function nestFields(pairs: URLSearchParams): Input {
   const root: Record<string, unknown> = Object.create(null)
   for (const [name, value] of pairs) {
     const parts = name.match(/[^.[\]]+/g)
-    if (parts === null || parts.length > 6 || parts.some((p) => p === '__proto__')) continue
+    if (parts === null || parts.length > 6 || parts.includes('__proto__')) refuse()
     place(root, parts, value)
   }
   return root
 }
 
-function place(root: Record<string, unknown>, parts: readonly string[], value: string): void {
+type Node = Record<string, unknown> | unknown[]
+
+function place(root: Node, parts: readonly string[], value: string): void {
   let at = root
   for (const [depth, part] of parts.entries()) {
-    if (depth === parts.length - 1) {
-      const before = at[part]
-      at[part] =
-        before === undefined ? value : Array.isArray(before) ? [...before, value] : [before, value]
+    if (Array.isArray(at) && !isIndex(part)) refuse()
+    const here = at as Record<string, unknown>
+    const next = parts[depth + 1]
+    if (next === undefined) {
+      setOrRepeat(here, part, value)
       return
     }
-    const isList = /^\d{1,2}$/.test(parts[depth + 1] ?? '')
-    if (typeof at[part] !== 'object' || at[part] === null) {
-      at[part] = isList ? [] : Object.create(null)
-    }
-    at = at[part] as Record<string, unknown>
+    here[part] ??= isIndex(next) ? [] : Object.create(null)
+    const node = here[part]
+    if (typeof node !== 'object' || node === null) refuse()
+    at = node as Node
   }
+}
+
+/** A repeated name grows its list in place: a full body of one name is read in no time. */
+function setOrRepeat(at: Record<string, unknown>, part: string, value: string): void {
+  const before = at[part]
+  if (before === undefined) at[part] = value
+  else if (Array.isArray(before)) before.push(value)
+  else if (typeof before === 'string') at[part] = [before, value]
+  else refuse()
+}
+
+function isIndex(part: string): boolean {
+  return /^\d{1,2}$/.test(part)
+}
+
+function refuse(): never {
+  throw new AppError('invalid', 'not-a-form')
 }
