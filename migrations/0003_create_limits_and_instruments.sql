@@ -17,6 +17,8 @@ CREATE TABLE limit_value (
   as_written TEXT NOT NULL,
   within_s REAL CHECK (within_s > 0),
   volume_at_most_l REAL CHECK (volume_at_most_l > 0),
+  start_at_least_kpa_gauge REAL
+    CHECK (start_at_least_kpa_gauge > 0 AND start_at_least_kpa_gauge < 1e300),
   basis TEXT NOT NULL CHECK (basis IN (
     'standard', 'published', 'house rule', 'common practice, no source', 'from memory'
   )),

@@ -2,7 +2,7 @@ import type { FC } from 'hono/jsx'
 import type { Fault } from '../src/domain/fault.ts'
 import type { LimitEntry } from '../src/domain/limit-entry.ts'
 import { characteristics, limitBases } from '../src/domain/limit-set.ts'
-import { limitUnits } from '../src/domain/limit-unit.ts'
+import { limitUnits, startUnits } from '../src/domain/limit-unit.ts'
 import { faceMaterials } from '../src/domain/seal.ts'
 import { CheckField } from './components/check-field.tsx'
 import { Field } from './components/field.tsx'
@@ -70,6 +70,21 @@ export const LimitFields: FC<{
             unit={trade.unit.l}
             inputMode="decimal"
             width="number"
+          />
+        </div>
+        <div class="field-pair">
+          <Field
+            {...at('startAtLeast')}
+            label={w.startAtLeast}
+            hint={w.startHint}
+            inputMode="decimal"
+            width="number"
+          />
+          <SelectField
+            {...at('startUnit')}
+            label={w.startUnit}
+            emptyLabel={w.choose}
+            options={options(startUnits, w.startUnits)}
           />
         </div>
         <Field {...at('asWritten')} label={w.asWritten} hint={w.asWrittenHint} />

@@ -7,6 +7,7 @@ import { PageHead } from './components/page-head.tsx'
 import { VerdictMark } from './components/verdict-mark.tsx'
 import { limitUnitsText } from './figures/limit-units-text.ts'
 import { numberText } from './figures/number-text.ts'
+import { startPressureText } from './figures/start-pressure-text.ts'
 import { type Frame, Page } from './page.tsx'
 import { tradeWord } from './words/en/trade.ts'
 import { words } from './words/en.ts'
@@ -125,10 +126,11 @@ function titleOf({ characteristic, faceMaterial }: Limit): string {
   return `${title}: ${material.toLowerCase()}`
 }
 
-function holdsFor({ withinS, volumeAtMostL }: Limit): readonly string[] {
+function holdsFor({ withinS, volumeAtMostL, startAtLeastKPaGauge }: Limit): readonly string[] {
   const w = words.limitSets
   return [
     withinS === null ? '' : w.within(numberText(withinS)),
     volumeAtMostL === null ? '' : w.volumeAtMost(numberText(volumeAtMostL)),
+    startAtLeastKPaGauge === null ? '' : w.startedAtLeast(startPressureText(startAtLeastKPaGauge)),
   ].filter((line) => line !== '')
 }

@@ -56,5 +56,8 @@ function limitScope(limit: CertifiedLimit): string {
   return [
     ...(limit.withinS === null ? [] : [w.within(limit.withinS)]),
     ...(limit.volumeAtMostL === null ? [] : [w.volumeAtMost(limit.volumeAtMostL)]),
+    ...(limit.startAtLeastKPaGauge === null
+      ? []
+      : [w.startAtLeast(limit.startAtLeastKPaGauge.text)]),
   ].join(', ')
 }

@@ -7,6 +7,7 @@ import { Caution } from './components/caution.tsx'
 import { ErrorSummary } from './components/error-summary.tsx'
 import { PageHead } from './components/page-head.tsx'
 import { numberText } from './figures/number-text.ts'
+import { startPressureText } from './figures/start-pressure-text.ts'
 import { ownSentence } from './own-error-of.ts'
 import { type Frame, Page } from './page.tsx'
 import { CorrectionFields, type Replaced } from './recording/correction-fields.tsx'
@@ -90,7 +91,7 @@ const Hazard: FC = () => (
 )
 
 const Limits: FC<{ form: StaticTestForm }> = ({ form }) => {
-  const { staticTests: w, trade, recording } = words
+  const { trade, recording } = words
   return (
     <section class="question stack">
       <h2 class="section-head">{recording.limitsTitle}</h2>
@@ -101,13 +102,19 @@ const Limits: FC<{ form: StaticTestForm }> = ({ form }) => {
       {form.limits.map((limit) => (
         <>
           <LimitSource label={trade.characteristic[limit.characteristic]} limit={limit} />
-          {limit.withinS === null || limit.volumeAtMostL === null ? null : (
-            <p class="small soft">
-              {w.dropFor(numberText(limit.withinS), numberText(limit.volumeAtMostL))}
-            </p>
-          )}
+          {writtenFor(limit) === '' ? null : <p class="small soft">{writtenFor(limit)}</p>}
         </>
       ))}
     </section>
   )
+}
+
+/** How a test must be held for the limit to apply; nothing where it applies to every test. */
+function writtenFor({ withinS, volumeAtMostL, startAtLeastKPaGauge }: Limit): string {
+  const w = words.staticTests
+  return [
+    ...(withinS === null ? [] : [w.holdFor(numberText(withinS))]),
+    ...(volumeAtMostL === null ? [] : [w.volumeFor(numberText(volumeAtMostL))]),
+    ...(startAtLeastKPaGauge === null ? [] : [w.startFor(startPressureText(startAtLeastKPaGauge))]),
+  ].join(', ')
 }

@@ -30,7 +30,7 @@ export function limitCell(limit: CertifiedLimit | null, unit: string): Cell {
   const source = orElse(limit.source, certificateWords.notStated)
   const lines: Line[] = [
     { text: atMost(limit, unit), style: 'strong' },
-    ...applies(limit).map((text) => ({ text })),
+    ...applies(limit),
     ...(limit.asWritten === ''
       ? []
       : [{ text: words.asWritten(limit.asWritten), style: 'small' } as const]),
@@ -45,12 +45,14 @@ function atMost({ upper, upperUin, upperMlPerMin }: CertifiedLimit, unit: string
   return words.atMostBoth(upper.text, unit, words.flow(upperMlPerMin.text))
 }
 
-function applies({ withinS, volumeAtMostL }: CertifiedLimit): readonly string[] {
-  if (withinS === null && volumeAtMostL === null) return []
-  if (withinS === null) return [words.volumeOnly(String(volumeAtMostL))]
-  const duration = printDuration(withinS)
-  if (volumeAtMostL === null) return [words.withinOnly(duration)]
-  return [words.within(duration, String(volumeAtMostL))]
+/** How a test must be held for the limit to apply, in one line. */
+function applies({ withinS, volumeAtMostL, startAtLeastKPaGauge }: CertifiedLimit): Line[] {
+  const parts = [
+    ...(withinS === null ? [] : [words.within(printDuration(withinS))]),
+    ...(volumeAtMostL === null ? [] : [words.volumeAtMost(String(volumeAtMostL))]),
+    ...(startAtLeastKPaGauge === null ? [] : [words.startAtLeast(startAtLeastKPaGauge.text)]),
+  ]
+  return parts.length === 0 ? [] : [{ text: parts.join(', ') }]
 }
 
 /** The bar that shows a result beside its limit. */

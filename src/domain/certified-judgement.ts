@@ -11,6 +11,7 @@ export const printedRounding = {
   flatness: { decimals: 3 },
   'static-drop': { decimals: 2 },
   'static-leak-rate': { digits: 3 },
+  startAtLeastKPaGauge: { decimals: 1 },
   uin: { decimals: 1 },
   mlPerMin: { digits: 3 },
 } as const
@@ -29,14 +30,18 @@ export function overallVerdict(verdicts: readonly CertifiedVerdict[]): Certified
 
 /** A limit in the units it is printed in. */
 export function certifiedLimit(limit: Limit): CertifiedLimit {
-  const { characteristic, upper, asWritten, withinS, volumeAtMostL, basis, source } = limit
+  const { characteristic, upper, asWritten, basis, source } = limit
   return {
     upper: figure(upper, printedRounding[characteristic]),
     upperUin: optionalFigure(uinOf(characteristic, upper), printedRounding.uin),
     upperMlPerMin: optionalFigure(mlPerMinOf(characteristic, upper), printedRounding.mlPerMin),
     asWritten,
-    withinS,
-    volumeAtMostL,
+    withinS: limit.withinS,
+    volumeAtMostL: limit.volumeAtMostL,
+    startAtLeastKPaGauge: optionalFigure(
+      limit.startAtLeastKPaGauge,
+      printedRounding.startAtLeastKPaGauge,
+    ),
     basis,
     source,
   }

@@ -21,6 +21,7 @@ export type CertifiedLimit = {
   readonly asWritten: string
   readonly withinS: number | null
   readonly volumeAtMostL: number | null
+  readonly startAtLeastKPaGauge: Figure | null
   readonly basis: LimitBasis
   readonly source: string
 }

@@ -1,7 +1,12 @@
 import type { NewLimit } from './limit-set.ts'
 import { limitUnitMeaning } from './limit-unit.ts'
 
-const everywhere = { faceMaterial: null, withinS: null, volumeAtMostL: null } as const
+const everywhere = {
+  faceMaterial: null,
+  withinS: null,
+  volumeAtMostL: null,
+  startAtLeastKPaGauge: null,
+} as const
 
 /**
  * What a workshop may start its first limit set from; data to be looked through and changed, each
@@ -23,6 +28,7 @@ export const defaultLimits: readonly NewLimit[] = [
     asWritten: '0.014 MPa in 5 min, at 0.17 MPa gauge, at most 28 L',
     withinS: 300,
     volumeAtMostL: 28,
+    startAtLeastKPaGauge: 170,
     basis: 'published',
     source:
       'API 682, clause 10.3.4.2, as quoted in a published paper; the standard itself not seen',

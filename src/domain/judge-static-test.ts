@@ -1,3 +1,4 @@
+import { atMost } from '../science/acceptance/at-most.ts'
 import { judgeUpperLimit } from '../science/acceptance/judge-upper-limit.ts'
 import { cToTemperature } from '../science/units/c-to-temperature.ts'
 import type { Judged } from './judged.ts'
@@ -10,13 +11,20 @@ export const leakLimitTemperatureC = 20
 
 export type JudgedStaticTest = Pick<
   StaticTest,
-  'pressureDropKPa' | 'leakPaM3PerS' | 'referenceTemperatureC' | 'volumeL' | 'durationS'
+  | 'pressureDropKPa'
+  | 'leakPaM3PerS'
+  | 'referenceTemperatureC'
+  | 'volumeL'
+  | 'durationS'
+  | 'startPressureKPaAbs'
+  | 'barometerKPa'
 >
 
 /**
  * Holds a static test against the limits of drop and of leak rate; both are always answered.
- * A drop is only comparable where the volume was no larger and the hold no shorter than the
- * limit is written for: a larger volume hides the same leak, and so does a shorter hold.
+ * A drop is only comparable where the volume was no larger, the hold no shorter and the pressure
+ * no lower at its start than the limit is written for: the same leak shows less in a larger volume
+ * and in a shorter hold, and leaks less under a lower pressure.
  */
 export function judgeStaticTest(test: JudgedStaticTest, limitSet: LimitSet): readonly Judged[] {
   const drop = limitFor(limitSet, 'static-drop', null) ?? null
@@ -46,7 +54,14 @@ function judge(
 function whyNotComparable(test: JudgedStaticTest, limit: Limit): Judged['why'] | null {
   if (limit.volumeAtMostL !== null && test.volumeL > limit.volumeAtMostL) return 'volume-too-large'
   if (limit.withinS !== null && test.durationS < limit.withinS) return 'hold-too-short'
-  return null
+  return isStartTooLow(test, limit) ? 'pressure-too-low' : null
+}
+
+/** Gauge pressure is what stood over the barometer of the record, whatever the gauge read. */
+function isStartTooLow(test: JudgedStaticTest, { startAtLeastKPaGauge }: Limit): boolean {
+  if (startAtLeastKPaGauge === null) return false
+  const startKPaGauge = test.startPressureKPaAbs - test.barometerKPa
+  return !atMost({ value: startAtLeastKPaGauge, limit: startKPaGauge })
 }
 
 /** The same amount of gas per second is more throughput when it is warmer: q ~ T. */

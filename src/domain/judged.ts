@@ -8,6 +8,7 @@ export const judgedReasons = [
   'no-limit',
   'volume-too-large',
   'hold-too-short',
+  'pressure-too-low',
 ] as const
 export type JudgedReason = (typeof judgedReasons)[number]
 

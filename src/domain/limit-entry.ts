@@ -10,6 +10,8 @@ export const limitEntryFields = [
   'unit',
   'withinS',
   'volumeAtMostL',
+  'startAtLeast',
+  'startUnit',
   'asWritten',
   'basis',
   'source',
@@ -26,6 +28,8 @@ export const blankLimitEntry: LimitEntry = {
   unit: '',
   withinS: '',
   volumeAtMostL: '',
+  startAtLeast: '',
+  startUnit: '',
   asWritten: '',
   basis: '',
   source: '',
@@ -44,14 +48,17 @@ const storedUnit: Readonly<Record<Characteristic, LimitUnit>> = {
  */
 export function limitEntry(limit: NewLimit): LimitEntry {
   const bands = quarterBands(limit)
+  const { withinS, volumeAtMostL, startAtLeastKPaGauge } = limit
   return {
     ...blankLimitEntry,
     characteristic: limit.characteristic,
     faceMaterial: limit.faceMaterial ?? '',
     upper: plainText(bands ?? limit.upper),
     unit: bands === undefined ? storedUnit[limit.characteristic] : 'helium-bands',
-    withinS: limit.withinS === null ? '' : plainText(limit.withinS),
-    volumeAtMostL: limit.volumeAtMostL === null ? '' : plainText(limit.volumeAtMostL),
+    withinS: withinS === null ? '' : plainText(withinS),
+    volumeAtMostL: volumeAtMostL === null ? '' : plainText(volumeAtMostL),
+    startAtLeast: startAtLeastKPaGauge === null ? '' : plainText(startAtLeastKPaGauge),
+    startUnit: startAtLeastKPaGauge === null ? '' : 'kPa',
     asWritten: limit.asWritten,
     basis: limit.basis,
     source: limit.source,

@@ -13,7 +13,8 @@ export type LimitBasis = (typeof limitBases)[number]
 
 /**
  * One limit. `upper` is in the unit of its characteristic: flatness µm, static-drop kPa within
- * `withinS` for a volume of at most `volumeAtMostL`, static-leak-rate Pa·m³/s at 20 °C.
+ * `withinS` for a volume of at most `volumeAtMostL` and a start at `startAtLeastKPaGauge` or above,
+ * static-leak-rate Pa·m³/s at 20 °C.
  * `asWritten` keeps the limit as its source writes it (`3 helium light bands`).
  */
 export type Limit = {
@@ -26,6 +27,8 @@ export type Limit = {
   readonly asWritten: string
   readonly withinS: number | null
   readonly volumeAtMostL: number | null
+  /** The test pressure that a drop is written for; null: any. */
+  readonly startAtLeastKPaGauge: number | null
   readonly basis: LimitBasis
   readonly source: string
 }

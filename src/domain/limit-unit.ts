@@ -21,6 +21,17 @@ export const limitUnits = [
 ] as const
 export type LimitUnit = (typeof limitUnits)[number]
 
+/** The units in which the start of a drop is written, gauge; the first is the stored one. */
+export const startUnits = ['kPa', 'bar', 'psi'] as const satisfies readonly LimitUnit[]
+export type StartUnit = (typeof startUnits)[number]
+
+/** What can be meant; the window catches slips of the unit, such as 1.7 written for bar as kPa. */
+export const startBounds: Readonly<Record<StartUnit, Bounds>> = {
+  kPa: { min: 5, max: 10_000 },
+  bar: { min: 0.05, max: 100 },
+  psi: { min: 0.75, max: 1450 },
+}
+
 type LimitUnitMeaning = {
   readonly characteristic: Characteristic
   /** What can be meant; the window catches slips of the unit, a limit of zero passes nothing. */

@@ -1,3 +1,4 @@
+import { pressureToKPa } from '../science/units/pressure-to-kpa.ts'
 import type { Fault } from './fault.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
 import { limitEntryFields } from './limit-entry.ts'
@@ -8,7 +9,7 @@ import {
   type NewLimit,
   type NewLimitSet,
 } from './limit-set.ts'
-import { limitUnitMeaning, limitUnits } from './limit-unit.ts'
+import { limitUnitMeaning, limitUnits, startBounds, startUnits } from './limit-unit.ts'
 import type { Parsed } from './parsed.ts'
 import { faceMaterials } from './seal.ts'
 
@@ -68,6 +69,7 @@ function parseLimit(part: Fields): NewLimit {
     volumeAtMostL: onlyWhere(part, isDrop, 'volumeAtMostL', () =>
       part.optionalDecimal('volumeAtMostL', volumeAtMostL),
     ),
+    startAtLeastKPaGauge: readStart(part, isDrop),
     asWritten: part.text('asWritten', limitSetTextLength.asWritten),
     basis: part.choice('basis', limitBases),
     source: part.text('source', limitSetTextLength.source),
@@ -91,6 +93,21 @@ function readUpper(part: Fields, characteristic: Characteristic): number {
   const isUnitFaulty = part.faults.length > before
   const value = part.decimal('upper', isUnitFaulty ? anyUnit : meaning.bounds)
   return part.faults.length > before ? 0 : meaning.toStored(value)
+}
+
+/** In kPa gauge, from the unit it is written in; value and unit go together, or neither is there. */
+function readStart(part: Fields, isDrop: boolean): number | null {
+  const names = ['startAtLeast', 'startUnit']
+  if (!isDrop) {
+    for (const name of names) onlyWhere(part, false, name, () => null)
+    return null
+  }
+  if (!names.some((name) => part.isGiven(name))) return null
+  const before = part.faults.length
+  const unit = part.choice('startUnit', startUnits)
+  const isUnitFaulty = part.faults.length > before
+  const value = part.decimal('startAtLeast', isUnitFaulty ? anyUnit : startBounds[unit])
+  return part.faults.length > before ? null : pressureToKPa(value, unit)
 }
 
 function onlyWhere<T>(part: Fields, isThere: boolean, name: string, read: () => T): T | null {

@@ -44,15 +44,58 @@ describe('drop', () => {
     expect([shorter?.verdict, shorter?.why]).toEqual(['open', 'hold-too-short'])
   })
 
+  describe('with a limit that is written for a start of 170 kPa gauge', () => {
+    const written = buildLimitSet({
+      limits: [
+        buildLimit({ id: 5, characteristic: 'static-drop', upper: 14, startAtLeastKPaGauge: 170 }),
+      ],
+    })
+    const judgedOf = (changes: Parameters<typeof buildStaticTest>[0]) =>
+      judgeStaticTest(buildStaticTest(changes), written)[0]
+
+    test('is not judged where the hold began lower, however small or large the drop', () => {
+      // 0.2 bar gauge: 20 + 101.325 kPa.
+      const low = judgedOf({ startPressureKPaAbs: 121.325, endPressureKPaAbs: 121.3 })
+      expect([low?.verdict, low?.why, low?.limit?.id]).toEqual(['open', 'pressure-too-low', 5])
+      const large = judgedOf({ startPressureKPaAbs: 121.325, endPressureKPaAbs: 101.325 })
+      expect(large?.verdict).toBe('open')
+      const justBelow = judgedOf({ startPressureKPaAbs: 271.315, endPressureKPaAbs: 271 })
+      expect(justBelow?.why).toBe('pressure-too-low')
+    })
+
+    test('is judged from that pressure on, whatever rounding the sum has left', () => {
+      for (const barometerKPa of [99.8, 101.325, 101.7, 102.6]) {
+        const startPressureKPaAbs = 170 + barometerKPa
+        const at = judgedOf({ barometerKPa, startPressureKPaAbs, endPressureKPaAbs: 270 })
+        expect(at?.verdict).toBe('pass')
+      }
+      expect(judgedOf({ startPressureKPaAbs: 401, endPressureKPaAbs: 386 })?.verdict).toBe('fail')
+    })
+
+    test('takes the gauge pressure over the barometer that stands in the record', () => {
+      const startPressureKPaAbs = 271
+      expect(judgedOf({ startPressureKPaAbs, barometerKPa: 101 })?.verdict).toBe('pass')
+      expect(judgedOf({ startPressureKPaAbs, barometerKPa: 102 })?.why).toBe('pressure-too-low')
+    })
+  })
+
   test('is open, not failed, where a test too short already exceeds it', () => {
     expect(dropOf({ durationS: 60, endPressureKPaAbs: 200 })?.verdict).toBe('open')
   })
 
-  test('is always comparable where the limit names neither volume nor hold', () => {
+  test('is always comparable where the limit names neither volume nor hold nor start', () => {
     const plain = buildLimitSet({
       limits: [buildLimit({ characteristic: 'static-drop', upper: 14 })],
     })
-    const judged = judgeStaticTest(buildStaticTest({ volumeL: 500, durationS: 10 }), plain)[0]
+    const judged = judgeStaticTest(
+      buildStaticTest({
+        volumeL: 500,
+        durationS: 10,
+        startPressureKPaAbs: 102,
+        endPressureKPaAbs: 101,
+      }),
+      plain,
+    )[0]
     expect(judged?.verdict).toBe('pass')
   })
 

@@ -1,7 +1,12 @@
 import { describe, expect, it } from 'vitest'
 import { defaultLimits } from '../../src/domain/default-limits.ts'
 import { limitEntry } from '../../src/domain/limit-entry.ts'
-import { limitUnitMeaning, limitUnits } from '../../src/domain/limit-unit.ts'
+import {
+  limitUnitMeaning,
+  limitUnits,
+  startBounds,
+  startUnits,
+} from '../../src/domain/limit-unit.ts'
 import { nextLimitSetVersion } from '../../src/domain/next-limit-set-version.ts'
 import { parseLimitSet } from '../../src/domain/parse-limit-set.ts'
 import { buildLimit, buildLimitSet } from '../support/build-limit-set.ts'
@@ -107,6 +112,41 @@ describe('a limit set', () => {
     ])
   })
 
+  it('reads the start that a drop is written for in kPa, bar or psi, or none', () => {
+    const startOf = (startAtLeast: string, startUnit: string) =>
+      accepted(parseLimitSet(set({ ...drop, startAtLeast, startUnit }), named)).limits[0]!
+        .startAtLeastKPaGauge
+    expect(startOf('', '')).toBeNull()
+    expect(startOf('170', 'kPa')).toBe(170)
+    expect(startOf('1,7', 'bar')).toBe(170)
+    // 1 psi = 6.894757 kPa (1 lbf/in², exact factors); rounded to its printed digits.
+    expect(startOf('25', 'psi')).toBeCloseTo(172.368932, 6)
+  })
+
+  it('asks a start of a drop only, with its unit, within what is possible', () => {
+    const start = { startAtLeast: '170', startUnit: 'kPa' }
+    expect(faults({ ...limit, ...start })).toEqual([
+      'limits[0].startAtLeast not-here',
+      'limits[0].startUnit not-here',
+    ])
+    expect(faults({ ...drop, startAtLeast: '170' })).toEqual(['limits[0].startUnit empty'])
+    expect(faults({ ...drop, startUnit: 'bar' })).toEqual(['limits[0].startAtLeast empty'])
+    expect(faults({ ...drop, startAtLeast: '170', startUnit: 'um' })).toEqual([
+      'limits[0].startUnit not-a-choice',
+    ])
+    expect(faults({ ...drop, ...start, startAtLeast: 'x' })).toEqual([
+      'limits[0].startAtLeast not-a-number',
+    ])
+    for (const unit of startUnits) {
+      const { min, max } = startBounds[unit]
+      const at = (value: number) => faults({ ...drop, startUnit: unit, startAtLeast: value })
+      expect(at(min)).toEqual([])
+      expect(at(max)).toEqual([])
+      expect(at(min / 2)).toEqual(['limits[0].startAtLeast below'])
+      expect(at(max * 2)).toEqual(['limits[0].startAtLeast above'])
+    }
+  })
+
   it('needs what it is founded on', () => {
     expect(faults({ ...limit, source: '', asWritten: '', basis: '' })).toEqual([
       'limits[0].asWritten empty',
@@ -149,7 +189,13 @@ describe('the default limits', () => {
       'static-leak-rate',
     ])
     for (const one of defaultLimits) expect(one.source.length).toBeGreaterThan(20)
-    expect(defaultLimits[1]).toMatchObject({ upper: 14, withinS: 300, volumeAtMostL: 28 })
+    // 0.17 MPa gauge, as the clause is quoted.
+    expect(defaultLimits[1]).toMatchObject({
+      upper: 14,
+      withinS: 300,
+      volumeAtMostL: 28,
+      startAtLeastKPaGauge: 170,
+    })
     expect(defaultLimits[1]!.source).toContain('not seen')
   })
 })

@@ -106,6 +106,19 @@ describe('limit sets', () => {
     })
   })
 
+  test('keep the start that a drop is written for, and refuse one that is none', () => {
+    const { store } = buildShop()
+    const [flatness, drop] = newLimitSet().limits
+    const setOf = (version: number, startAtLeastKPaGauge: number) =>
+      newLimitSet({ version, limits: [flatness!, { ...drop!, startAtLeastKPaGauge }] })
+    const { id } = addLimitSet(store, setOf(2, 170), operator)
+    const starts = requireLimitSet(store, id).limits.map((one) => one.startAtLeastKPaGauge)
+    expect(starts).toEqual([null, 170])
+    for (const wrong of [0, Number.POSITIVE_INFINITY]) {
+      expect(() => addLimitSet(store, setOf(3, wrong), operator)).toThrow('CHECK')
+    }
+  })
+
   test('are replaced by a new version, never written over', () => {
     const { store } = buildShop()
     expect(() => addLimitSet(store, newLimitSet(), operator)).toThrow('conflict: version-taken')

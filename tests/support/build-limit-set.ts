@@ -10,6 +10,7 @@ export function buildLimit(changes: Partial<Limit> = {}): Limit {
     asWritten: '3 helium light bands',
     withinS: null,
     volumeAtMostL: null,
+    startAtLeastKPaGauge: null,
     basis: 'house rule',
     source: 'test',
     ...changes,

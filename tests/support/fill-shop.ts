@@ -38,6 +38,9 @@ export function fillShop(shop: Shop = buildShop()): Shop {
     tess,
   )
   addHandOver(store, { workOrderId: second.id, note: 'second time' }, tess)
-  addLimitSet(store, newLimitSet({ version: 2, datedOn: '2026-06-01' }), operator)
+  const limits = newLimitSet().limits.map((one) => {
+    return one.characteristic === 'static-drop' ? { ...one, startAtLeastKPaGauge: 170 } : one
+  })
+  addLimitSet(store, newLimitSet({ version: 2, datedOn: '2026-06-01', limits }), operator)
   return shop
 }

@@ -2,13 +2,14 @@ import { createHash } from 'node:crypto'
 import { describe, expect, test, vi } from 'vitest'
 import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
 import { addHandOver } from '../../src/store/add-hand-over.ts'
+import { addLimitSet } from '../../src/store/add-limit-set.ts'
 import { addStaticTest } from '../../src/store/add-static-test.ts'
 import { listCertificates } from '../../src/store/list-certificates.ts'
 import { listDecisions } from '../../src/store/list-decisions.ts'
 import { readEvidence } from '../../src/store/read-evidence.ts'
 import { buildInstrumentUse } from '../support/build-instrument.ts'
-import { buildShop } from '../support/build-shop.ts'
-import { actorOf } from '../support/cast.ts'
+import { buildShop, newLimitSet } from '../support/build-shop.ts'
+import { actorOf, operator } from '../support/cast.ts'
 import { decisionForm } from '../support/decision-form.ts'
 import { fillShop } from '../support/fill-shop.ts'
 import { anotherOrder, freshReading, freshTest, workAndHandOver } from '../support/shop-steps.ts'
@@ -82,6 +83,20 @@ describe('the page of the evidence', () => {
     ]) {
       expect(text).toContain(part)
     }
+  })
+
+  test('says why a drop is not judged: the hold began below the pressure of the limit', async () => {
+    const shop = buildShop()
+    const limits = newLimitSet().limits.map((one) => {
+      return one.characteristic === 'static-drop' ? { ...one, startAtLeastKPaGauge: 200 } : one
+    })
+    const { id } = addLimitSet(shop.store, newLimitSet({ version: 2, limits }), operator)
+    const order = anotherOrder(shop, { limitSetId: id })
+    workAndHandOver(shop, order)
+    const app = testApp(shop.store)
+    const html = await (await app.get(`/work-orders/${order.number}/inspection`, 'ian')).text()
+    expect(html).toContain('The hold started below the pressure the limit is written for')
+    expect(html).toContain('started at 200.0 kPa gauge or above')
   })
 
   test('shows what was corrected, both values and why', async () => {

@@ -88,6 +88,28 @@ describe('a new version', () => {
     expect(next).toMatchObject({ version: 2, datedOn: '2026-11-25', name: first!.name })
   })
 
+  it('asks for the start of a drop, and of nothing else', async () => {
+    const { get, post, shop, store } = shopApp()
+    const path = `/limit-sets/${shop.limitSet.id}/next`
+    const form = formOf(await (await get(path, 'ian')).text())
+    expect(form['limits[1].startAtLeast']).toBe('')
+    const start = (index: number, unit: string) => ({
+      ...form,
+      [`limits[${index}].startAtLeast`]: '1,7',
+      [`limits[${index}].startUnit`]: unit,
+    })
+    const flatness = await post(path, start(0, 'bar'), 'ian')
+    expect(flatness.status).toBe(422)
+    expect(await flatness.text()).toContain('Only a pressure drop has a start pressure.')
+    const slip = await post(path, start(1, 'kPa'), 'ian')
+    expect(slip.status).toBe(422)
+    const again = await slip.text()
+    expect(again).toContain('Enter a value from 5 to 10000.')
+    expect(formOf(again)['limits[1].startAtLeast']).toBe('1,7')
+    expect((await post(path, start(1, 'bar'), 'ian')).status).toBe(303)
+    expect(listLimitSets(store)[0]!.limits[1]!.startAtLeastKPaGauge).toBe(170)
+  })
+
   it('keeps what was typed, escaped, and opens the limit that is wrong', async () => {
     const { get, post, shop, store } = shopApp()
     const path = `/limit-sets/${shop.limitSet.id}/next`
@@ -183,6 +205,9 @@ describe('a workshop without a limit set', () => {
     const set = requireLimitSet(store, id)
     expect(set).toMatchObject({ name: 'Liquid duty', version: 1, datedOn: '2026-11-25' })
     expect(set.limits.map((one) => one.basis)).toEqual(['published', 'published', 'house rule'])
+    expect(set.limits.map((one) => one.startAtLeastKPaGauge)).toEqual([null, 170, null])
+    const page = await (await get(`/limit-sets/${id}`, 'mo')).text()
+    expect(page).toContain('Started at 170.0 kPa gauge or above')
   })
 
   it('refuses a second set of the same name', async () => {

@@ -1,6 +1,9 @@
 import { beforeEach, describe, expect, it } from 'vitest'
+import { addLimitSet } from '../../src/store/add-limit-set.ts'
 import { listStaticTests } from '../../src/store/list-static-tests.ts'
-import { buildShop, type Shop } from '../support/build-shop.ts'
+import { buildLimitSet } from '../support/build-limit-set.ts'
+import { buildShop, newLimitSet, type Shop } from '../support/build-shop.ts'
+import { operator } from '../support/cast.ts'
 import { anotherOrder, doTheWork, workAndHandOver } from '../support/shop-steps.ts'
 import { type TestApp, testApp } from '../support/test-app.ts'
 
@@ -98,6 +101,24 @@ describe('the answer while the test is entered', () => {
     const text = await preview(filled({ volumeL: '30' }))
     expect(text).not.toContain('>Pass<')
     expect(text).toContain('The volume is larger than the limit is written for')
+  })
+
+  it('judges no drop of a hold that began below the pressure of the limit', async () => {
+    const limits = buildLimitSet().limits.map(({ id: _, limitSetId: __, ...limit }) => ({
+      ...limit,
+      startAtLeastKPaGauge: limit.characteristic === 'static-drop' ? 170 : null,
+    }))
+    const { id } = addLimitSet(shop.store, newLimitSet({ version: 2, limits }), operator)
+    anotherOrder(shop, { limitSetId: id })
+    const form = '/work-orders/W-2026-0002/static-tests'
+    const page = await (await app.get(`${form}/new`, 'tess')).text()
+    expect(page).toContain('started at 170.0 kPa gauge or above')
+    const low = filled({ startPressure: '20', endPressure: '19.9', pressureReference: 'gauge' })
+    const text = await (await app.post(`${form}/preview`, low, 'tess')).text()
+    expect(text).not.toContain('>Pass<')
+    expect(text).toContain('The hold started below the pressure the limit is written for')
+    const right = filled({ startPressure: '170', endPressure: '169', pressureReference: 'gauge' })
+    expect(await (await app.post(`${form}/preview`, right, 'tess')).text()).toContain('>Pass<')
   })
 
   it('says that a rise is to be looked into', async () => {

@@ -10,6 +10,7 @@ export const limitValue = sqliteTable('limit_value', {
   asWritten: text('as_written').notNull(),
   withinS: real('within_s'),
   volumeAtMostL: real('volume_at_most_l'),
+  startAtLeastKPaGauge: real('start_at_least_kpa_gauge'),
   basis: text('basis').$type<LimitBasis>().notNull(),
   source: text('source').notNull(),
 })

@@ -102,6 +102,26 @@ describe('the content of the certificate', () => {
     expect(text).toContain('Not judged: the volume is larger than the limit allows for')
   })
 
+  it('prints the start that a drop is written for, and judges no test that began lower', () => {
+    const plain = textOf(certificateContent(ordinaryRecord()))
+    expect(plain).toContain(
+      'in a hold of at least 5 min, volume at most 28 L, started at 170.0 kPa gauge or above',
+    )
+    const staticTests = ordinaryEvidence().staticTests.map((one) => ({
+      ...one,
+      startPressureKPaAbs: 121.325,
+      endPressureKPaAbs: 121,
+    }))
+    const low = ordinaryRecord({ evidence: ordinaryEvidence({ staticTests }) })
+    expect(low.staticTests[0]?.drop.limit?.startAtLeastKPaGauge).toEqual({
+      value: 170,
+      text: '170.0',
+    })
+    expect(textOf(certificateContent(low))).toContain(
+      'Not judged: started below the pressure the limit is written for',
+    )
+  })
+
   it('makes no claim of a type of inspection document', () => {
     const text = JSON.stringify(certificateContent(ordinaryRecord()))
     expect(text).not.toMatch(/EN 10204|type 3\.1|accredit/i)

@@ -53,6 +53,7 @@ export const inspectionWords = {
   atMost: (text: string) => `≤ ${text}`,
   within: (seconds: number) => `in a hold of at least ${seconds} s`,
   volumeAtMost: (litres: number) => `in at most ${litres} L`,
+  startAtLeast: (kPaGauge: string) => `started at ${kPaGauge} kPa gauge or above`,
   pressures: (start: string, end: string) => `${start} to ${end} kPa absolute`,
   conditions: (volume: string, seconds: string, from: string, to: string) =>
     `${volume} L, ${seconds} s, ${from} to ${to} °C`,

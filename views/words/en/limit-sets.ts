@@ -1,4 +1,4 @@
-import type { LimitUnit } from '../../../src/domain/limit-unit.ts'
+import type { LimitUnit, StartUnit } from '../../../src/domain/limit-unit.ts'
 
 /** Sets of limits: the list, one set, and the form of a new version. */
 export const limitSetsWords = {
@@ -32,6 +32,7 @@ export const limitSetsWords = {
   everyFace: 'every face',
   within: (seconds: string) => `In a hold of at least ${seconds} s`,
   volumeAtMost: (litres: string) => `In a volume of at most ${litres} L`,
+  startedAtLeast: (kPaGauge: string) => `Started at ${kPaGauge} kPa gauge or above`,
   trail: 'Its audit trail',
 
   newTitle: 'New limit set',
@@ -59,6 +60,10 @@ export const limitSetsWords = {
   withinHint: 'Pressure drop only.',
   volume: 'In a volume of at most',
   volumeHint: 'Pressure drop only: in a larger one the same leak shows less.',
+  startAtLeast: 'Started at, or above',
+  startHint:
+    'Pressure drop only: the gauge pressure it is written for. Under a lower one the same gap leaks less. Empty: any.',
+  startUnit: 'Unit of that pressure',
   asWritten: 'As written',
   asWrittenHint: 'In the words of its source; printed on the certificate.',
   basis: 'Basis',
@@ -79,6 +84,11 @@ export const limitSetsWords = {
     'ml-per-min': 'Leak rate: mL/min at 20 °C',
     'mbar-l-per-s': 'Leak rate: mbar·L/s',
   } satisfies Readonly<Record<LimitUnit, string>>,
+  startUnits: {
+    kPa: 'kPa gauge',
+    bar: 'bar gauge',
+    psi: 'psi gauge',
+  } satisfies Readonly<Record<StartUnit, string>>,
   shown: {
     heliumBands: 'helium bands',
     mlPerMin: 'mL/min at 20 °C',
@@ -104,6 +114,11 @@ export const limitSetSentences: Readonly<Record<string, string>> = {
   'withinS empty': 'A drop needs the time it is held for.',
   'withinS not-here': 'Only a pressure drop has a time.',
   'volumeAtMostL not-here': 'Only a pressure drop has a volume.',
+  'startAtLeast empty': 'Enter the pressure, or leave out its unit.',
+  'startAtLeast not-here': 'Only a pressure drop has a start pressure.',
+  'startUnit empty': 'Choose the unit of the start pressure.',
+  'startUnit not-a-choice': 'Choose the unit of the start pressure.',
+  'startUnit not-here': 'Only a pressure drop has a start pressure.',
   'asWritten empty': 'Write the limit as its source does.',
   'basis empty': 'Choose how well it is founded.',
   'basis not-a-choice': 'Choose how well it is founded.',

@@ -43,8 +43,9 @@ export const staticTestsWords = {
   stabilisation: 'Left to settle before the hold',
   stabilisationHint: 'Bellows and O-rings creep, and fresh gas cools. Empty: not recorded.',
   note: 'Note',
-  dropFor: (withinS: string, volumeL: string) =>
-    `in a hold of at least ${withinS} s, for at most ${volumeL} L shut in`,
+  holdFor: (withinS: string) => `in a hold of at least ${withinS} s`,
+  volumeFor: (volumeL: string) => `for at most ${volumeL} L shut in`,
+  startFor: (kPaGauge: string) => `started at ${kPaGauge} kPa gauge or above`,
   answerTitle: 'Leak rate at 20 °C',
   answer: 'Answer of the test',
   ask: 'Enter both pressures, both temperatures, the hold time and the volume to see the leak rate.',

@@ -158,6 +158,8 @@ export const tradeWords = {
       'The volume is larger than the limit is written for: the same leak shows a smaller drop.',
     'hold-too-short':
       'The hold was shorter than the limit is written for: the leak had less time to show.',
+    'pressure-too-low':
+      'The hold started below the pressure the limit is written for: the same gap leaks less.',
   } satisfies Words<JudgedReason>,
   decision: {
     released: 'Released',
