@@ -3,7 +3,7 @@ import type { CountedReading } from '../science/surface/reading-bands.ts'
 import type { ThermalBow } from '../science/uncertainty/counted-flatness-budget.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
 import { type BandPattern, bandPatterns, flatnessBounds } from './flatness.ts'
-import { bowBounds } from './parse-directions.ts'
+import { bowBounds, directionCount } from './parse-directions.ts'
 import type { Parsed } from './parsed.ts'
 
 /** What the calculator of counted bands is asked; a lamp by name or by its wavelength. */
@@ -93,7 +93,8 @@ function parseReadings(
   const isCountless = pattern === 'straight' || pattern === 'unreadable'
   if (isCountless && !isGiven) return []
   const fewest = pattern === 'saddle' ? 2 : isCountless ? 0 : 1
-  return fields.list('readings', { min: fewest, max: 100 }).map((part) => {
+  const count = { min: fewest, max: 100 }
+  const readings = fields.list('readings', count).map((part) => {
     part.only('directionDeg', 'bands', 'bowMm', 'spacingMm')
     const directionDeg = part.decimal('directionDeg', flatnessBounds.directionDeg)
     const isBow = part.isGiven('bowMm') || part.isGiven('spacingMm')
@@ -104,6 +105,9 @@ function parseReadings(
     const bowMm = part.decimal('bowMm', bowBounds.bowMm)
     return { directionDeg, bowMm, spacingMm: part.decimal('spacingMm', bowBounds.spacingMm) }
   })
+  const isOneWay = pattern === 'saddle' && directionCount(readings) < count.min
+  if (isOneWay && fields.faults.length === 0) fields.fault('readings', 'too-few', count)
+  return readings
 }
 
 function parseThermal(part: Fields): ThermalBow {

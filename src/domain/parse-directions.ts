@@ -39,13 +39,15 @@ export function parseDirections(
 }
 
 /** How many directions were read; 0 and 180 degrees are the same line across the face. */
-export function directionCount(directions: readonly DirectionReading[]): number {
+export function directionCount(directions: readonly Direction[]): number {
   return directions.filter(
     (one, index) => !directions.slice(0, index).some((other) => isSameDirection(one, other, 180)),
   ).length
 }
 
-function isSameDirection(a: DirectionReading, b: DirectionReading, turnDeg: number): boolean {
+type Direction = Pick<DirectionReading, 'directionDeg'>
+
+function isSameDirection(a: Direction, b: Direction, turnDeg: number): boolean {
   return a.directionDeg % turnDeg === b.directionDeg % turnDeg
 }
 

@@ -33,6 +33,8 @@ export const pressureChangeBounds = {
   temperatureC: { min: -270, max: 2000 },
   pressureKPaAbs: { min: 0, max: 1e6 },
   timeS: { min: -1e12, max: 1e12 },
+  /** Between two readings: from one to the next, and from the first to the last. */
+  elapsedS: { min: 1e-6, max: 1e9 },
   sampleCount: { min: fewestTraceSamples, max: 100_000 },
   uncertainty: { min: 0, max: 1000 },
   pressurePa: { min: 0, max: 1e9 },
@@ -62,8 +64,15 @@ function parseEnds(fields: Fields) {
   const start = parseState(fields.group('start'))
   const endFields = fields.group('end')
   const end = parseState(endFields)
-  if (fields.faults.length === 0 && end.timeS <= start.timeS) endFields.fault('timeS', 'not-later')
+  if (fields.faults.length === 0) checkElapsed(endFields, end.timeS, start.timeS, start.timeS)
   return { start, end }
+}
+
+/** A time that follows another by next to nothing, or ends a hold of decades, is a slip. */
+function checkElapsed(part: Fields, timeS: number, beforeS: number, firstS: number): void {
+  const { min, max } = pressureChangeBounds.elapsedS
+  if (timeS - beforeS < min) part.fault('timeS', 'not-later')
+  else if (timeS - firstS > max) part.fault('timeS', 'above', { min: firstS, max: firstS + max })
 }
 
 function parseState(part: Fields): PressureState {
@@ -77,14 +86,16 @@ function parseState(part: Fields): PressureState {
 
 function parseTrace(fields: Fields): readonly TraceSample[] {
   const { timeS, pressureKPaAbs, temperatureC, sampleCount } = pressureChangeBounds
-  let before = Number.NEGATIVE_INFINITY
+  let firstS: number | null = null
+  let beforeS = 0
   let temperatureCount = 0
   const parts = fields.list('trace', sampleCount)
   const samples = parts.map((part) => {
     part.only('timeS', 'pressureKPaAbs', 'temperatureC')
     const at = part.decimal('timeS', timeS)
-    if (at <= before) part.fault('timeS', 'not-later')
-    before = at
+    if (firstS !== null) checkElapsed(part, at, beforeS, firstS)
+    firstS ??= at
+    beforeS = at
     const kPa = part.decimal('pressureKPaAbs', pressureKPaAbs)
     const celsius = part.optionalDecimal('temperatureC', temperatureC)
     if (celsius === null) return { timeS: at, pressureKPaAbs: kPa }

@@ -15,6 +15,9 @@ export const statusOf: Readonly<Record<AppErrorKind, ContentfulStatusCode>> = {
 
 export type ProblemTitle = keyof typeof errorTitles
 
+/** A long trace that is wrong throughout is not answered with tens of megabytes. */
+const mostErrors = 100
+
 /** A refusal of the machine interface, as problem details (RFC 9457). */
 export function problem(
   title: ProblemTitle,
@@ -27,7 +30,9 @@ export function problem(
     readonly extra?: Readonly<Record<string, unknown>>
   } = {},
 ): Response {
-  const errors = more.faults?.map((one) => ({ field: one.field, message: faultSentence(one) }))
+  const errors = more.faults
+    ?.slice(0, mostErrors)
+    .map((one) => ({ field: one.field, message: faultSentence(one) }))
   const body = {
     type: `/problems/${reason}`,
     title: errorTitles[title],

@@ -125,6 +125,8 @@ describe('flatness from counted bands', () => {
   test('refuses a saddle with one direction and bands below nought', async () => {
     const body = { lamp: 'helium', pattern: 'saddle', readings: [one(1)] }
     expect((await refusal(flatness, body))[0]?.field).toBe('readings')
+    const turned = { ...body, readings: [one(1), { directionDeg: 180, bands: 1 }] }
+    expect((await refusal(flatness, turned))[0]?.field).toBe('readings')
     const below = { lamp: 'helium', pattern: 'convex', readings: [one(-1)] }
     expect((await refusal(flatness, below))[0]?.field).toBe('readings[0].bands')
   })
@@ -200,6 +202,27 @@ describe('leak by pressure change', () => {
     expect(short.map((error) => error.field)).toContain('trace')
     const none = await refusal(leak, { volumeL: 5 })
     expect(none.map((error) => error.field)).toEqual(['start', 'end'])
+  })
+
+  test('refuses times too close or too far apart to mean a hold', async () => {
+    const at = (timeS: number) => ({ timeS, pressureKPaAbs: 200, temperatureC: 20 })
+    for (const [from, to] of [
+      [0, 1e-9],
+      [-1e12, 1e12],
+    ] as const) {
+      const errors = await refusal(leak, { volumeL: 5, start: at(from), end: at(to) })
+      expect(errors.map((error) => error.field)).toEqual(['end.timeS'])
+    }
+    for (const stepS of [1e-9, 1e10]) {
+      const trace = Array.from({ length: 8 }, (_, index) => at(index * stepS))
+      const [first] = await refusal(leak, { volumeL: 5, trace })
+      expect(first?.field).toBe('trace[1].timeS')
+    }
+  })
+
+  test('names the first hundred faults of a body that is all faults', async () => {
+    const trace = Array.from({ length: 5000 }, () => ({ nonsense: 1 }))
+    expect(await refusal(leak, { volumeL: 2, trace })).toHaveLength(100)
   })
 
   test('takes a trace of a shift in one request and refuses one that is too large', async () => {
