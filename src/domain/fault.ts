@@ -14,6 +14,7 @@ export type FaultKind =
   | 'not-a-number'
   | 'not-a-whole-number'
   | 'not-a-date'
+  | 'no-offset'
   | 'not-a-choice'
   | 'not-known'
   | 'too-long'

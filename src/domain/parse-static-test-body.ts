@@ -49,6 +49,8 @@ export function parseStaticTestBody(
   const endFields = fields.group('end')
   const end = parseEnd(endFields)
   const durationS = parseDuration(fields, endFields, start, end)
+  // A clock that does not say its zone is nobody's guess: only a person's form is taken as UTC.
+  if (/T[\d:.]+$/.test(fields.typed('startedAt').trim())) fields.fault('startedAt', 'no-offset')
   const startedAt = parseStartedAt(fields, context, durationS)
   const { temperatureC, stabilisationS, volumeL } = staticTestBounds
   return fields.finish({

@@ -47,8 +47,9 @@ export function parseGasTemperature(fields: Fields, name: string): number {
 }
 
 /**
- * When the hold began: so long before the instant of recording that it is over. Where nobody says,
- * it ended as it was recorded, which is how a test is mostly written down.
+ * When the hold began: not before the day on which the seal came in (an older date would also
+ * borrow an older calibration), and so long before the instant of recording that it is over. Where
+ * nobody says, it ended as it was recorded, which is how a test is mostly written down.
  */
 export function parseStartedAt(
   fields: Fields,
@@ -60,9 +61,10 @@ export function parseStartedAt(
   }
   const before = fields.faults.length
   const startedAt = fields.instant('startedAt')
+  if (fields.faults.length > before) return startedAt
   const endedMs = Date.parse(startedAt) + durationS * 1000
-  if (fields.faults.length === before && endedMs > Date.parse(context.now)) {
-    fields.fault('startedAt', 'above', { min: '2000-01-01', max: context.now })
-  }
+  const bounds = { min: context.receivedAt.slice(0, 10), max: context.now }
+  if (endedMs > Date.parse(context.now)) fields.fault('startedAt', 'above', bounds)
+  else if (startedAt.slice(0, 10) < bounds.min) fields.fault('startedAt', 'below', bounds)
   return startedAt
 }

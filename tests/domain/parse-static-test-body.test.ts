@@ -4,7 +4,11 @@ import { parseStaticTestBody } from '../../src/domain/parse-static-test-body.ts'
 import { buildInstruments } from '../support/build-instrument.ts'
 import { accepted, faultsOf } from '../support/faults-of.ts'
 
-const context = { instruments: buildInstruments(), now: '2026-11-25T10:00:00.000Z' }
+const context = {
+  instruments: buildInstruments(),
+  receivedAt: '2026-11-01T14:00:00.000Z',
+  now: '2026-11-25T10:00:00.000Z',
+}
 const start = { timeS: 100, pressureKPaAbs: 271.325, temperatureC: 21 }
 const end = { timeS: 700, pressureKPaAbs: 268.1, temperatureC: 20.5 }
 const least = { volumeL: 5, start, end, gaugeInstrumentId: 3 }
@@ -82,6 +86,10 @@ describe('times', () => {
     const stated = accepted(parse({ startedAt: '2026-11-24T23:30:00-02:00' }))
     expect(stated.startedAt).toBe('2026-11-25T01:30:00.000Z')
     expect(faultsOf(parse({ startedAt: '2026-11-26T00:00:00Z' }))).toEqual(['startedAt above'])
+    expect(faultsOf(parse({ startedAt: '2026-10-31T23:00:00Z' }))).toEqual(['startedAt below'])
+    for (const local of ['2026-11-24T23:30', '2026-11-24T23:30:00']) {
+      expect(faultsOf(parse({ startedAt: local }))).toEqual(['startedAt no-offset'])
+    }
   })
 })
 

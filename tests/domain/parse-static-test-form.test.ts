@@ -4,7 +4,11 @@ import { parseStaticTestForm } from '../../src/domain/parse-static-test-form.ts'
 import { buildInstrument, buildInstruments } from '../support/build-instrument.ts'
 import { accepted, faultsOf } from '../support/faults-of.ts'
 
-const context = { instruments: buildInstruments(), now: '2026-11-25T10:00:00.000Z' }
+const context = {
+  instruments: buildInstruments(),
+  receivedAt: '2026-11-01T14:00:00.000Z',
+  now: '2026-11-25T10:00:00.000Z',
+}
 const least = {
   section: 'whole',
   startPressure: '170',
@@ -173,6 +177,10 @@ test('refuses a hold that begins, or is still going on, when it is recorded', ()
   expect(faultsOf(parse({ startedAt: '2026-11-25T10:00:00Z' }))).toEqual(['startedAt above'])
   expect(faultsOf(parse({ startedAt: '2026-11-25T10:01' }))).toEqual(['startedAt above'])
   expect(faultsOf(parse({ startedAt: '2026-11-31T10:01' }))).toEqual(['startedAt not-a-date'])
+  // The day of receipt is enough: nobody writes a receipt to the minute.
+  expect(faultsOf(parse({ startedAt: '2026-11-01T00:00Z' }))).toEqual([])
+  expect(faultsOf(parse({ startedAt: '2026-10-31T23:59Z' }))).toEqual(['startedAt below'])
+  expect(faultsOf(parse({ startedAt: '1999-01-01T00:00' }))).toEqual(['startedAt below'])
 })
 
 test('bounds volume and stabilisation', () => {

@@ -173,6 +173,7 @@ describe('recording a static test', () => {
     ['durationMin', '', 'Enter how long the gas was shut in.'],
     ['durationS', '604801', 'Enter a value from'],
     ['startedAt', '2026-11-25T09:55', 'The hold must be over before it is recorded.'],
+    ['startedAt', '2026-06-01T09:00', 'The hold can’t have begun before the seal came in.'],
     ['volumeL', '', 'Enter the volume that was shut in.'],
     ['volumeL', '0', 'Enter a value from 0.001 to 10000.'],
     ['volumeL', '10001', 'Enter a value from 0.001 to 10000.'],

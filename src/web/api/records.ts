@@ -41,7 +41,8 @@ export async function apiCreateStaticTest(c: AppContext): Promise<Response> {
   const { store } = c.var.shop
   return answerOnce(c, body, () => {
     const by = actor(c)
-    const context = { instruments: listInstruments(store), now: by.at }
+    const { receivedAt } = order
+    const context = { instruments: listInstruments(store), receivedAt, now: by.at }
     const test = mustParse(parseStaticTestBody(body.input, context))
     const complete = completeStaticTest({ ...test, workOrderId: order.id }, context)
     return { status: 201, body: addStaticTest(store, complete, by) }

@@ -15,6 +15,7 @@ export type StaticTestDesk = {
   readonly seal: Seal
   readonly limitSet: LimitSet
   readonly instruments: readonly Instrument[]
+  readonly receivedAt: string
   /** The instant of the request, RFC 3339 in UTC. */
   readonly now: string
 }
@@ -28,6 +29,7 @@ export function openStaticTestDesk(c: AppContext): StaticTestDesk {
     seal: requireSeal(store, order.sealId),
     limitSet: requireLimitSet(store, order.limitSetId),
     instruments: listInstruments(store),
+    receivedAt: order.receivedAt,
     now: now().toISOString(),
   }
 }

@@ -10,6 +10,7 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
   'not-a-number': () => 'Enter a plain number, such as 2.25 or 2,25.',
   'not-a-whole-number': () => 'Enter a whole number.',
   'not-a-date': () => 'Enter a date that exists, as year-month-day, such as 2026-03-09.',
+  'no-offset': () => 'Enter a time with its offset, such as 2026-03-09T14:30:00Z.',
   'not-a-choice': (d) => `Choose one of: ${d.choices ?? 'the list'}.`,
   'not-known': () => 'This is not in the records. Choose one from the list.',
   'too-long': (d) => `Enter at most ${d.max} characters.`,

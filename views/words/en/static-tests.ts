@@ -59,6 +59,7 @@ export const staticTestsWords = {
   faults: {
     'section empty': 'Choose the part that was under pressure.',
     'startedAt above': 'The hold must be over before it is recorded. Check the time.',
+    'startedAt below': 'The hold can’t have begun before the seal came in. Check the date.',
     'durationS empty': 'Enter how long the gas was shut in.',
     'gaugeInstrumentId empty': 'Choose the pressure gauge.',
     'startTemperatureC empty': 'Enter the temperature at the start.',
