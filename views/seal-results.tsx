@@ -1,4 +1,5 @@
 import type { FC } from 'hono/jsx'
+import { testVerdict } from '../src/domain/certified-judgement.ts'
 import type {
   CertifiedFace,
   CertifiedFlatness,
@@ -66,11 +67,9 @@ function flatnessText(reading: CertifiedFlatness | null): string {
   return flatnessUm === null ? words.chrome.unreadable : `${flatnessUm.text} ${trade.unit.um}`
 }
 
-/** Judged by the limit that applies; where both do, by the worse of the two. */
 function testLine(test: CertifiedStaticTest): Line {
   const { drop, leak } = test
-  const verdicts = [drop.verdict, leak.verdict]
-  const verdict = verdicts.includes('fail') ? 'fail' : verdicts.includes('pass') ? 'pass' : 'open'
+  const verdict = testVerdict(drop, leak)
   const dropLimit = limitText(drop.limit?.upper.text, trade.unit.kPa)
   const leakLimit = limitText(leak.limit?.upperMlPerMin?.text, trade.unit.mlPerMin)
   return {

@@ -9,7 +9,7 @@ import {
 import { certifiedCorrections } from './certified-corrections.ts'
 import { certifiedFaces } from './certified-face.ts'
 import { certifiedInstruments } from './certified-instruments.ts'
-import { overallVerdict } from './certified-judgement.ts'
+import { overallVerdict, testVerdict } from './certified-judgement.ts'
 import type { CertifiedVerdict } from './certified-results.ts'
 import { certifiedStaticTests } from './certified-static-test.ts'
 import { currentOnly } from './current-only.ts'
@@ -80,14 +80,8 @@ function verdictOver(
   return overallVerdict([
     ...faces.map((one) => one.asLeft?.verdict ?? 'open'),
     ...(newest.length === 0 ? (['open'] as const) : []),
-    ...newest.map((one) => testVerdict(one.drop.verdict, one.leak.verdict)),
+    ...newest.map((one) => testVerdict(one.drop, one.leak)),
   ])
-}
-
-/** A test is judged by the limits there are: one that does not apply takes nothing away. */
-function testVerdict(drop: CertifiedVerdict, leak: CertifiedVerdict): CertifiedVerdict {
-  const judged = [drop, leak].filter((one) => one !== 'open')
-  return overallVerdict(judged)
 }
 
 function certifiedWorkOrder(order: WorkOrder): CertifiedWorkOrder {

@@ -28,6 +28,19 @@ export function overallVerdict(verdicts: readonly CertifiedVerdict[]): Certified
   return verdicts.length === 0 || verdicts.includes('open') ? 'open' : 'pass'
 }
 
+/**
+ * One verdict over the drop and the leak rate of a test: one limit is enough where the set has no
+ * other, but a limit that could not be applied to the test leaves it open.
+ */
+export function testVerdict(
+  drop: Pick<CertifiedJudgement, 'verdict' | 'why'>,
+  leak: Pick<CertifiedJudgement, 'verdict' | 'why'>,
+): CertifiedVerdict {
+  return overallVerdict(
+    [drop, leak].filter((one) => one.why !== 'no-limit').map((one) => one.verdict),
+  )
+}
+
 /** A limit in the units it is printed in. */
 export function certifiedLimit(limit: Limit): CertifiedLimit {
   const { characteristic, upper, asWritten, basis, source } = limit

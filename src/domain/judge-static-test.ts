@@ -24,16 +24,19 @@ export type JudgedStaticTest = Pick<
  * Holds a static test against the limits of drop and of leak rate; both are always answered.
  * A drop is only comparable where the volume was no larger, the hold no shorter and the pressure
  * no lower at its start than the limit is written for: the same leak shows less in a larger volume
- * and in a shorter hold, and leaks less under a lower pressure.
+ * and in a shorter hold, and leaks less under a lower pressure. What is beyond the limit even so
+ * fails all the more. Limits are written for gas that leaves: a hold that did not begin above the
+ * air around can't show it, and where more gas came in than may leave, something fed the volume.
  */
 export function judgeStaticTest(test: JudgedStaticTest, limitSet: LimitSet): readonly Judged[] {
   const drop = limitFor(limitSet, 'static-drop', null) ?? null
   const leak = limitFor(limitSet, 'static-leak-rate', null) ?? null
-  const dropWhy = drop === null ? 'no-limit' : whyNotComparable(test, drop)
-  const leakWhy = leak === null ? 'no-limit' : null
+  const canLeave = test.startPressureKPaAbs > test.barometerKPa
+  const dropKPa = test.pressureDropKPa
+  const leakPaM3PerS = leakAtLimitTemperature(test)
   return [
-    judge('static-drop', test.pressureDropKPa, drop, dropWhy),
-    judge('static-leak-rate', leakAtLimitTemperature(test), leak, leakWhy),
+    judge('static-drop', dropKPa, drop, canLeave, drop && whyNotComparable(test, drop)),
+    judge('static-leak-rate', leakPaM3PerS, leak, canLeave, null),
   ]
 }
 
@@ -41,14 +44,19 @@ function judge(
   characteristic: Judged['characteristic'],
   value: number,
   limit: Limit | null,
-  whyOpen: Judged['why'] | null,
+  canLeave: boolean,
+  whyNot: Judged['why'] | null,
 ): Judged {
-  if (limit === null || whyOpen !== null) {
-    return { characteristic, verdict: 'open', value, limit, why: whyOpen ?? 'no-limit' }
+  const open = (why: Judged['why']): Judged => {
+    return { characteristic, verdict: 'open', value, limit, why }
   }
+  if (limit === null) return open('no-limit')
+  if (!canLeave) return open('not-above-air')
   const verdict = judgeUpperLimit({ value, upperLimit: limit.upper })
-  const why = verdict === 'pass' ? 'within-limit' : 'beyond-limit'
-  return { characteristic, verdict, value, limit, why }
+  if (verdict === 'fail') return { characteristic, verdict, value, limit, why: 'beyond-limit' }
+  if (whyNot !== null) return open(whyNot)
+  if (!atMost({ value: -value, limit: limit.upper })) return open('gas-came-in')
+  return { characteristic, verdict, value, limit, why: 'within-limit' }
 }
 
 function whyNotComparable(test: JudgedStaticTest, limit: Limit): Judged['why'] | null {

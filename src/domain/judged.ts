@@ -9,6 +9,8 @@ export const judgedReasons = [
   'volume-too-large',
   'hold-too-short',
   'pressure-too-low',
+  'not-above-air',
+  'gas-came-in',
 ] as const
 export type JudgedReason = (typeof judgedReasons)[number]
 

@@ -56,6 +56,23 @@ describe('the record of a certificate', () => {
     expect(ordinaryRecord({ evidence: noTest }).verdict).toBe('open')
   })
 
+  it('does not call it a pass where a limit of drop could not be applied to the test', () => {
+    const whole = ordinaryEvidence()
+    const staticTests = whole.staticTests.map((one) => ({ ...one, volumeL: 29 }))
+    const record = ordinaryRecord({ evidence: { ...whole, staticTests } })
+    expect(record.staticTests[0]?.leak.verdict).toBe('pass')
+    expect(record.verdict).toBe('open')
+  })
+
+  it('takes one limit of drop or leak rate as enough where the set has no other', () => {
+    const whole = ordinaryEvidence()
+    const limits = whole.limitSet.limits.filter((one) => one.characteristic !== 'static-drop')
+    const evidence = { ...whole, limitSet: { ...whole.limitSet, limits } }
+    const record = ordinaryRecord({ evidence })
+    expect(record.staticTests[0]?.drop.why).toBe('no-limit')
+    expect(record.verdict).toBe('pass')
+  })
+
   it('takes no face as passed that could not be read', () => {
     const whole = ordinaryEvidence()
     const unreadable = buildFlatnessReading({ id: 9, pattern: 'unreadable', directions: [] })

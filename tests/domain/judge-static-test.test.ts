@@ -53,12 +53,10 @@ describe('drop', () => {
     const judgedOf = (changes: Parameters<typeof buildStaticTest>[0]) =>
       judgeStaticTest(buildStaticTest(changes), written)[0]
 
-    test('is not judged where the hold began lower, however small or large the drop', () => {
+    test('is not judged where the hold began lower and the drop keeps the limit', () => {
       // 0.2 bar gauge: 20 + 101.325 kPa.
       const low = judgedOf({ startPressureKPaAbs: 121.325, endPressureKPaAbs: 121.3 })
       expect([low?.verdict, low?.why, low?.limit?.id]).toEqual(['open', 'pressure-too-low', 5])
-      const large = judgedOf({ startPressureKPaAbs: 121.325, endPressureKPaAbs: 101.325 })
-      expect(large?.verdict).toBe('open')
       const justBelow = judgedOf({ startPressureKPaAbs: 271.315, endPressureKPaAbs: 271 })
       expect(justBelow?.why).toBe('pressure-too-low')
     })
@@ -79,8 +77,23 @@ describe('drop', () => {
     })
   })
 
-  test('is open, not failed, where a test too short already exceeds it', () => {
-    expect(dropOf({ durationS: 60, endPressureKPaAbs: 200 })?.verdict).toBe('open')
+  test('fails all the more where a milder test exceeds it already', () => {
+    // Shorter, from more gas, or under less pressure, the same leak shows a smaller drop.
+    for (const milder of [{ durationS: 60 }, { volumeL: 100 }]) {
+      const judged = dropOf({ ...milder, endPressureKPaAbs: 200 })
+      expect([judged?.verdict, judged?.why]).toEqual(['fail', 'beyond-limit'])
+    }
+    const written = buildLimitSet({
+      limits: [buildLimit({ characteristic: 'static-drop', upper: 14, startAtLeastKPaGauge: 170 })],
+    })
+    const low = { startPressureKPaAbs: 121.325, endPressureKPaAbs: 101.325 }
+    expect(judgeStaticTest(buildStaticTest(low), written)[0]?.verdict).toBe('fail')
+  })
+
+  test('is not judged where the pressure rose by more than it may fall', () => {
+    const risen = dropOf({ endPressureKPaAbs: 285.01 })
+    expect([risen?.verdict, risen?.why]).toEqual(['open', 'gas-came-in'])
+    expect(dropOf({ endPressureKPaAbs: 285 })?.verdict).toBe('pass')
   })
 
   test('is always comparable where the limit names neither volume nor hold nor start', () => {
@@ -110,6 +123,22 @@ describe('drop', () => {
   })
 })
 
+describe('a hold that did not begin above the air around', () => {
+  const limits = buildLimitSet({
+    limits: [buildLimit({ id: 6, characteristic: 'static-drop', upper: 14 }), leakLimit],
+  })
+  test.each([
+    ['without any pressure', 101.325, 101.325],
+    ['under a vacuum that held', 20, 20],
+    ['under a vacuum that broke', 20, 90],
+  ])('is judged neither by drop nor by leak rate: %s', (_, startPressureKPaAbs, end) => {
+    const test = buildStaticTest({ startPressureKPaAbs, endPressureKPaAbs: end })
+    for (const judged of judgeStaticTest(test, limits)) {
+      expect([judged.verdict, judged.why]).toEqual(['open', 'not-above-air'])
+    }
+  })
+})
+
 describe('leak rate', () => {
   test('passes and fails by the limit', () => {
     // 2 L x 1 kPa / 300 s = 0.00667 Pa m3/s; at 2 kPa twice that.
@@ -117,10 +146,16 @@ describe('leak rate', () => {
     expect(leakOf({ endPressureKPaAbs: 269 })?.verdict).toBe('fail')
   })
 
-  test('passes a rise: no gas was seen to leave', () => {
+  test('passes a rise within the limit: no gas was seen to leave', () => {
     const risen = leakOf({ endPressureKPaAbs: 272 })
     expect(risen?.verdict).toBe('pass')
     expect(risen?.value).toBeLessThan(0)
+  })
+
+  test('is not judged where more gas came in than may leave: something fed the volume', () => {
+    const fed = leakOf({ endPressureKPaAbs: 273 })
+    expect([fed?.verdict, fed?.why]).toEqual(['open', 'gas-came-in'])
+    expect(fed?.value).toBeLessThan(-0.01)
   })
 
   test('is compared at 20 °C, whatever temperature the rig reports it at', () => {

@@ -29,7 +29,7 @@ export const certificateWords = {
     sentence: {
       pass: 'Each lapped face as left, and the static air test, are at or below their limits.',
       fail: 'At least one result that counts is beyond the limit named in this certificate.',
-      open: 'At least one face or test has no result, or no limit to judge it by; the others are at or below theirs.',
+      open: 'At least one face or test has no result, no limit to judge it by, or was tested in a way that a limit is not written for: see “not judged” below. The others are at or below their limits.',
     },
     seal: 'Seal',
     drawing: 'Drawing',
@@ -132,6 +132,8 @@ export const certificateWords = {
       'volume-too-large': 'the volume is larger than the limit allows for',
       'hold-too-short': 'the hold was shorter than the limit asks for',
       'pressure-too-low': 'started below the pressure the limit is written for',
+      'not-above-air': 'the hold did not begin above the pressure of the air around',
+      'gas-came-in': 'more gas came in than may leave',
     },
     um: (um: string) => `${um} µm`,
     uin: (uin: string) => `${uin} µin`,

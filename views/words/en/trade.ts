@@ -160,6 +160,10 @@ export const tradeWords = {
       'The hold was shorter than the limit is written for: the leak had less time to show.',
     'pressure-too-low':
       'The hold started below the pressure the limit is written for: the same gap leaks less.',
+    'not-above-air':
+      'The hold did not begin above the pressure of the air around: no gas could leave.',
+    'gas-came-in':
+      'More gas came in than may leave: check valve, gauge and temperatures, and test again.',
   } satisfies Words<JudgedReason>,
   decision: {
     released: 'Released',
