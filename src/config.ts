@@ -1,4 +1,5 @@
 import { resolve } from 'node:path'
+import { OperatorError } from './domain/operator-error.ts'
 
 /** The database's name in the data folder. */
 export const storeName = 'ringproof.sqlite'
@@ -27,7 +28,7 @@ export type Config = {
 
 type Environment = Readonly<Record<string, string | undefined>>
 
-/** Reads the environment it is handed. @throws Error that names the variable and what it takes */
+/** Reads the environment it is handed. @throws OperatorError that names the variable and what it says */
 export function readConfig(environment: Environment): Config {
   const host = environment.RINGPROOF_HOST || '127.0.0.1'
   const port = readPort(environment.RINGPROOF_PORT || '3000')
@@ -61,8 +62,9 @@ export function originAt(config: Config, port: number): string {
 
 function readPort(text: string): number {
   const port = Number(text)
-  if (!/^\d{1,5}$/.test(text) || port > 65_535) {
-    throw new Error(`RINGPROOF_PORT takes a whole number from 0 to 65535, got "${text}"`)
+  const max = 65_535
+  if (!/^\d{1,5}$/.test(text) || port > max) {
+    throw new OperatorError({ kind: 'not-a-port', name: 'RINGPROOF_PORT', text, max })
   }
   return port
 }
@@ -75,23 +77,22 @@ function readChoice<T extends string>(
   if (text === undefined || text === '') return undefined
   const choice = choices.find((one) => one === text)
   if (choice === undefined) {
-    throw new Error(`${name} takes ${choices.join(' or ')}, got "${text}"`)
+    throw new OperatorError({ kind: 'not-a-setting', name, text, choices })
   }
   return choice
 }
 
 function readOrigin(text: string | undefined): string | undefined {
   if (text === undefined || text === '') return undefined
+  const said = { name: 'RINGPROOF_ORIGIN', text }
   let url: URL
   try {
     url = new URL(text)
   } catch {
-    throw new Error(
-      `RINGPROOF_ORIGIN takes an address such as https://seals.example, got "${text}"`,
-    )
+    throw new OperatorError({ kind: 'not-an-address', ...said })
   }
   if (!['http:', 'https:'].includes(url.protocol) || url.href !== `${url.origin}/`) {
-    throw new Error(`RINGPROOF_ORIGIN takes scheme and host alone, got "${text}"`)
+    throw new OperatorError({ kind: 'more-than-a-host', ...said })
   }
   return url.origin
 }

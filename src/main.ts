@@ -4,9 +4,11 @@ import { join } from 'node:path'
 import { type ServerType, serve } from '@hono/node-server'
 import { demoAccounts } from '../fixtures/demo/accounts.ts'
 import { demoWorkshop } from '../fixtures/demo/workshop.ts'
+import { operatorSentence } from '../views/words/en/operator-faults.ts'
 import { serverWords } from '../views/words/en/server.ts'
 import { words } from '../views/words/en.ts'
 import { type Config, originAt, readConfig } from './config.ts'
+import { OperatorError } from './domain/operator-error.ts'
 import type { Workshop } from './domain/workshop.ts'
 import { isPart, loadDemo } from './load-demo.ts'
 import { projectRoot } from './project-root.ts'
@@ -154,6 +156,7 @@ function stop(server: ServerType, store: Store): void {
 }
 
 function messageOf(error: unknown): string {
+  if (error instanceof OperatorError) return operatorSentence(error.fault)
   return error instanceof Error ? error.message : String(error)
 }
 

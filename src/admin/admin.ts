@@ -1,7 +1,9 @@
 import { parseArgs } from 'node:util'
 import { adminWords } from '../../views/words/en/admin.ts'
 import { errorSentence } from '../../views/words/en/errors.ts'
+import { operatorSentence } from '../../views/words/en/operator-faults.ts'
 import { AppError } from '../domain/app-error.ts'
+import { OperatorError } from '../domain/operator-error.ts'
 import { demo } from './demo.ts'
 import { backupTo, restoreFrom, verify } from './keep.ts'
 import { type OptionName, type Options, optionNames } from './options.ts'
@@ -87,6 +89,11 @@ function isParseError(error: unknown): boolean {
 /** One line, whatever went wrong: a program reads it as well. */
 function sentenceOf(error: unknown): string {
   if (error instanceof AppError) return errorSentence(error.reason, error.details)
+  if (error instanceof OperatorError) return oneLine(operatorSentence(error.fault))
   const message = error instanceof Error ? error.message : String(error)
-  return message.trim().replace(/\s*\n\s*/g, ' ')
+  return oneLine(message)
+}
+
+function oneLine(text: string): string {
+  return text.trim().replace(/\s*\n\s*/g, ' ')
 }

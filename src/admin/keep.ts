@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs'
 import { join, resolve } from 'node:path'
 import { adminWords } from '../../views/words/en/admin.ts'
+import { storeFaultSentence } from '../../views/words/en/store-faults.ts'
 import { projectRoot } from '../project-root.ts'
 import { backup, faultsOfFile } from '../store/backup.ts'
 import { openAsItStands } from '../store/open-as-it-stands.ts'
@@ -52,7 +53,7 @@ export function verify(): string {
 /** A file that is no database any more can't be asked: that is what is wrong with it. */
 function faultsOf(storeFile: string): readonly string[] {
   try {
-    return faultsOfFile(storeFile)
+    return faultsOfFile(storeFile).map(storeFaultSentence)
   } catch (error) {
     return [adminWords.unreadable(error instanceof Error ? error.message : String(error))]
   }

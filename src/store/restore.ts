@@ -1,5 +1,6 @@
 import { copyFileSync, mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs'
 import { dirname } from 'node:path'
+import { OperatorError } from '../domain/operator-error.ts'
 import { syncToDisk } from './backup.ts'
 import { openStore } from './open.ts'
 import { verifyStore } from './verify-store.ts'
@@ -9,7 +10,8 @@ import { verifyStore } from './verify-store.ts'
  * version, verifies it and only then gives it its name. A backup found wrong leaves the folder
  * empty.
  * @param into `storeFile`: the place of the database in the data folder
- * @throws Error where the folder is not empty, or the backup can't be read or is found wrong
+ * @throws OperatorError where the folder is not empty or the backup is found wrong, and Error where
+ *   it can't be read
  */
 export function restore(
   file: string,
@@ -17,14 +19,16 @@ export function restore(
 ): void {
   const folder = dirname(into.storeFile)
   mkdirSync(folder, { recursive: true })
-  if (readdirSync(folder).length > 0) throw new Error(`restore: the folder ${folder} is not empty`)
+  if (readdirSync(folder).length > 0) {
+    throw new OperatorError({ kind: 'restore-folder-filled', folder })
+  }
   const part = `${into.storeFile}.part`
   try {
     copyFileSync(file, part)
     const store = openStore(part, into.migrationsFolder, into.at)
     const faults = verifyStore(store)
     store.close()
-    if (faults.length > 0) throw new Error(`restore ${file}: ${faults.join('; ')}`)
+    if (faults.length > 0) throw new OperatorError({ kind: 'restore-unsound', file, faults })
     syncToDisk(part)
     renameSync(part, into.storeFile)
     syncToDisk(folder)

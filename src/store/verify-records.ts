@@ -1,6 +1,7 @@
 import { isDeepStrictEqual } from 'node:util'
 import { eq } from 'drizzle-orm'
 import type { AuditAct } from '../domain/audit-act.ts'
+import type { RecordFault } from '../domain/store-fault.ts'
 import { fileHash } from './file-hash.ts'
 import { listFlatnessReadings } from './list-flatness-readings.ts'
 import { listStaticTests } from './list-static-tests.ts'
@@ -86,29 +87,29 @@ const witnesses: Readonly<Partial<Record<AuditAct, Witness>>> = {
  * Holds every record against the audit line that was written with it, which the chain guards: an
  * edited or missing record is named with what differs. Empty when all agree.
  */
-export function verifyRecords(store: Store): string[] {
+export function verifyRecords(store: Store): RecordFault[] {
   const acts = Object.keys(witnesses)
   const marks = acts.map(() => '?').join(', ')
   const lines = store.raw
     .prepare(`SELECT id, act, detail FROM audit WHERE act IN (${marks}) ORDER BY id`)
     .iterate(...acts) as IterableIterator<Line>
-  const faults: string[] = []
+  const faults: RecordFault[] = []
   for (const line of lines) faults.push(...faultsOfLine(store, line))
   return faults
 }
 
-function faultsOfLine(store: Store, line: Line): readonly string[] {
+function faultsOfLine(store: Store, line: Line): readonly RecordFault[] {
   const witness = witnesses[line.act]
   if (witness === undefined) throw new RangeError(`faultsOfLine requires a witness of ${line.act}`)
   const detail = JSON.parse(line.detail) as Detail
   const { table, find, mayChange = [] } = witness
-  const name = `${table} ${detail.id ?? detail.certificateId}`
+  const id = detail.id ?? detail.certificateId
+  const of = { table, id: typeof id === 'number' ? id : null, lineId: line.id }
   const found = find(store, detail)
-  if (found === undefined) return [`${name} is missing: audit line ${line.id} tells of it`]
+  if (found === undefined) return [{ kind: 'record-missing', ...of }]
   const now = JSON.parse(JSON.stringify(found)) as Readonly<Record<string, unknown>>
-  const changed = Object.keys(detail).filter(
+  const fields = Object.keys(detail).filter(
     (key) => !mayChange.includes(key) && !isDeepStrictEqual(now[key], detail[key]),
   )
-  if (changed.length === 0) return []
-  return [`${name} was changed after audit line ${line.id} was written: ${changed.join(', ')}`]
+  return fields.length === 0 ? [] : [{ kind: 'record-changed', ...of, fields }]
 }

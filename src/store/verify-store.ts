@@ -1,16 +1,17 @@
 import type { Certificate } from '../domain/certificate.ts'
+import type { StoreFault } from '../domain/store-fault.ts'
 import { fileHash } from './file-hash.ts'
 import type { Store } from './open.ts'
 import { verifyAudit } from './verify-audit.ts'
 import { verifyRecords } from './verify-records.ts'
 
 /**
- * Examines the whole database and says what is wrong, a sentence a line; empty when nothing is:
+ * Examines the whole database and gives what is wrong, one by one; empty when nothing is:
  * pages and keys, the audit trail, the trail against the records (which shows a trail whose end
  * was cut off while records stayed, and a record that is not what its line says), every stored
  * file, every certificate.
  */
-export function verifyStore(store: Store): string[] {
+export function verifyStore(store: Store): StoreFault[] {
   const check = store.raw.transaction(() => [
     ...integrityFaults(store),
     ...verifyAudit(store),
@@ -22,12 +23,14 @@ export function verifyStore(store: Store): string[] {
   return check.deferred()
 }
 
-function integrityFaults(store: Store): string[] {
+function integrityFaults(store: Store): StoreFault[] {
   const integrity = store.raw.pragma('integrity_check') as { integrity_check: string }[]
   const keys = store.raw.pragma('foreign_key_check') as { table: string; rowid: number }[]
   return [
-    ...integrity.map((row) => row.integrity_check).filter((text) => text !== 'ok'),
-    ...keys.map((row) => `${row.table} ${row.rowid} points to a row that is not there`),
+    ...integrity
+      .filter((row) => row.integrity_check !== 'ok')
+      .map((row) => ({ kind: 'damaged', said: row.integrity_check }) as const),
+    ...keys.map(({ table, rowid }) => ({ kind: 'points-nowhere', table, rowId: rowid }) as const),
   ]
 }
 
@@ -43,14 +46,14 @@ const writtenBy = {
   limit_set: ['add-limit-set'],
 } as const
 
-function unwrittenRecords(store: Store): string[] {
+function unwrittenRecords(store: Store): StoreFault[] {
   return Object.entries(writtenBy).flatMap(([table, acts]) => {
     const recordCount = countOf(store, `SELECT count(*) FROM ${table}`, [])
     const marks = acts.map(() => '?').join(', ')
     const lines = `SELECT count(*) FROM audit WHERE act IN (${marks})`
     const lineCount = countOf(store, lines, acts)
     if (recordCount === lineCount) return []
-    return [`${table} has ${recordCount} records and ${lineCount} audit lines`]
+    return [{ kind: 'counts-differ', table, recordCount, lineCount } as const]
   })
 }
 
@@ -61,12 +64,12 @@ function countOf(store: Store, query: string, values: readonly string[]): number
     .get(...values) as number
 }
 
-function fileFaults(store: Store): string[] {
-  const faults: string[] = []
+function fileFaults(store: Store): StoreFault[] {
+  const faults: StoreFault[] = []
   const files = store.raw.prepare('SELECT sha256, bytes FROM stored_file').iterate()
   for (const file of files as IterableIterator<{ sha256: string; bytes: Buffer }>) {
     if (fileHash(file.bytes) !== file.sha256) {
-      faults.push(`stored file ${file.sha256} was changed after it was stored`)
+      faults.push({ kind: 'file-changed', sha256: file.sha256 })
     }
   }
   return faults
@@ -81,7 +84,7 @@ type CertificateRow = Pick<Certificate, 'number' | 'revision'> & {
   readonly hasFile: number
 }
 
-function certificateFaults(store: Store): string[] {
+function certificateFaults(store: Store): StoreFault[] {
   const rows = store.raw
     .prepare(
       `SELECT c.number, c.revision, c.issued_at AS issuedAt, c.record, d.outcome,
@@ -93,14 +96,12 @@ function certificateFaults(store: Store): string[] {
     )
     .iterate() as IterableIterator<CertificateRow>
   return [...rows].flatMap((row) => {
-    const name = `certificate ${row.number} revision ${row.revision}`
+    const isReleased = row.outcome === 'released' && row.isSameOrder === 1
     return [
-      row.hasFile === 1 ? [] : [`${name} has no stored file`],
-      row.outcome === 'released' && row.isSameOrder === 1
-        ? []
-        : [`${name} does not belong to a release of its order`],
-      isOwnRecord(row) ? [] : [`${name} does not agree with its record`],
-    ].flat()
+      ...(row.hasFile === 1 ? [] : (['certificate-without-file'] as const)),
+      ...(isReleased ? [] : (['certificate-without-release'] as const)),
+      ...(isOwnRecord(row) ? [] : (['certificate-unlike-record'] as const)),
+    ].map((kind) => ({ kind, number: row.number, revision: row.revision }))
   })
 }
 

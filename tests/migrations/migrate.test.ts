@@ -6,6 +6,7 @@ import { afterEach, beforeEach, expect, test } from 'vitest'
 import { migrate } from '../../src/store/migrate.ts'
 import { castAt } from '../support/cast.ts'
 import { migrationsFolder } from '../support/open-test-store.ts'
+import { operatorFault } from '../support/operator-fault.ts'
 
 type Entry = { index: number; name: string }
 
@@ -46,7 +47,7 @@ test('applies each migration once', () => {
 test('refuses a migration that was edited after it was applied', () => {
   run()
   writeFileSync(join(folder, '0002_create_seals.sql'), '-- other')
-  expect(run).toThrow('migration 0002_create_seals was changed after it was applied')
+  expect(operatorFault(run)).toEqual({ kind: 'migration-changed', name: '0002_create_seals' })
 })
 
 test('refuses a migration that was taken out of the middle', () => {
@@ -54,20 +55,28 @@ test('refuses a migration that was taken out of the middle', () => {
   const rest = journal().filter((one) => one.name !== '0003_create_limits_and_instruments')
   addStep('9001_add_shelf', 'CREATE TABLE shelf (id INTEGER PRIMARY KEY) STRICT;')
   writeJournal([...rest, ...journal().slice(-1)].map((one, index) => ({ ...one, index })))
-  expect(run).toThrow('migration 0003_create_limits_and_instruments was changed')
+  expect(operatorFault(run)).toEqual({
+    kind: 'migration-changed',
+    name: '0003_create_limits_and_instruments',
+  })
 })
 
 test('refuses a database that a newer version wrote', () => {
   const count = journal().length
   run()
   writeJournal(journal().slice(0, -1))
-  expect(run).toThrow(`the database has ${count} migrations and this version knows ${count - 1}`)
+  expect(operatorFault(run)).toEqual({
+    kind: 'newer-database',
+    doneCount: count,
+    knownCount: count - 1,
+  })
 })
 
 test('refuses a journal whose numbers have a gap, and a step whose file is missing', () => {
   const entries = journal()
   writeJournal([...entries, { index: entries.length + 1, name: '9001_late' }])
-  expect(run).toThrow(`9001_late has index ${entries.length + 1}, not ${entries.length}`)
+  const { length } = entries
+  expect(run).toThrow(`requires index ${length} of 9001_late in the journal, got ${length + 1}`)
   writeJournal([...entries, { index: entries.length, name: '9001_late' }])
   expect(run).toThrow('ENOENT')
   expect(raw.prepare("SELECT count(*) FROM sqlite_master WHERE name = 'user'").pluck().get()).toBe(
@@ -89,7 +98,7 @@ test('leaves nothing of any step where one of them fails', () => {
 
 test('refuses a step that ends the transaction it stands in', () => {
   addStep('9001_commit', 'COMMIT;')
-  expect(run).toThrow('migration 9001_commit ends the transaction itself')
+  expect(run).toThrow('requires steps that leave its transaction open, got 9001_commit')
 })
 
 test('keeps the child rows of a table that is rebuilt', () => {
@@ -127,6 +136,6 @@ test('the same rebuild with keys on would empty the child table: the trap is rea
 test('refuses a step that leaves a child without its parent', () => {
   run()
   addStep('9001_orphan', "INSERT INTO equipment VALUES (1, 77, 'P-1', '', '');")
-  expect(run).toThrow('foreign_key_check finds 1 broken rows')
+  expect(operatorFault(run)).toEqual({ kind: 'broken-keys', rowCount: 1 })
   expect(raw.prepare('SELECT count(*) FROM equipment').pluck().get()).toBe(0)
 })

@@ -23,6 +23,7 @@ import { castAt } from '../support/cast.ts'
 import { dumpStore } from '../support/dump-store.ts'
 import { fillShop } from '../support/fill-shop.ts'
 import { migrationsFolder } from '../support/open-test-store.ts'
+import { operatorFault } from '../support/operator-fault.ts'
 
 let folder = ''
 let store: Store
@@ -57,11 +58,18 @@ describe('a backup', () => {
 
   test('never writes over a file, and leaves none where it fails', () => {
     writeFileSync(at('there'), 'x')
-    expect(() => backup(store, at('there'))).toThrow('the file exists')
+    expect(operatorFault(() => backup(store, at('there')))).toEqual({
+      kind: 'backup-file-exists',
+      file: at('there'),
+    })
     expect(() => backup(store, at('nowhere/copy.sqlite'))).toThrow()
     store.raw.exec('DROP TRIGGER stored_file_no_update')
     store.raw.exec("UPDATE stored_file SET bytes = x'00'")
-    expect(() => backup(store, at('copy.sqlite'))).toThrow('was changed after it was stored')
+    expect(operatorFault(() => backup(store, at('copy.sqlite')))).toEqual({
+      kind: 'backup-unsound',
+      file: at('copy.sqlite'),
+      faults: [{ kind: 'file-changed', sha256: expect.any(String) }],
+    })
     expect(readdirSync(folder).filter((name) => name.startsWith('copy'))).toEqual([])
   })
 
@@ -104,7 +112,10 @@ describe('a restore', () => {
     mkdirSync(at('data'))
     writeFileSync(at('data/note.txt'), 'mine')
     backup(store, at('copy.sqlite'))
-    expect(() => restore(at('copy.sqlite'), into('data'))).toThrow('is not empty')
+    expect(operatorFault(() => restore(at('copy.sqlite'), into('data')))).toEqual({
+      kind: 'restore-folder-filled',
+      folder: at('data'),
+    })
     expect(readdirSync(at('data'))).toEqual(['note.txt'])
   })
 
@@ -120,7 +131,11 @@ describe('a restore', () => {
     const raw = new Database(at('forged.sqlite'))
     raw.exec("DROP TRIGGER audit_no_update; UPDATE audit SET actor = 'other' WHERE id = 3")
     raw.close()
-    expect(() => restore(at('forged.sqlite'), into('data'))).toThrow('audit line 3 was changed')
+    expect(operatorFault(() => restore(at('forged.sqlite'), into('data')))).toMatchObject({
+      kind: 'restore-unsound',
+      file: at('forged.sqlite'),
+      faults: [{ kind: 'audit-line-changed', lineId: 3 }],
+    })
     expect(readdirSync(at('data'))).toEqual([])
     expect(existsSync(into('data').storeFile)).toBe(false)
   })
