@@ -7,6 +7,8 @@ import { words } from './words/en.ts'
 /** What every page needs to know about the request. */
 export type Frame = {
   readonly path: string
+  /** Where the switch of the view leads back to. */
+  readonly returnTo: string
   readonly view: 'auto' | 'light' | 'dark' | 'lamp'
   readonly person: { readonly name: string; readonly role: Role } | undefined
   readonly isInvented: boolean
@@ -71,7 +73,7 @@ function topBar(frame: Frame) {
     view: {
       action: '/view',
       legend: chrome.view.legend,
-      returnTo: frame.path,
+      returnTo: frame.returnTo,
       choices: (['auto', 'light', 'dark', 'lamp'] as const).map((value) => ({
         value,
         label: chrome.view[value],

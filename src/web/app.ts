@@ -7,6 +7,7 @@ import type { AppContext, AppEnv, Handler, Shop, View } from './context.ts'
 import { guard } from './guard.ts'
 import { handlers } from './handlers.ts'
 import { onError, onNotFound } from './on-error.tsx'
+import { isOwnOrigin } from './own-origin.ts'
 import { problem } from './problem.ts'
 import { type Route, type RouteName, routes } from './route-table.ts'
 import { serveAsset } from './serve-asset.ts'
@@ -28,7 +29,7 @@ export function createApp(shop: Shop): Hono<AppEnv> {
   app.use(headers(shop.origin))
   app.get('/healthz', (c) => c.json({ status: 'ok' }))
   app.get('/assets/*', (c) => serveAsset(c))
-  const ownForms = csrf({ origin: (origin, c) => isOwnOrigin(origin, c as AppContext) })
+  const ownForms = csrf({ origin: (origin, c) => isOwnOrigin(c as AppContext, origin) })
   // The machine interface takes no forms, and looks itself at who sends a session's cookie.
   app.use((c, next) => (c.req.path.startsWith('/api/') ? next() : ownForms(c, next)))
   const usual = bodyLimit({ maxSize: bodyLimitBytes.usual, onError: () => tooLarge() })
@@ -73,11 +74,6 @@ function headers(origin: string) {
     xFrameOptions: 'DENY',
     strictTransportSecurity: origin.startsWith('https:') ? 'max-age=31536000' : false,
   })
-}
-
-/** A page served here, under the public address or the one in the address bar. */
-function isOwnOrigin(origin: string, c: AppContext): boolean {
-  return origin === c.var.shop.origin || origin === new URL(c.req.url).origin
 }
 
 function readView(c: AppContext): View {

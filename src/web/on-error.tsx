@@ -7,6 +7,7 @@ import { SomethingMissing } from './api/something-missing.ts'
 import { WrongType } from './api/wrong-type.ts'
 import type { AppContext } from './context.ts'
 import { inputProblem, type ProblemTitle, problem, statusOf } from './problem.ts'
+import { returnPlace } from './return-place.ts'
 import { frameOf, sendPage } from './send-page.ts'
 import { SignedOut } from './signed-out.ts'
 
@@ -52,10 +53,11 @@ function signedOut(c: AppContext, isApi: boolean): Response {
       headers: { 'www-authenticate': 'Bearer realm="ringproof"' },
     })
   }
-  const next = c.req.method === 'GET' ? `?next=${encodeURIComponent(c.req.path)}` : ''
-  // htmx follows a redirect silently and would put the sign-in page inside the form.
-  if (c.req.header('hx-request') !== undefined) c.header('hx-redirect', `/sign-in${next}`)
-  return c.redirect(`/sign-in${next}`, 303)
+  const place = returnPlace(c)
+  const signIn = place === '/' ? '/sign-in' : `/sign-in?next=${encodeURIComponent(place)}`
+  if (c.req.header('hx-request') === undefined) return c.redirect(signIn, 303)
+  // A redirect is followed silently, and the sign-in page would be put in the middle of the form.
+  return c.body(null, 401, { 'hx-redirect': signIn })
 }
 
 async function internal(error: Error, c: AppContext, isApi: boolean): Promise<Response> {

@@ -3,6 +3,7 @@ import type { HtmlEscapedString } from 'hono/utils/html'
 import type { ContentfulStatusCode } from 'hono/utils/http-status'
 import type { Frame } from '../../views/page.tsx'
 import type { AppContext } from './context.ts'
+import { returnPlace } from './return-place.ts'
 
 type Markup = HtmlEscapedString | Promise<HtmlEscapedString>
 
@@ -37,6 +38,7 @@ export function frameOf(c: AppContext, scripts: readonly string[] = []): Frame {
   const user = c.var.user
   return {
     path: c.req.path,
+    returnTo: returnPlace(c),
     view: c.var.view,
     person: user === undefined ? undefined : { name: user.displayName, role: user.role },
     isInvented,

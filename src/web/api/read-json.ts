@@ -1,6 +1,7 @@
 import { AppError } from '../../domain/app-error.ts'
 import type { Input } from '../../domain/fields.ts'
 import type { AppContext } from '../context.ts'
+import { isOwnOrigin } from '../own-origin.ts'
 import { InputRefused } from './input-refused.ts'
 import { WrongType } from './wrong-type.ts'
 
@@ -31,7 +32,6 @@ function refuseForeignPage(c: AppContext): void {
   const site = c.req.header('sec-fetch-site')
   const origin = c.req.header('origin')
   const isForeignSite = site !== undefined && site !== 'same-origin'
-  const isForeignOrigin =
-    origin !== undefined && origin !== c.var.shop.origin && origin !== new URL(c.req.url).origin
+  const isForeignOrigin = origin !== undefined && !isOwnOrigin(c, origin)
   if (isForeignSite || isForeignOrigin) throw new AppError('forbidden', 'cross-site')
 }

@@ -82,9 +82,9 @@ function slowDown(waitS: number): AppError {
   return new AppError('too-many', 'slow-down', { waitS })
 }
 
-/** Only a path of our own: `//elsewhere` and `/\elsewhere` are addresses of others. */
+/** Only a path of our own, in signs that a header takes: `//elsewhere` and `/\elsewhere` are not. */
 function isLocalPath(path: string): boolean {
-  return /^\/(?![/\\])[\w\-./?=&%~]*$/.test(path)
+  return /^\/(?!\/)[!-[\]-~]*$/.test(path)
 }
 
 function signInPage(
