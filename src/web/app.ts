@@ -6,9 +6,8 @@ import { NONCE, secureHeaders } from 'hono/secure-headers'
 import type { AppContext, AppEnv, Handler, Shop, View } from './context.ts'
 import { guard } from './guard.ts'
 import { handlers } from './handlers.ts'
-import { onError, onNotFound } from './on-error.tsx'
+import { onError, onNotFound, onTooLarge } from './on-error.tsx'
 import { isOwnOrigin } from './own-origin.ts'
-import { problem } from './problem.ts'
 import { type Route, type RouteName, routes } from './route-table.ts'
 import { serveAsset } from './serve-asset.ts'
 import { readSession, readToken } from './session.ts'
@@ -32,8 +31,14 @@ export function createApp(shop: Shop): Hono<AppEnv> {
   const ownForms = csrf({ origin: (origin, c) => isOwnOrigin(c as AppContext, origin) })
   // The machine interface takes no forms, and looks itself at who sends a session's cookie.
   app.use((c, next) => (c.req.path.startsWith('/api/') ? next() : ownForms(c, next)))
-  const usual = bodyLimit({ maxSize: bodyLimitBytes.usual, onError: () => tooLarge() })
-  const trace = bodyLimit({ maxSize: bodyLimitBytes.trace, onError: () => tooLarge() })
+  const usual = bodyLimit({
+    maxSize: bodyLimitBytes.usual,
+    onError: (c) => onTooLarge(c as AppContext),
+  })
+  const trace = bodyLimit({
+    maxSize: bodyLimitBytes.trace,
+    onError: (c) => onTooLarge(c as AppContext),
+  })
   app.use((c, next) => (c.req.path === routes.apiPressureChange.path ? trace : usual)(c, next))
   for (const name of Object.keys(routes) as RouteName[]) mount(app, routes[name], handlers[name])
   return app
@@ -79,8 +84,4 @@ function headers(origin: string) {
 function readView(c: AppContext): View {
   const view = getCookie(c, 'ringproof-view')
   return view === 'light' || view === 'dark' || view === 'lamp' ? view : 'auto'
-}
-
-function tooLarge(): Response {
-  return problem('too-large', 413, 'too-large')
 }

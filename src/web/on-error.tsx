@@ -47,6 +47,12 @@ export function onNotFound(c: AppContext): Promise<Response> | Response {
   return errorPage(c, 'not-found', 404, errorSentence('no-page', {}))
 }
 
+/** More was sent than is read, so nobody knows yet who it was. */
+export function onTooLarge(c: AppContext): Promise<Response> | Response {
+  if (c.req.path.startsWith('/api/')) return problem('too-large', 413, 'too-large')
+  return errorPage(c, 'too-large', 413, errorSentence('too-large', {}))
+}
+
 function signedOut(c: AppContext, isApi: boolean): Response {
   if (isApi) {
     return problem('signed-out', 401, 'signed-out', {

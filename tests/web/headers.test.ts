@@ -179,7 +179,11 @@ describe('a body larger than is taken', () => {
   test.each(['/customers', '/sign-in', '/view'])('is refused with 413 at %s', async (path) => {
     const { post, store } = testApp()
     const before = dumpStore(store)
-    expect((await post(path, { name: large, formKey: 'k' })).status).toBe(413)
+    const answer = await post(path, { name: large, formKey: 'k' })
+    expect(answer.status).toBe(413)
+    // A person sent it: they are answered by a page.
+    expect(answer.headers.get('content-type')).toMatch(/^text\/html/)
+    expect(await answer.text()).toContain('The request is larger than is taken here.')
     expect(dumpStore(store)).toEqual(before)
   })
 
