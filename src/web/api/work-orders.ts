@@ -78,6 +78,7 @@ export function apiListWorkOrders(c: AppContext): Response {
   fields.only('state', 'customer', 'q', 'cursor', 'limit')
   const stage = fields.optionalChoice('state', allStages)
   const asked = fields.optionalWhole('customer', idBounds)
+  const cursor = fields.optionalWhole('cursor', idBounds)
   const limit = fields.optionalWhole('limit', { min: 1, max: 200 }) ?? 50
   if (fields.faults.length > 0) throw new InputRefused(fields.faults)
   const customerId = user.customerId ?? asked
@@ -88,7 +89,7 @@ export function apiListWorkOrders(c: AppContext): Response {
     ...(stage === null ? {} : { stage }),
     ...(customerId === null ? {} : { customerId }),
     ...(fields.isGiven('q') ? { q: fields.typed('q') } : {}),
-    ...(fields.isGiven('cursor') ? { cursor: fields.typed('cursor') } : {}),
+    ...(cursor === null ? {} : { cursor: String(cursor) }),
     limit,
   })
   return c.json(page)

@@ -187,6 +187,10 @@ describe('records of the machine interface', () => {
     expect((await list('?state=released')).items).toEqual([])
     expect((await web.get('/api/v1/work-orders?state=lost', 'mo')).status).toBe(422)
     expect((await web.get('/api/v1/work-orders?colour=red', 'mo')).status).toBe(422)
+    // A cursor that nobody was given must not look like the end of the list.
+    for (const cursor of ['abc', '-1', '1e9', '99999999999999999999']) {
+      expect((await web.get(`/api/v1/work-orders?cursor=${cursor}`, 'mo')).status).toBe(422)
+    }
   })
 
   test('never let a customer or a technician do what their role may not', async () => {
