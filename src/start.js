@@ -27,12 +27,12 @@ if (Number(process.versions.node.split('.')[0]) !== 24) {
 }
 
 const [verb, ...rest] = process.argv.slice(2)
-if (isStale()) buildAlone()
+if (isStale()) await buildAlone()
 if (verb === 'admin') {
-  const { admin } = await import(pathToFileURL(join(built, 'src/admin/admin.js')).href)
+  const { admin } = await import(pathToFileURL(join(built, 'run/admin.js')).href)
   await admin(rest)
 } else if (verb !== 'build') {
-  await import(pathToFileURL(join(built, 'src/main.js')).href)
+  await import(pathToFileURL(join(built, 'run/main.js')).href)
 }
 
 /** Stale: no build, or a source newer than it. */
@@ -64,10 +64,10 @@ function newest(path) {
 }
 
 /** One build at a time: a start and a command given together would tread on each other. */
-function buildAlone() {
+async function buildAlone() {
   while (!holds()) Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 100)
   process.once('exit', release)
-  if (isStale()) build()
+  if (isStale()) await build()
   release()
   process.removeListener('exit', release)
 }
@@ -107,17 +107,38 @@ function isAlive(pid) {
   }
 }
 
-function build() {
+async function build() {
   const begunAt = new Date()
-  for (const part of ['stamp', 'src', 'views', 'reports', 'fixtures']) {
+  for (const part of ['stamp', 'src', 'views', 'reports', 'fixtures', 'run']) {
     rmSync(join(built, part), { recursive: true, force: true })
   }
   const tsc = join(root, 'node_modules/@typescript/native/bin/tsc')
   run([tsc, '-p', join(root, 'src/tsconfig.build.json')])
+  await bundle()
   if (isDemoStale()) run([join(built, 'fixtures/demo/draw-store.js')])
   writeFileSync(stamp, '')
   // What was edited while the build ran is newer than it.
   utimesSync(stamp, begunAt, begunAt)
+}
+
+/** A few files instead of a thousand: the start then takes a fifth of the time. */
+async function bundle() {
+  const esbuild = await import('esbuild')
+  await esbuild.build({
+    entryPoints: {
+      main: join(built, 'src/main.js'),
+      admin: join(built, 'src/admin/admin.js'),
+    },
+    outdir: join(built, 'run'),
+    bundle: true,
+    splitting: true,
+    platform: 'node',
+    format: 'esm',
+    target: 'node24',
+    logLevel: 'warning',
+    // These bring a binary or read files of their own beside their code.
+    external: ['better-sqlite3', '@node-rs/argon2', 'pdfkit'],
+  })
 }
 
 /** @param {string[]} args */

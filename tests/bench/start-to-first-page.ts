@@ -25,7 +25,7 @@ export const benchmark: Benchmark = {
   peerName: 'Hono alone on @hono/node-server, one static page',
   run: () =>
     withScratchFolder(async (folder) => {
-      const main = join(projectRoot(), '.build/src/main.js')
+      const main = join(projectRoot(), '.build/run/main.js')
       const env = { RINGPROOF_DATA: join(folder, 'data'), RINGPROOF_PORT: '0' }
       // The first start of all, a warm-up, copies the invented workshop into the folder.
       const ours = () => firstPageMs(() => serving([main], { ...env, RINGPROOF_DEMO: 'on' }))

@@ -17,7 +17,7 @@ export async function startDemo(): Promise<DemoServer> {
   const folder = mkdtempSync(join(tmpdir(), 'ringproof-demo-'))
   const data = join(folder, 'data')
   const env = { RINGPROOF_DATA: data, RINGPROOF_PORT: '0', RINGPROOF_DEMO: 'on' }
-  const child = spawn(process.execPath, [join(projectFolder, '.build/src/main.js')], {
+  const child = spawn(process.execPath, [join(projectFolder, '.build/run/main.js')], {
     cwd: projectFolder,
     env: environmentOf(env),
   })

@@ -10,7 +10,7 @@ export const projectFolder = fileURLToPath(new URL('../..', import.meta.url))
 /** What `npm start` runs: builds where needed, then starts. */
 export const door = join(projectFolder, 'src/start.js')
 /** The built server itself: nothing that is edited meanwhile can build it anew. */
-const builtMain = join(projectFolder, '.build/src/main.js')
+const builtMain = join(projectFolder, '.build/run/main.js')
 
 export type Environment = Readonly<Record<string, string>>
 export type Ended = {
