@@ -144,6 +144,14 @@ describe('the check page', () => {
     expect(answer.headers.get('location')).toBe(`/verify/${number}`)
     const direct = await app.get(`/verify/${encodeURIComponent(typed)}`)
     expect(direct.status).toBe(200)
+    const path = encodeURIComponent(typed.trim())
+    for (const asked of [`verify/${path}`, `certificates/${path}`]) {
+      const answer = await app.get(`/api/v1/${asked}`, 'cora')
+      expect(await answer.json()).toMatchObject({ number })
+    }
+    const file = await app.get(`/api/v1/certificates/${path}.pdf`, 'cora')
+    expect(file.headers.get('content-disposition')).toBe(`inline; filename="${number}.pdf"`)
+    expect((await app.get(`/api/v1/certificates/${path}.pdf`, 'olga')).status).toBe(404)
   })
 
   test.each(['C-2026-0001-AAAAAA', 'nonsense', '<b>', "' OR 1=1 --"])(

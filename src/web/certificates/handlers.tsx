@@ -1,13 +1,12 @@
 import { CertificatePage } from '../../../views/certificate-page.tsx'
 import { CertificatesPage } from '../../../views/certificates-page.tsx'
 import { VerifyPage, type VerifyState } from '../../../views/verify-page.tsx'
-import type { Certificate } from '../../domain/certificate.ts'
 import { readCertificateNumber } from '../../domain/certificate-number.ts'
 import { findPublicCertificate } from '../../store/find-public-certificate.ts'
 import { listCertificates as listIssued } from '../../store/list-certificates.ts'
 import { readStoredFile } from '../../store/read-stored-file.ts'
-import { requireCertificate } from '../../store/require-certificate.ts'
 import { requireWorkOrder } from '../../store/require-work-order.ts'
+import { certificateOf } from '../certificate-of.ts'
 import type { AppContext } from '../context.ts'
 import { frameOf, sendPage } from '../send-page.ts'
 import { viewer } from '../viewer.ts'
@@ -27,7 +26,7 @@ export function listCertificates(c: AppContext): Promise<Response> {
 }
 
 export function showCertificate(c: AppContext): Promise<Response> {
-  const certificate = certificateOf(c)
+  const certificate = certificateOf(c, c.req.param('number') ?? '')
   const order = requireWorkOrder(c.var.shop.store, certificate.record.workOrder.number, viewer(c))
   const page = (
     <CertificatePage
@@ -42,7 +41,7 @@ export function showCertificate(c: AppContext): Promise<Response> {
 
 /** The bytes as they were stored at the release; nothing is drawn again. */
 export function downloadCertificate(c: AppContext): Response {
-  const { number, revision, sha256 } = certificateOf(c)
+  const { number, revision, sha256 } = certificateOf(c, c.req.param('number') ?? '')
   const etag = `"${sha256}"`
   const headers = { etag, 'cache-control': 'private, no-cache' }
   if (isKnown(c.req.header('if-none-match'), etag)) {
@@ -75,12 +74,6 @@ export function verify(c: AppContext): Promise<Response> {
     number === undefined ? undefined : findPublicCertificate(c.var.shop.store, number)
   if (certificate === undefined) return verifyPage(c, { kind: 'unknown', typed }, 404)
   return verifyPage(c, { kind: 'known', certificate }, 200)
-}
-
-function certificateOf(c: AppContext): Certificate {
-  const typed = c.req.param('number') ?? ''
-  const number = readCertificateNumber(typed) ?? typed
-  return requireCertificate(c.var.shop.store, number, viewer(c))
 }
 
 /** A proxy may mark the tag as weak, and a browser may send several. */
