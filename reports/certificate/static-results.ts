@@ -10,24 +10,33 @@ import { limitCell, limitPicture, verdictLine } from './limit-cell.ts'
 
 const { results: words, kPa } = certificateWords
 
-/** The static tests: drop and leak rate, each beside its limit. */
+/**
+ * The static tests: drop and leak rate, each beside its limit. What counts comes first; a test
+ * that a later one has overtaken is told after it, so that nobody takes it for the result.
+ */
 export function staticBlocks(record: CertificateRecord): readonly Block[] {
   const heading: Block = { kind: 'subheading', text: words.static }
-  if (record.staticTests.length === 0) {
-    return [heading, { kind: 'paragraph', text: words.noStatic }]
-  }
-  const table: TableBlock = {
+  const counting = record.staticTests.filter((one) => one.isNewest)
+  const overtaken = record.staticTests.filter((one) => !one.isNewest)
+  if (counting.length === 0) return [heading, { kind: 'paragraph', text: words.noStatic }]
+  return [
+    heading,
+    tableOf(counting),
+    ...(overtaken.length === 0
+      ? []
+      : [{ kind: 'subheading', text: words.staticOvertaken } as const, tableOf(overtaken)]),
+  ]
+}
+
+function tableOf(tests: readonly CertifiedStaticTest[]): TableBlock {
+  return {
     kind: 'table',
     columns: words.staticColumns.map((title, index) => ({
       title,
       share: [66, 122, 128, 143][index] ?? 1,
     })),
-    rows: record.staticTests.flatMap((test) => [
-      { cells: dropCells(test) },
-      { cells: leakCells(test) },
-    ]),
+    rows: tests.flatMap((test) => [{ cells: dropCells(test) }, { cells: leakCells(test) }]),
   }
-  return [heading, table]
 }
 
 function nameCell(test: CertifiedStaticTest, name: string): Cell {

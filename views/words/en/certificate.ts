@@ -183,6 +183,7 @@ export const certificateWords = {
       outboard: 'outboard section',
       gland: 'gland',
     },
+    staticOvertaken: 'Earlier static air tests, which do not count',
     superseded: 'overtaken by a later test of the same section',
     drop: 'Pressure drop',
     leak: 'Leak rate',
