@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest'
 import { staticBlocks } from '../../../reports/certificate/static-results.ts'
 import { certificateWords } from '../../../views/words/en/certificate.ts'
-import { sampleRecord } from '../../support/sample-certificate.ts'
+import { ordinaryRecord } from '../../support/sample-certificate.ts'
 
 const words = certificateWords.results
 
 describe('the static tests of a certificate', () => {
-  const record = sampleRecord()
+  const record = ordinaryRecord()
   const counting = record.staticTests[0]!
   const failed = { ...counting, isNewest: false, note: 'the first, which failed' }
 
