@@ -60,6 +60,8 @@ export const Page: FC<PageProps> = ({ frame, title, width, children }) => (
 function topBar(frame: Frame) {
   const { chrome } = words
   const links = frame.person === undefined ? [] : navigation[frame.person.role]
+  // An order's evidence is the inspector's place, though its address is the order's.
+  const place = frame.path.endsWith('/inspection') ? '/inspection' : frame.path
   return {
     brand: chrome.brand,
     homeHref: '/',
@@ -68,7 +70,7 @@ function topBar(frame: Frame) {
     nav: links.map(([href, label]) => ({
       href,
       label,
-      isCurrent: frame.path === href || frame.path.startsWith(`${href}/`),
+      isCurrent: place === href || place.startsWith(`${href}/`),
     })),
     view: {
       action: '/view',
