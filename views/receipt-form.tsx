@@ -4,11 +4,11 @@ import type { Fault } from '../src/domain/fault.ts'
 import type { LimitSet } from '../src/domain/limit-set.ts'
 import type { Seal } from '../src/domain/seal.ts'
 import { ButtonRow } from './components/button-row.tsx'
-import { CheckField } from './components/check-field.tsx'
 import { ErrorSummary } from './components/error-summary.tsx'
 import { Field } from './components/field.tsx'
 import { SelectField } from './components/select-field.tsx'
 import { TextAreaField } from './components/text-area-field.tsx'
+import { ConfirmBeyond } from './confirm-beyond.tsx'
 import { errorOf } from './error-of.ts'
 import { DecontaminationFields, ResidueCaution } from './order-decontamination.tsx'
 import type { ReceiptTyped } from './receipt-typed.ts'
@@ -91,10 +91,9 @@ export const ReceiptForm: FC<
 }
 
 const ServiceData: FC<FormProps> = (field) => {
-  const { chrome, trade, workOrders } = words
+  const { trade, workOrders } = words
   const w = workOrders.receipt
   const { unit } = trade
-  const isBeyond = field.faults.some((one) => one.kind === 'beyond-window')
   return (
     <section class="stack">
       <h2>{w.serviceTitle}</h2>
@@ -103,14 +102,7 @@ const ServiceData: FC<FormProps> = (field) => {
         <Typed name="serviceTemperatureC" label={w.serviceTemperature} unit={unit.c} {...field} />
         <Typed name="shaftSpeedPerMin" label={w.shaftSpeed} unit={unit.perMin} {...field} />
       </div>
-      {isBeyond || field.typed[confirmField] === 'yes' ? (
-        <CheckField
-          name={confirmField}
-          value="yes"
-          label={chrome.confirmBeyond}
-          isChecked={field.typed[confirmField] === 'yes'}
-        />
-      ) : null}
+      <ConfirmBeyond faults={field.faults} typed={field.typed[confirmField]} />
     </section>
   )
 }

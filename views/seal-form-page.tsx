@@ -6,12 +6,12 @@ import type { Fault } from '../src/domain/fault.ts'
 import { arrangements } from '../src/domain/seal.ts'
 import { Button } from './components/button.tsx'
 import { ButtonRow } from './components/button-row.tsx'
-import { CheckField } from './components/check-field.tsx'
 import { ChoiceCards } from './components/choice-cards.tsx'
 import { ErrorSummary } from './components/error-summary.tsx'
 import { Field } from './components/field.tsx'
 import { PageHead } from './components/page-head.tsx'
 import { SelectField } from './components/select-field.tsx'
+import { ConfirmBeyond } from './confirm-beyond.tsx'
 import { ownErrorOf } from './own-error-of.ts'
 import { type Frame, Page } from './page.tsx'
 import { SealComponentsFields } from './seal-components-fields.tsx'
@@ -124,10 +124,8 @@ const Identity: FC<Props> = ({ equipment, typed, faults }) => {
 }
 
 const Build: FC<Props> = ({ typed, faults }) => {
-  const { chrome, trade } = words
+  const { trade } = words
   const { texts } = typed
-  const isConfirmed = texts[confirmField] === 'yes'
-  const isBeyond = faults.some((one) => one.kind === 'beyond-window')
   return (
     <section class="stack">
       <h2>{w.build}</h2>
@@ -148,14 +146,7 @@ const Build: FC<Props> = ({ typed, faults }) => {
         isRequired
         {...ownErrorOf(faults, 'shaftDiameterMm', own)}
       />
-      {isBeyond || isConfirmed ? (
-        <CheckField
-          name={confirmField}
-          value="yes"
-          label={chrome.confirmBeyond}
-          isChecked={isConfirmed}
-        />
-      ) : null}
+      <ConfirmBeyond faults={faults} typed={texts[confirmField]} />
     </section>
   )
 }

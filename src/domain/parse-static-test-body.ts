@@ -1,4 +1,4 @@
-import { confirmField } from './confirmed.ts'
+import { confirmField, isConfirmed } from './confirmed.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
 import { leakLimitTemperatureC } from './judge-static-test.ts'
 import { correctionFields } from './parse-correction.ts'
@@ -42,7 +42,7 @@ export function parseStaticTestBody(
   input: Input,
   context: StaticTestContext,
 ): Parsed<Omit<NewStaticTest, 'workOrderId'>> {
-  const fields = openFields(input)
+  const fields = openFields(input, isConfirmed(input))
   fields.only(...staticTestBodyFields)
   const section = fields.optionalChoice('section', testSections) ?? 'whole'
   const start = parseEnd(fields.group('start'))

@@ -1,9 +1,11 @@
 import type { Fields } from './fields.ts'
 import { parseCorrection } from './parse-correction.ts'
+import { parseDecimal } from './parse-decimal.ts'
 import { noteLength } from './parse-flatness-reading.ts'
 import { parseInstrumentId } from './parse-instrument-id.ts'
 import { type NewStaticTest, staticTestBounds } from './static-test.ts'
 import type { StaticTestContext } from './static-test-context.ts'
+import { tradeWindow } from './trade-window.ts'
 
 /** Standard atmosphere, exact: what the barometer is taken as where none was read. */
 export const standardBarometerKPa = 101.325
@@ -36,14 +38,12 @@ export function parseStaticTestCommon(
 
 /** A temperature of the gas in the test; the impossible is told apart from the unusual. */
 export function parseGasTemperature(fields: Fields, name: string): number {
-  const before = fields.faults.length
-  const temperatureC = fields.decimal(name, { min: -1e9, max: 1e9 })
-  if (fields.faults.length > before) return temperatureC
-  const bounds = staticTestBounds.temperatureC
-  if (temperatureC < absoluteZeroC) fields.fault(name, 'below-absolute-zero')
-  else if (temperatureC < bounds.min) fields.fault(name, 'below', { ...bounds })
-  else if (temperatureC > bounds.max) fields.fault(name, 'above', { ...bounds })
-  return temperatureC
+  const temperatureC = parseDecimal(fields.typed(name))
+  if (temperatureC !== undefined && temperatureC < absoluteZeroC) {
+    fields.fault(name, 'below-absolute-zero')
+    return temperatureC
+  }
+  return fields.windowed(name, tradeWindow.temperatureC, staticTestBounds.temperatureC)
 }
 
 /**

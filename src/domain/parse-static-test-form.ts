@@ -1,4 +1,4 @@
-import { confirmField } from './confirmed.ts'
+import { confirmField, isConfirmed } from './confirmed.ts'
 import { type Input, openFields } from './fields.ts'
 import { correctionFields } from './parse-correction.ts'
 import { parseStartedAt, parseStaticTestCommon } from './parse-static-test-common.ts'
@@ -36,7 +36,7 @@ export function parseStaticTestForm(
   input: Input,
   context: StaticTestContext,
 ): Parsed<Omit<NewStaticTest, 'workOrderId'>> {
-  const fields = openFields(input)
+  const fields = openFields(input, isConfirmed(input))
   fields.only(...staticTestFormFields)
   const section = fields.choice('section', testSections)
   const figures = parseStaticTestFigures(fields)

@@ -59,7 +59,8 @@ export type StaticTest = NewStaticTest & {
 export const staticTestBounds = {
   durationS: { min: 1, max: 604_800 },
   volumeL: { min: 0.001, max: 10_000 },
-  temperatureC: { min: -20, max: 80 },
+  /** What no confirmation can make possible: what the gas law is not asked about. */
+  temperatureC: { min: -270, max: 2000 },
   barometerKPa: { min: 60, max: 110 },
   pressureKPaAbs: { min: 0, max: 100_000 },
   stabilisationS: { min: 0, max: 604_800 },

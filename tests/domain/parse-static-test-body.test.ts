@@ -97,13 +97,19 @@ test('bounds pressures and temperatures by their path', () => {
   const faulty = parse({
     start: { ...start, pressureKPaAbs: -1 },
     end: { ...end, temperatureC: -274 },
-    referenceTemperatureC: 81,
+    referenceTemperatureC: 2001,
   })
   expect(faultsOf(faulty)).toEqual([
     'start.pressureKPaAbs below',
     'end.temperatureC below-absolute-zero',
     'referenceTemperatureC above',
   ])
+})
+
+test('takes a temperature beyond the window of the trade where the program confirms it', () => {
+  const hot = { end: { ...end, temperatureC: 451 } }
+  expect(faultsOf(parse(hot))).toEqual(['end.temperatureC beyond-window'])
+  expect(faultsOf(parse({ ...hot, confirmBeyondWindow: true }))).toEqual([])
 })
 
 test('keeps the reference temperature that was asked for', () => {

@@ -126,16 +126,19 @@ describe('pressures', () => {
 })
 
 describe('temperatures', () => {
-  test('are those of a workshop', () => {
-    expect(faultsOf(parse({ startTemperatureC: '-20', endTemperatureC: '80' }))).toEqual([])
-    expect(faultsOf(parse({ startTemperatureC: '-21', endTemperatureC: '81' }))).toEqual([
-      'startTemperatureC below',
-      'endTemperatureC above',
+  test('are taken within the window of the trade, and beyond it where they are confirmed', () => {
+    expect(faultsOf(parse({ startTemperatureC: '-200', endTemperatureC: '450' }))).toEqual([])
+    const beyond = { startTemperatureC: '-201', endTemperatureC: '451' }
+    expect(faultsOf(parse(beyond))).toEqual([
+      'startTemperatureC beyond-window',
+      'endTemperatureC beyond-window',
     ])
+    expect(faultsOf(parse({ ...beyond, confirmBeyondWindow: 'yes' }))).toEqual([])
   })
 
   test('near absolute zero are refused, and below it called so', () => {
-    expect(faultsOf(parse({ startTemperatureC: '-273' }))).toEqual(['startTemperatureC below'])
+    const near = { startTemperatureC: '-273', confirmBeyondWindow: 'yes' }
+    expect(faultsOf(parse(near))).toEqual(['startTemperatureC below'])
     expect(faultsOf(parse({ endTemperatureC: '-273.16' }))).toEqual([
       'endTemperatureC below-absolute-zero',
     ])

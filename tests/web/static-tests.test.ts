@@ -169,7 +169,8 @@ describe('recording a static test', () => {
     ['barometerKPa', '111', 'Enter a value from 60 to 110.'],
     ['startTemperatureC', '', 'Enter the temperature at the start.'],
     ['startTemperatureC', '-300', 'Nothing is colder'],
-    ['endTemperatureC', '81', 'Enter a value from -20 to 80.'],
+    ['endTemperatureC', '451', 'This is outside the usual range of the trade, -200 to 450'],
+    ['endTemperatureC', '2001', 'Enter a value from -270 to 2000.'],
     ['durationMin', '', 'Enter how long the gas was shut in.'],
     ['durationS', '604801', 'Enter a value from'],
     ['startedAt', '2026-11-25T09:55', 'The hold must be over before it is recorded.'],
@@ -188,6 +189,13 @@ describe('recording a static test', () => {
     expect(page).toContain(says)
     expect(page).toContain('value="a-key"')
     expect(tests()).toHaveLength(0)
+  })
+
+  it('asks to confirm a temperature beyond the window, and takes it once confirmed', async () => {
+    const hot = filled({ endTemperatureC: '451' })
+    expect(await (await record(hot)).text()).toMatch(/type="checkbox"[^>]*confirmBeyondWindow/)
+    expect((await record({ ...hot, confirmBeyondWindow: 'yes' })).status).toBe(303)
+    expect(tests()[0]?.endTemperatureC).toBe(451)
   })
 
   it('gives back what was typed, escaped', async () => {

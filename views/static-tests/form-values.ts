@@ -1,5 +1,8 @@
+import { confirmField } from '../../src/domain/confirmed.ts'
+
 /** The names of the form's fields that stay as typed. */
 export const staticTestValueNames = [
+  confirmField,
   'section',
   'startPressure',
   'endPressure',

@@ -1,6 +1,8 @@
 import type { FC } from 'hono/jsx'
+import { confirmField } from '../../src/domain/confirmed.ts'
 import type { Instrument } from '../../src/domain/instrument.ts'
 import { TextAreaField } from '../components/text-area-field.tsx'
+import { ConfirmBeyond } from '../confirm-beyond.tsx'
 import { InstrumentField } from '../recording/instrument-field.tsx'
 import { words } from '../words/en.ts'
 import { NumberField, type Typed, typedProps } from './fields.tsx'
@@ -50,6 +52,7 @@ export const StaticTestMoreFields: FC<{
           isOptional
         />
       </div>
+      <ConfirmBeyond faults={typed.faults} typed={typed.values[confirmField]} />
       <TextAreaField {...typedProps(typed, 'note')} label={w.note} rows={2} />
     </section>
   )

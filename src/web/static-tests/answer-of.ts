@@ -1,5 +1,6 @@
 import type { StaticTestAnswer } from '../../../views/static-tests/answer.tsx'
 import { computeStaticTest } from '../../domain/compute-static-test.ts'
+import { isConfirmed } from '../../domain/confirmed.ts'
 import { type Input, openFields } from '../../domain/fields.ts'
 import { instrumentUse } from '../../domain/instrument-use.ts'
 import { judgeStaticTest } from '../../domain/judge-static-test.ts'
@@ -19,7 +20,7 @@ export function answerOf(input: Input, desk: StaticTestDesk): StaticTestAnswer {
 }
 
 function outcomeOf(input: Input, desk: StaticTestDesk): StaticTestAnswer['outcome'] {
-  const fields = openFields(input)
+  const fields = openFields(input, isConfirmed(input))
   const parsed = fields.finish(parseStaticTestFigures(fields))
   if (!parsed.ok) {
     // What is still empty is no mistake yet: it is asked for.
