@@ -7,12 +7,19 @@ import { listFlatnessReadings } from './list-flatness-readings.ts'
 import { listStaticTests } from './list-static-tests.ts'
 import type { Store } from './open.ts'
 import { requireLimitSet } from './require-limit-set.ts'
+import { requireSeal } from './require-seal.ts'
 import { calibration } from './schema/calibration.ts'
 import { certificate } from './schema/certificate.ts'
+import { customer } from './schema/customer.ts'
 import { decision } from './schema/decision.ts'
+import { equipment } from './schema/equipment.ts'
 import { handOver } from './schema/hand-over.ts'
+import { instrument } from './schema/instrument.ts'
 import { limitSet } from './schema/limit-set.ts'
+import { seal } from './schema/seal.ts'
+import { user } from './schema/user.ts'
 import { workOrder } from './schema/work-order.ts'
+import { userColumns } from './user-columns.ts'
 
 type Detail = Readonly<Record<string, unknown>> & { readonly id: number }
 type Line = { readonly id: number; readonly act: AuditAct; readonly detail: string }
@@ -44,6 +51,31 @@ const decided: Witness = {
 
 /** Each act whose line holds the whole record that it wrote. */
 const witnesses: Readonly<Partial<Record<AuditAct, Witness>>> = {
+  'add-customer': {
+    table: 'customer',
+    find: ({ db }, { id }) => db.select().from(customer).where(eq(customer.id, id)).get(),
+  },
+  'add-equipment': {
+    table: 'equipment',
+    find: ({ db }, { id }) => db.select().from(equipment).where(eq(equipment.id, id)).get(),
+  },
+  'add-seal': {
+    table: 'seal',
+    find: (store, { id }) => {
+      const found = store.db.select({ id: seal.id }).from(seal).where(eq(seal.id, id)).get()
+      return found === undefined ? undefined : requireSeal(store, id)
+    },
+  },
+  'add-instrument': {
+    table: 'instrument',
+    find: ({ db }, { id }) => db.select().from(instrument).where(eq(instrument.id, id)).get(),
+    mayChange: ['withdrawnOn'],
+  },
+  'add-user': {
+    table: 'user',
+    find: ({ db }, { id }) => db.select(userColumns).from(user).where(eq(user.id, id)).get(),
+    mayChange: ['isActive'],
+  },
   'add-flatness-reading': flatness,
   'correct-flatness-reading': flatness,
   'add-static-test': staticTest,

@@ -36,6 +36,11 @@ function integrityFaults(store: Store): StoreFault[] {
 
 /** Each record and the acts that write it: there are as many lines as records. */
 const writtenBy = {
+  customer: ['add-customer'],
+  equipment: ['add-equipment'],
+  seal: ['add-seal'],
+  instrument: ['add-instrument'],
+  user: ['add-user'],
   work_order: ['add-work-order'],
   flatness_reading: ['add-flatness-reading', 'correct-flatness-reading'],
   static_test: ['add-static-test', 'correct-static-test'],

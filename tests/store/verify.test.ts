@@ -48,9 +48,14 @@ describe('the audit trail', () => {
     })
     expect(told.sort()).toEqual([
       'add-calibration',
+      'add-customer',
+      'add-equipment',
       'add-flatness-reading',
+      'add-instrument',
       'add-limit-set',
+      'add-seal',
       'add-static-test',
+      'add-user',
       'add-work-order',
       'correct-flatness-reading',
       'correct-static-test',
@@ -210,6 +215,42 @@ describe('the whole store', () => {
       'an edited calibration',
       "UPDATE calibration SET due_on = '2099-01-01' WHERE id = 1",
       { kind: 'record-changed', ...of('calibration'), fields: ['dueOn'] },
+    ],
+    [
+      'a customer renamed',
+      "UPDATE customer SET name = 'Another' WHERE id = 1",
+      { kind: 'record-changed', ...of('customer'), fields: ['name'] },
+    ],
+    [
+      'a position with another tag',
+      "UPDATE equipment SET tag = 'X-1' WHERE id = 1",
+      { kind: 'record-changed', ...of('equipment'), fields: ['tag'] },
+    ],
+    [
+      'a seal with another serial',
+      "UPDATE seal SET serial = 'S-99' WHERE id = 1",
+      { kind: 'record-changed', ...of('seal'), fields: ['serial'] },
+    ],
+    [
+      'a face of another material',
+      "UPDATE component SET material = 'alumina' WHERE id = 1",
+      { kind: 'record-changed', ...of('seal'), fields: ['components'] },
+    ],
+    [
+      'an instrument with another number',
+      "UPDATE instrument SET number = 'L-99' WHERE id = 1",
+      { kind: 'record-changed', ...of('instrument'), fields: ['number'] },
+    ],
+    [
+      'a person with another role',
+      "UPDATE user SET role = 'inspector' WHERE id = 1",
+      { kind: 'record-changed', ...of('user'), fields: ['role'] },
+    ],
+    [
+      'a seal that no line tells of',
+      `INSERT INTO seal (customer_id, serial, drawing, drawing_revision, arrangement,
+        shaft_diameter_mm, size) VALUES (1, 'S-98', '', '', 'single', 60, '')`,
+      { kind: 'counts-differ', table: 'seal', recordCount: 2, lineCount: 1 },
     ],
     [
       'a figure edited in the record of a certificate',
