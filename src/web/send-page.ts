@@ -32,7 +32,7 @@ export function asksForFragment(c: AppContext): boolean {
   return c.req.header('hx-request-type') === 'partial'
 }
 
-/** What the page's surroundings need to know. `scripts` are names in `views/browser`. */
+/** What the page's surroundings need to know. `scripts` are names in `views/browser` of its own. */
 export function frameOf(c: AppContext, scripts: readonly string[] = []): Frame {
   const { assets, isInvented } = c.var.shop
   const user = c.var.user
@@ -46,6 +46,6 @@ export function frameOf(c: AppContext, scripts: readonly string[] = []): Frame {
     icon: assets.icon,
     style: assets.style,
     htmx: assets.htmx,
-    scripts: scripts.map((name) => assets.script(name)),
+    scripts: ['view-switch', ...scripts].map((name) => assets.script(name)),
   }
 }
