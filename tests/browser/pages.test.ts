@@ -1,6 +1,7 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { demoAccounts } from '../../fixtures/demo/accounts.ts'
+import { type Route, routes } from '../../src/web/route-table.ts'
 import {
   expectAccessible,
   expectLargeTargets,
@@ -87,6 +88,22 @@ describe.each(['tamsin', 'ingrid', 'marit', 'cora', ''])('the pages of "%s"', (w
     await context.close()
   })
 })
+
+test('every page that the route table serves is among them', () => {
+  // These answer with a redirect or a document, and have no page of their own.
+  const pageless = ['home', 'findWorkOrder', 'downloadCertificate']
+  const paths = Object.values(pages).flatMap((list) => list.map((one) => one.path.split('?')[0]!))
+  const missing = Object.entries(routes as Readonly<Record<string, Route>>)
+    .filter(
+      ([name, one]) => one.method === 'get' && one.surface === 'page' && !pageless.includes(name),
+    )
+    .filter(([, one]) => !paths.some((path) => patternOf(one.path).test(path)))
+  expect(missing.map(([name]) => name)).toEqual([])
+})
+
+function patternOf(path: string): RegExp {
+  return new RegExp(`^${path.replaceAll(/:\w+/g, '[^/]+')}$`)
+}
 
 test('all of this looked at pages', () => {
   expect(lookedAtCount).toBeGreaterThan(150)

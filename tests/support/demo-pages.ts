@@ -38,7 +38,14 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
     ingrid: [
       ...of('/inspection', `/work-orders/${handedOver}/inspection`),
       ...of(`/work-orders/${corrected}/inspection`, `/certificates/${certificate}`),
-      ...of('/limit-sets', '/limit-sets/3', '/limit-sets/3/next', '/audit', '/instruments/10'),
+      ...of(
+        '/limit-sets',
+        '/limit-sets/3',
+        '/limit-sets/3/next',
+        '/limit-sets/new',
+        '/audit',
+        '/instruments/10',
+      ),
     ],
     marit: of('/people', '/customers', '/instruments', '/limit-sets', '/bench', '/inspection'),
     cora: of('/my-seals', `/seals/${seal}`, '/certificates', `/certificates/${certificate}`),
