@@ -1,19 +1,10 @@
+import { type FlatnessPattern, flatnessPatterns } from '../science/surface/flatness-pattern.ts'
 import type { InstrumentUse } from './instrument.ts'
 import type { FaceKind } from './seal.ts'
 
-export const bandPatterns = [
-  'straight',
-  'convex',
-  'concave',
-  'cylinder',
-  'saddle',
-  'rings',
-  's-shape',
-  'turned-edge',
-  'local',
-  'unreadable',
-] as const
-export type BandPattern = (typeof bandPatterns)[number]
+/** What a technician can pick under the lamp; each is computed or, unreadable, recorded as such. */
+export const bandPatterns = flatnessPatterns
+export type BandPattern = FlatnessPattern
 
 export const readingConditions = ['as-found', 'as-left'] as const
 export type ReadingCondition = (typeof readingConditions)[number]

@@ -1,18 +1,8 @@
-/** The patterns a technician can pick under the lamp. */
-export const bandPatterns = [
-  'straight',
-  'convex',
-  'concave',
-  'cylinder',
-  'saddle',
-  'rings',
-  's-shape',
-  'turned-edge',
-  'local',
-  'unreadable',
-] as const
+import { type FlatnessPattern, flatnessPatterns } from '../science/surface/flatness-pattern.ts'
 
-export type BandPattern = (typeof bandPatterns)[number]
+/** The patterns a technician can pick under the lamp: one list for picture and figure. */
+export const bandPatterns = flatnessPatterns
+export type BandPattern = FlatnessPattern
 
 interface Setup {
   /** Opening of the air wedge over one radius, in bands; 0 = the flat rests on the face. */
