@@ -224,7 +224,7 @@ export const responseSchemas: Readonly<Record<string, unknown>> = {
   },
   apiCreateCustomerAnswer: answer({ id: whole, name: text, address: text, contact: text }),
   apiCreateWorkOrderAnswer: answer({ id: whole, number: text, stage: text }),
-  apiShowWorkOrderAnswer: answer({ id: whole, number: text, stage: text, missing: list({}) }),
+  apiShowWorkOrderAnswer: answer({ id: whole, number: text, stage: text }),
   apiListWorkOrdersAnswer: answer({ items: list({}), nextCursor: { type: ['string', 'null'] } }),
   apiCreateFlatnessReadingAnswer: answer({ id: whole, bandHeightUm: num() }),
   apiCreateStaticTestAnswer: answer({ id: whole, leakPaM3PerS: num(), pressureDropKPa: num() }),

@@ -1,8 +1,13 @@
 import type { Evidence } from '../../domain/evidence.ts'
 import { missingForHandOver } from '../../domain/missing-for-hand-over.ts'
+import type { User } from '../../domain/user.ts'
+import { maySeeResults } from '../../domain/who-may-see.ts'
 
-/** A work order as the machine interface shows it: the record, and what is missing to hand over. */
-export function workOrderAnswer(evidence: Evidence) {
+/**
+ * A work order as the machine interface shows it: the record, and what is missing to hand over.
+ * Customers get it without what the workshop says to itself, and its results once released.
+ */
+export function workOrderAnswer(evidence: Evidence, viewer: Pick<User, 'role'>) {
   const { workOrder, seal, flatnessReadings, staticTests, handOver, decisions } = evidence
   return {
     ...workOrder,
@@ -10,11 +15,14 @@ export function workOrderAnswer(evidence: Evidence) {
     equipment: evidence.equipment,
     seal,
     limitSet: evidence.limitSet,
-    flatnessReadings,
-    staticTests,
-    stageChanges: evidence.stageChanges,
-    handOver,
-    decisions,
-    missing: missingForHandOver(evidence),
+    ...(maySeeResults(viewer, workOrder.stage) ? { flatnessReadings, staticTests } : {}),
+    ...(viewer.role === 'customer'
+      ? {}
+      : {
+          stageChanges: evidence.stageChanges,
+          handOver,
+          decisions,
+          missing: missingForHandOver(evidence),
+        }),
   }
 }

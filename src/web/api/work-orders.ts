@@ -49,7 +49,7 @@ export async function apiCreateWorkOrder(c: AppContext): Promise<Response> {
       },
       actor(c),
     )
-    return { status: 201, body: workOrderAnswer(readEvidence(store, order.id)) }
+    return { status: 201, body: workOrderAnswer(readEvidence(store, order.id), viewer(c)) }
   })
 }
 
@@ -98,5 +98,5 @@ export function apiListWorkOrders(c: AppContext): Response {
 export function apiShowWorkOrder(c: AppContext): Response {
   const { store } = c.var.shop
   const order = requireWorkOrder(store, c.req.param('number') ?? '', viewer(c))
-  return c.json(workOrderAnswer(readEvidence(store, order.id)))
+  return c.json(workOrderAnswer(readEvidence(store, order.id), viewer(c)))
 }

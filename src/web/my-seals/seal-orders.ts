@@ -2,22 +2,18 @@ import type { SealOrder } from '../../../views/seal-page.tsx'
 import { certifiedFaces } from '../../domain/certified-face.ts'
 import { certifiedStaticTests } from '../../domain/certified-static-test.ts'
 import type { Seal } from '../../domain/seal.ts'
-import type { Stage } from '../../domain/stage.ts'
 import type { User } from '../../domain/user.ts'
+import { maySeeResults } from '../../domain/who-may-see.ts'
 import { listCertificates } from '../../store/list-certificates.ts'
 import type { Store } from '../../store/open.ts'
 import { readEvidence } from '../../store/read-evidence.ts'
 import { allWorkOrders } from './all-work-orders.ts'
 
-/** From here on the results are the workshop's word, which a customer may build on. */
-const spoken: readonly Stage[] = ['released', 'dispatched']
-
 /** A seal's orders, newest first, with what the viewer may see of each. */
 export function sealOrders(store: Store, seal: Seal, viewer: User): readonly SealOrder[] {
   const { id: sealId, customerId } = seal
   return allWorkOrders(store, { customerId, sealId }).map((order): SealOrder => {
-    const isShown = viewer.role !== 'customer' || spoken.includes(order.stage)
-    const evidence = isShown ? readEvidence(store, order.id) : null
+    const evidence = maySeeResults(viewer, order.stage) ? readEvidence(store, order.id) : null
     return {
       order,
       results:

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { buildShop } from '../../support/build-shop.ts'
-import { workAndHandOver } from '../../support/shop-steps.ts'
+import { workAndHandOver, workAndRelease } from '../../support/shop-steps.ts'
 import { testApp } from '../../support/test-app.ts'
 
 type Json = Record<string, unknown>
@@ -205,6 +205,35 @@ describe('records of the machine interface', () => {
       'tess',
     )
     expect(strange.status).toBe(422)
+  })
+})
+
+describe('a customer who asks for their order', () => {
+  const inner = ['stageChanges', 'handOver', 'decisions', 'missing']
+
+  test('sees no result before the release, and never what the shop says to itself', async () => {
+    const { web, order, post, reading, leakTest } = setUp()
+    await post(`${order}/flatness-readings`, reading('rotating-face', { note: 'chipped?' }))
+    await post(`${order}/static-tests`, leakTest())
+    const seen = (await (await web.get(order, 'cora')).json()) as Json
+    expect(seen.number).toMatch(/^W-/)
+    expect(seen.seal).toMatchObject({ serial: expect.any(String) })
+    for (const name of [...inner, 'flatnessReadings', 'staticTests']) {
+      expect(seen).not.toHaveProperty(name)
+    }
+    expect(JSON.stringify(seen)).not.toContain('chipped?')
+    const staff = (await (await web.get(order, 'mo')).json()) as Json
+    for (const name of inner) expect(staff).toHaveProperty(name)
+  })
+
+  test('sees the results once they are released', async () => {
+    const shop = buildShop()
+    workAndRelease(shop)
+    const order = `/api/v1/work-orders/${shop.workOrder.number}`
+    const seen = (await (await testApp(shop.store).get(order, 'cora')).json()) as Json
+    expect(seen.flatnessReadings).toHaveLength(2)
+    expect(seen.staticTests).toHaveLength(1)
+    for (const name of inner) expect(seen).not.toHaveProperty(name)
   })
 })
 

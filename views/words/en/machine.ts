@@ -16,7 +16,8 @@ export const machineWords = {
     apiCreateCustomer: 'Adds a customer',
     apiCreateWorkOrder: 'Receives a seal: opens a work order for a known seal or a new one',
     apiListWorkOrders: 'Work orders, newest first; a customer sees their own',
-    apiShowWorkOrder: 'One work order with everything recorded on it and what is missing',
+    apiShowWorkOrder:
+      'One work order with everything recorded on it and what is missing; a customer’s own with its results once released',
     apiCreateFlatnessReading: 'Records a light-band reading of a face',
     apiCreateStaticTest: 'Records a static test by its two ends',
     apiHandOver: 'Hands the order over to the inspector; refused with what is missing',
