@@ -31,6 +31,12 @@ export function parseWorkOrderSubject(input: Input): Parsed<WorkOrderSubject> {
   if (equipmentId !== null && input.equipment != null) {
     fields.fault('equipmentId', 'one-of-two', { one: 'equipmentId', other: 'equipment' })
   }
+  // A known seal stands where it was recorded: another position would be dropped in silence.
+  if (sealId !== null) {
+    for (const name of ['equipmentId', 'equipment']) {
+      if (input[name] != null) fields.fault(name, 'not-here')
+    }
+  }
   const confirmed = input[confirmField]
   const seal = input.seal == null ? null : parsePart(input.seal, 'seal', parseSeal, confirmed)
   const equipment =

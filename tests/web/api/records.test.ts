@@ -168,6 +168,17 @@ describe('records of the machine interface', () => {
     expect(count('flatness_reading')).toBe(2)
   })
 
+  test('refuse a position beside a seal that has its own', async () => {
+    const { shop, post, count } = setUp()
+    const body = { customerId: shop.customer.id, sealId: shop.seal.id }
+    for (const more of [{ equipmentId: 1 }, { equipment: { tag: 'B-08' } }]) {
+      const answer = await post('/api/v1/work-orders', { ...body, ...more })
+      expect(answer.status).toBe(422)
+      expect(answer.body.errors).toMatchObject([{ field: Object.keys(more)[0] }])
+    }
+    expect(count('work_order')).toBe(1)
+  })
+
   test('list by state, customer and text, in pages', async () => {
     const { shop, web, post } = setUp()
     const body = { customerId: shop.customer.id, sealId: shop.seal.id }
