@@ -79,6 +79,9 @@ function testLine(test: CertifiedStaticTest): Line {
     details: [
       `${trade.characteristic['static-drop']}: ${test.pressureDropKPa.text} ${trade.unit.kPa}${dropLimit}`,
       `${trade.characteristic['static-leak-rate']}: ${test.leakMlPerMin.text} ${trade.unit.mlPerMin}${leakLimit}`,
+      ...new Set(
+        [drop, leak].filter((one) => one.verdict === 'open').map((one) => trade.why[one.why]),
+      ),
     ],
   }
 }

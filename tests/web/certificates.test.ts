@@ -1,8 +1,10 @@
 import { createHash } from 'node:crypto'
 import { describe, expect, test, vi } from 'vitest'
-import { buildShop } from '../support/build-shop.ts'
+import { addLimitSet } from '../../src/store/add-limit-set.ts'
+import { buildShop, newLimitSet } from '../support/build-shop.ts'
+import { operator } from '../support/cast.ts'
 import { decisionForm } from '../support/decision-form.ts'
-import { workAndHandOver, workAndRelease } from '../support/shop-steps.ts'
+import { anotherOrder, workAndHandOver, workAndRelease } from '../support/shop-steps.ts'
 import { testApp } from '../support/test-app.ts'
 
 // Each release draws its document, 0.2 s alone and ten times that on a busy machine.
@@ -73,6 +75,18 @@ describe('the page of a certificate', () => {
       hide(await plain(nobody), 'C-2026-0099-AAAAAA'),
     )
   })
+})
+
+test('the page of a certificate says why a result was not judged', async () => {
+  const shop = buildShop()
+  const limits = newLimitSet().limits.map((one) => {
+    return one.characteristic === 'static-drop' ? { ...one, startAtLeastKPaGauge: 200 } : one
+  })
+  const { id } = addLimitSet(shop.store, newLimitSet({ version: 2, limits }), operator)
+  const { number } = workAndRelease(shop, anotherOrder(shop, { limitSetId: id })).certificate
+  const text = await (await testApp(shop.store).get(`/certificates/${number}`, 'cora')).text()
+  expect(text).toContain('Not judged')
+  expect(text).toContain('The hold started below the pressure the limit is written for')
 })
 
 describe('the document', () => {
