@@ -25,7 +25,7 @@ export const CertificatePage: FC<{
   return (
     <Page frame={frame} title={`${w.one} ${number}`}>
       <PageHead over={w.one} title={number} lead={w.revision(certificate.revision)}>
-        <VerdictMark size="large" verdict={verdict} word={words.trade.verdict[verdict]} />
+        <VerdictMark size="large" verdict={verdict} word={words.trade.overall[verdict]} />
       </PageHead>
       <div class="stack">
         <ButtonRow>

@@ -57,7 +57,7 @@ function job({ number, issuedAt, record }: Certificate) {
           </span>
         </span>
         <span class="job-state">
-          <VerdictMark verdict={record.verdict} word={words.trade.verdict[record.verdict]} />
+          <VerdictMark verdict={record.verdict} word={words.trade.overall[record.verdict]} />
         </span>
       </a>
     </li>
@@ -71,7 +71,7 @@ function cellsOf({ number, issuedAt, record }: Certificate) {
     record.seal.serial,
     record.customer.name,
     record.workOrder.number,
-    <VerdictMark verdict={record.verdict} word={words.trade.verdict[record.verdict]} />,
+    <VerdictMark verdict={record.verdict} word={words.trade.overall[record.verdict]} />,
     <a href={`/certificates/${number}/document.pdf`} aria-label={w.pdfOf(number)}>
       {w.pdf}
     </a>,

@@ -35,7 +35,7 @@ export const EvidencePage: FC<EvidencePageProps> = (props) => {
           {workOrder.stage === 'handed-over' ? (
             <ButtonLink href="#decision" label={w.toDecision} />
           ) : null}
-          <VerdictMark size="large" verdict={verdict} word={trade.verdict[verdict]} />
+          <VerdictMark size="large" verdict={verdict} word={trade.overall[verdict]} />
         </div>
       </PageHead>
       <div class="stack">

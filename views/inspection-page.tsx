@@ -56,7 +56,7 @@ function waitingJob({ line, handOver, verdict, isOwnWork }: WaitingLine) {
         {isOwnWork ? <span class="job-detail">{w.yours}</span> : null}
       </span>
       <span class="job-state">
-        <VerdictMark verdict={verdict} word={words.trade.verdict[verdict]} />
+        <VerdictMark verdict={verdict} word={words.trade.overall[verdict]} />
       </span>
     </Job>
   )

@@ -75,7 +75,7 @@ function testLine(test: CertifiedStaticTest): Line {
   return {
     title: `${w.staticTest}, ${trade.section[test.section].toLowerCase()}`,
     verdict,
-    word: trade.verdict[verdict],
+    word: trade.overall[verdict],
     details: [
       `${trade.characteristic['static-drop']}: ${test.pressureDropKPa.text} ${trade.unit.kPa}${dropLimit}`,
       `${trade.characteristic['static-leak-rate']}: ${test.leakMlPerMin.text} ${trade.unit.mlPerMin}${leakLimit}`,

@@ -54,7 +54,7 @@ const Known: FC<{ certificate: PublicCertificate }> = ({ certificate }) => {
   return (
     <div>
       <PageHead over={w.known} title={number} lead={certificate.workshopName}>
-        <VerdictMark size="large" verdict={verdict} word={words.trade.verdict[verdict]} />
+        <VerdictMark size="large" verdict={verdict} word={words.trade.overall[verdict]} />
       </PageHead>
       <div class="stack">
         <Facts

@@ -85,7 +85,7 @@ test('the page of a certificate says why a result was not judged', async () => {
   const { id } = addLimitSet(shop.store, newLimitSet({ version: 2, limits }), operator)
   const { number } = workAndRelease(shop, anotherOrder(shop, { limitSetId: id })).certificate
   const text = await (await testApp(shop.store).get(`/certificates/${number}`, 'cora')).text()
-  expect(text).toContain('Not judged')
+  expect(text).toContain('Not judged in full')
   expect(text).toContain('The hold started below the pressure the limit is written for')
 })
 

@@ -149,6 +149,12 @@ export const tradeWords = {
     fail: 'Fail',
     open: 'Not judged',
   } satisfies Words<Judged['verdict']>,
+  /** Over several results: where one is open, the others may still be judged. */
+  overall: {
+    pass: 'Pass',
+    fail: 'Fail',
+    open: 'Not judged in full',
+  } satisfies Words<Judged['verdict']>,
   why: {
     'within-limit': 'Within the limit.',
     'beyond-limit': 'Beyond the limit.',
