@@ -1,4 +1,5 @@
 import type { FC } from 'hono/jsx'
+import type { Fault } from '../src/domain/fault.ts'
 import type { Instrument } from '../src/domain/instrument.ts'
 import type { Limit } from '../src/domain/limit-set.ts'
 import { Button } from './components/button.tsx'
@@ -50,7 +51,7 @@ export const StaticTestFormPage: FC<{ frame: Frame; form: StaticTestForm }> = (p
             title={chrome.faultsTitle}
             faults={form.typed.faults.map((fault) => ({
               fieldId: fault.field === 'section' ? 'section-1' : fault.field,
-              message: ownSentence(fault, w.faults),
+              message: summarySentence(fault),
             }))}
           />
           <Hazard />
@@ -117,4 +118,27 @@ function writtenFor({ withinS, volumeAtMostL, startAtLeastKPaGauge }: Limit): st
     ...(volumeAtMostL === null ? [] : [w.volumeFor(numberText(volumeAtMostL))]),
     ...(startAtLeastKPaGauge === null ? [] : [w.startFor(startPressureText(startAtLeastKPaGauge))]),
   ].join(', ')
+}
+
+/** A general sentence names its field first; the form's own sentences do so themselves. */
+function summarySentence(fault: Fault): string {
+  const { staticTests: w } = words
+  const sentence = ownSentence(fault, w.faults)
+  const label = fieldLabels[fault.field]
+  const isOwn = `${fault.field} ${fault.kind}` in w.faults
+  return isOwn || label === undefined ? sentence : `${label}: ${sentence}`
+}
+
+const { staticTests } = words
+const fieldLabels: Readonly<Record<string, string>> = {
+  startPressure: staticTests.startPressure,
+  endPressure: staticTests.endPressure,
+  startTemperatureC: staticTests.startTemperature,
+  endTemperatureC: staticTests.endTemperature,
+  durationMin: staticTests.minutes,
+  durationS: staticTests.minutes,
+  startedAt: staticTests.startedAt,
+  volumeL: staticTests.volumeLabel,
+  barometerKPa: staticTests.barometer,
+  stabilisationS: staticTests.stabilisation,
 }

@@ -227,3 +227,16 @@ describe('correcting a static test', () => {
     expect(answer.status).toBe(404)
   })
 })
+
+it('the summary of what was refused names the field of a general sentence', async () => {
+  const { post, path } = deskForSummary()
+  const text = await (await post(path, { volumeL: 'lots', startPressure: '' }, 'tess')).text()
+  expect(text).toContain('Shut-in volume: Enter a plain number')
+  expect(text).not.toContain('Pressure at the start: Enter the pressure at the start.')
+})
+
+function deskForSummary() {
+  const shop = buildShop()
+  const { post } = testApp(shop.store)
+  return { post, path: `/work-orders/${shop.workOrder.number}/static-tests` }
+}
