@@ -64,6 +64,7 @@ export const flatnessBounds = {
   bands: { min: 0, max: 99.75 },
   viewingAngleDeg: { min: 0, max: 80 },
   soakMin: { min: 0, max: 2880 },
-  temperatureC: { min: -20, max: 80 },
+  /** What no confirmation can make possible. */
+  temperatureC: { min: -273.15, max: 3000 },
   directionCount: { min: 1, max: 8 },
 } as const

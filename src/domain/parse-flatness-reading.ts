@@ -1,5 +1,5 @@
 import { lampIds } from '../science/optics/lamps.ts'
-import { confirmField } from './confirmed.ts'
+import { confirmField, isConfirmed } from './confirmed.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
 import { flatnessBounds, type NewFlatnessReading, readingConditions } from './flatness.ts'
 import type { Instrument } from './instrument.ts'
@@ -8,6 +8,7 @@ import { parseFlatnessFigures } from './parse-flatness-figures.ts'
 import { idBounds, parseInstrumentId } from './parse-instrument-id.ts'
 import type { Parsed } from './parsed.ts'
 import { type Component, faceKinds } from './seal.ts'
+import { tradeWindow } from './trade-window.ts'
 
 export const flatnessReadingFields = [
   'faceId',
@@ -44,7 +45,7 @@ export function parseFlatnessReading(
   input: Input,
   context: FlatnessContext,
 ): Parsed<Omit<NewFlatnessReading, 'workOrderId'>> {
-  const fields = openFields(input)
+  const fields = openFields(input, isConfirmed(input))
   fields.only(...flatnessReadingFields)
   const { instruments, today: day } = context
   const componentId = parseFace(fields, context.components)
@@ -60,7 +61,11 @@ export function parseFlatnessReading(
     flatInstrumentId: flat?.id ?? 0,
     ...parseFlatnessFigures(fields),
     soakMin: fields.optionalDecimal('soakMin', flatnessBounds.soakMin),
-    temperatureC: fields.optionalDecimal('temperatureC', flatnessBounds.temperatureC),
+    temperatureC: fields.optionalWindowed(
+      'temperatureC',
+      tradeWindow.temperatureC,
+      flatnessBounds.temperatureC,
+    ),
     note: fields.optionalText('note', noteLength.max),
     ...parseCorrection(fields),
   })

@@ -11,6 +11,7 @@ import {
 import type { Parsed } from './parsed.ts'
 import { type NewStaticTest, staticTestBounds, testSections } from './static-test.ts'
 import type { StaticTestContext } from './static-test-context.ts'
+import { tradeWindow } from './trade-window.ts'
 
 export const staticTestBodyFields = [
   'section',
@@ -78,11 +79,14 @@ export function parseStaticTestBody(
   })
 }
 
+/** The trade's window is a gauge's; absolute pressures are held against it at standard air. */
+const usualKPaAbs = { min: 0, max: tradeWindow.sealedPressureKPa.max + standardBarometerKPa }
+
 function parseEnd(fields: Fields): End {
   fields.only('timeS', 'pressureKPaAbs', 'temperatureC')
   return {
     timeS: fields.decimal('timeS', { min: -1e9, max: 1e12 }),
-    pressureKPaAbs: fields.decimal('pressureKPaAbs', staticTestBounds.pressureKPaAbs),
+    pressureKPaAbs: fields.windowed('pressureKPaAbs', usualKPaAbs, staticTestBounds.pressureKPaAbs),
     temperatureC: parseGasTemperature(fields, 'temperatureC'),
     pressureTyped: fields.typed('pressureKPaAbs').trim(),
   }

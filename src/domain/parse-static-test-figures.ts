@@ -13,6 +13,7 @@ import {
   pressureUnits,
   staticTestBounds,
 } from './static-test.ts'
+import { tradeWindow } from './trade-window.ts'
 
 /** What a static test's figures depend on, and the pressures as they were typed. */
 export type ParsedStaticTestFigures = Pressures &
@@ -71,8 +72,14 @@ function parsePressures(fields: Fields): Pressures {
 /** Without a scale (its fields were faulty) only the number itself is looked at. */
 function parsePressure(fields: Fields, name: string, scale: Scale | null): number {
   const before = fields.faults.length
-  const bounds = scale === null ? { min: -1e9, max: 1e9 } : typedBounds(scale)
-  const value = fields.decimal(name, bounds)
+  const value =
+    scale === null
+      ? fields.decimal(name, { min: -1e9, max: 1e9 })
+      : fields.windowed(
+          name,
+          typedBounds(scale, usualKPaAbs(scale)),
+          typedBounds(scale, possibleKPaAbs),
+        )
   if (scale === null || fields.faults.length > before) return 0
   const { unit, reference, barometerKPa } = scale
   const pressureKPa = pressureToKPa(value, unit)
@@ -81,10 +88,16 @@ function parsePressure(fields: Fields, name: string, scale: Scale | null): numbe
   return gaugeToAbsoluteKPa({ gaugeKPa: Math.max(pressureKPa, -barometerKPa), barometerKPa })
 }
 
-/** The possible absolute pressures, told in the unit and reference of the field. */
-function typedBounds({ unit, reference, barometerKPa }: Scale): Bounds {
+const possibleKPaAbs = staticTestBounds.pressureKPaAbs
+
+/** From a full vacuum to the highest sealed pressure of the trade's window, which is a gauge's. */
+function usualKPaAbs({ barometerKPa }: Scale): Bounds {
+  return { min: 0, max: tradeWindow.sealedPressureKPa.max + barometerKPa }
+}
+
+/** Absolute pressures, told in the unit and reference of the field. */
+function typedBounds({ unit, reference, barometerKPa }: Scale, { min, max }: Bounds): Bounds {
   const offsetKPa = reference === 'gauge' ? barometerKPa : 0
-  const { min, max } = staticTestBounds.pressureKPaAbs
   const inUnit = (kPa: number) =>
     roundForPrint({ value: kPaToPressure(kPa - offsetKPa, unit), decimals: 4 })
   return { min: inUnit(min), max: inUnit(max) }

@@ -239,11 +239,11 @@ test('keeps which way the middle of rings stands, and only of rings', () => {
 })
 
 test('bounds viewing angle, soak and temperature', () => {
-  expect(faultsOf(parse({ viewingAngleDeg: '80', soakMin: 0, temperatureC: '−20' }))).toEqual([])
-  expect(faultsOf(parse({ viewingAngleDeg: '81', soakMin: -1, temperatureC: 81 }))).toEqual([
+  expect(faultsOf(parse({ viewingAngleDeg: '80', soakMin: 0, temperatureC: '−200' }))).toEqual([])
+  expect(faultsOf(parse({ viewingAngleDeg: '81', soakMin: -1, temperatureC: 451 }))).toEqual([
     'viewingAngleDeg above',
     'soakMin below',
-    'temperatureC above',
+    'temperatureC beyond-window',
   ])
 })
 
@@ -255,4 +255,11 @@ test('asks a correction for its reason', () => {
   const corrected = accepted(parse({ replacesId: '7', reason: 'wrong face' }))
   expect([corrected.replacesId, corrected.reason]).toEqual([7, 'wrong face'])
   expect(faultsOf(parse({ reason: 'no number' }))).toEqual([])
+})
+
+test('takes a temperature beyond the window once it is confirmed, and never an impossible one', () => {
+  expect(faultsOf(parse({ temperatureC: 451, confirmBeyondWindow: 'yes' }))).toEqual([])
+  expect(faultsOf(parse({ temperatureC: -274, confirmBeyondWindow: 'yes' }))).toEqual([
+    'temperatureC below',
+  ])
 })

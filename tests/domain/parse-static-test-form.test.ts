@@ -216,3 +216,11 @@ test('asks a correction for its reason', () => {
   expect(faultsOf(parse({ replacesId: 4 }))).toEqual(['reason reason-needed'])
   expect(accepted(parse({ replacesId: 4, reason: 'wrong volume' })).replacesId).toBe(4)
 })
+
+test('asks to confirm a pressure above the 45 MPa of the window, in the unit of the gauge', () => {
+  const high = { startPressure: '451', endPressure: '450', pressureUnit: 'bar' }
+  const asked = parse(high)
+  expect(faultsOf(asked)).toEqual(['startPressure beyond-window'])
+  expect(!asked.ok && asked.faults[0]?.with).toMatchObject({ max: 450 })
+  expect(faultsOf(parse({ ...high, confirmBeyondWindow: 'yes' }))).toEqual([])
+})

@@ -20,4 +20,6 @@ export type FlatnessFormValues = {
   readonly temperatureC: string
   readonly note: string
   readonly reason: string
+  /** `yes` where the user said that a value beyond the trade's window stands. */
+  readonly confirmBeyondWindow: string
 }

@@ -3,6 +3,7 @@ import type { Fault } from '../../src/domain/fault.ts'
 import type { Instrument } from '../../src/domain/instrument.ts'
 import { Field } from '../components/field.tsx'
 import { TextAreaField } from '../components/text-area-field.tsx'
+import { ConfirmBeyond } from '../confirm-beyond.tsx'
 import { ownErrorOf } from '../own-error-of.ts'
 import { InstrumentField } from '../recording/instrument-field.tsx'
 import { words } from '../words/en.ts'
@@ -66,6 +67,7 @@ export const MoreFields: FC<{
           hint={w.angleHint}
         />
       </div>
+      <ConfirmBeyond faults={faults} typed={values.confirmBeyondWindow} />
       <TextAreaField {...common('note')} label={w.note} rows={2} />
     </section>
   )

@@ -44,6 +44,7 @@ export function freshValues(c: AppContext, desk: FlatnessDesk): FlatnessFormValu
     temperatureC: text(before?.temperatureC),
     note: '',
     reason: '',
+    confirmBeyondWindow: '',
   }
 }
 
@@ -66,6 +67,7 @@ export function valuesOfReading(reading: FlatnessReading): FlatnessFormValues {
     temperatureC: text(reading.temperatureC),
     note: reading.note,
     reason: '',
+    confirmBeyondWindow: '',
   }
 }
 
@@ -97,6 +99,7 @@ export function valuesOfInput(input: Input): FlatnessFormValues {
     temperatureC: typedText(input.temperatureC),
     note: typedText(input.note),
     reason: typedText(input.reason),
+    confirmBeyondWindow: typedText(input.confirmBeyondWindow),
   }
 }
 
