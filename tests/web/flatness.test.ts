@@ -249,7 +249,11 @@ describe('recording a reading', () => {
     ['viewingAngleDeg', '81', 'Enter a value from 0 to 80.'],
     ['viewingAngleDeg', '-1', 'Enter a value from 0 to 80.'],
     ['soakMin', '-1', 'Enter a value from 0 to 2880.'],
-    ['temperatureC', '451', 'This is outside the usual range of the trade, -200 to 450 (common practice'],
+    [
+      'temperatureC',
+      '451',
+      'This is outside the usual range of the trade, -200 to 450 (common practice',
+    ],
     ['temperatureC', '-274', 'Enter a value from -273.15 to 3000.'],
     ['note', 'x'.repeat(1001), 'Enter at most 1000 characters.'],
   ])('refuses %s "%s" beside the field and keeps what was typed', async (name, value, says) => {
