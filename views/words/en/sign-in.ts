@@ -9,7 +9,8 @@ export const signInWords = {
   demoLead: 'Sign in as one of these people. The data is made up, and the passwords are public.',
   demoRole: 'Role',
   nobodyTitle: 'Nobody can sign in yet',
-  nobody: 'The operator adds the first manager on the machine itself, with the RINGPROOF_DATA of the server:',
+  nobody:
+    'The operator adds the first manager on the machine itself, with the RINGPROOF_DATA of the server:',
   nobodyCommand: 'npm run -s admin -- user add --name NAME --role manager',
   verifyLink: 'Check a certificate without signing in',
   accountTitle: 'Account',
