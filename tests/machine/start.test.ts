@@ -108,7 +108,7 @@ describe('a stop', () => {
       await (await fetch(`${server.address}/sign-in`)).text()
       const { code, ms, stderr } = await timed(() => server.stop(signal))
       expect({ code, stderr }).toEqual({ code: 0, stderr: '' })
-      expect(ms).toBeLessThan(5000) // the contract's bound; usual are some 50 ms
+      expect(ms).toBeLessThan(5000) // what operators are promised; usual are some 50 ms
       expect(readdirSync(folder)).toEqual(['ringproof.sqlite'])
     },
   )
@@ -156,7 +156,7 @@ describe('a stop', () => {
     server.process.kill('SIGTERM')
     const { code, ms, stderr } = await ended
     expect({ code, stderr }).toEqual({ code: 0, stderr: '' })
-    expect(ms).toBeLessThan(5000) // the contract's bound
+    expect(ms).toBeLessThan(5000) // what operators are promised
     expect(readdirSync(folder)).toEqual(['ringproof.sqlite'])
   })
 
@@ -168,7 +168,7 @@ describe('a stop', () => {
     const { code, ms } = await timed(() => server.stop())
     reader.close()
     expect(code).toBe(0)
-    expect(ms).toBeLessThan(5000) // the contract's bound
+    expect(ms).toBeLessThan(5000) // what operators are promised
   })
 
   test('of npm start exits 0 as well', async () => {
@@ -176,7 +176,7 @@ describe('a stop', () => {
     const server = await whenServing(run('npm', ['-s', 'start'], { env }))
     const { code, ms } = await timed(() => server.stop())
     expect(code).toBe(0)
-    expect(ms).toBeLessThan(5000) // the contract's bound
+    expect(ms).toBeLessThan(5000) // what operators are promised
     await expect(fetch(`${server.address}/healthz`)).rejects.toThrow()
   })
 })

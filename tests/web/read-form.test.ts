@@ -31,12 +31,10 @@ describe('the fields of a form', () => {
     expect(Object.prototype).not.toHaveProperty('polluted')
   })
 
-  test('of a full body that repeats one name are read in less than a second', () => {
-    const startedAt = performance.now()
+  test('of a full body that repeats one name are all read', () => {
+    // Copying the list for each value took two minutes here: the runner ends a test after 5 s.
     const { a } = nested('a&'.repeat(125_000))
     expect(a).toHaveLength(125_000)
-    // Linear, it takes some 30 ms; copying the list for each value took two minutes.
-    expect(performance.now() - startedAt).toBeLessThan(1000)
   })
 
   test('that make no sense are answered as a form that was not accepted', async () => {
