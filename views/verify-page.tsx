@@ -88,13 +88,12 @@ const Compare: FC<{ sha256: string }> = ({ sha256 }) => (
     <details class="fold">
       <summary>{w.commandsTitle}</summary>
       <div class="fold-body">
-        <Facts
-          layout="rows"
-          pairs={w.commands.map(([system, command]) => ({
-            label: system,
-            value: <code class="hash">{command}</code>,
-          }))}
-        />
+        <p>{w.commandsLead}</p>
+        {w.commands.map((command) => (
+          <p>
+            <code class="hash">{command}</code>
+          </p>
+        ))}
       </div>
     </details>
   </section>

@@ -71,10 +71,11 @@ export const certificatesWords = {
   compare:
     'Work out the SHA-256 of your PDF and compare it with the one below. If one character differs, the file is not the one that was issued here.',
   commandsTitle: 'How to work it out',
+  commandsLead: 'Your computer knows one of these commands:',
   commands: [
-    ['Windows', 'certutil -hashfile certificate.pdf SHA256'],
-    ['macOS', 'shasum -a 256 certificate.pdf'],
-    ['Linux', 'sha256sum certificate.pdf'],
+    'certutil -hashfile certificate.pdf SHA256',
+    'shasum -a 256 certificate.pdf',
+    'sha256sum certificate.pdf',
   ],
   another: 'Check another one',
 } as const
