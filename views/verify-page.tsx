@@ -87,7 +87,7 @@ const Compare: FC<{ sha256: string }> = ({ sha256 }) => (
     </p>
     <details class="fold">
       <summary>{w.commandsTitle}</summary>
-      <div class="fold-body">
+      <div class="fold-body stack">
         <p>{w.commandsLead}</p>
         {w.commands.map((command) => (
           <p>
