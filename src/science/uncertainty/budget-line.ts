@@ -1,5 +1,6 @@
 import { requireFinite } from '../check/require-finite.ts'
 import { requireRange } from '../check/require-range.ts'
+import type { Distribution } from './distributions.ts'
 
 /** One source of uncertainty and what it contributes to the result. */
 export interface BudgetLine {
@@ -7,7 +8,7 @@ export interface BudgetLine {
   readonly source: string
   /** Standard uncertainty of the source, in the unit of the source. */
   readonly value: number
-  readonly distribution: 'normal' | 'rectangular'
+  readonly distribution: Distribution
   /** Change of the result per unit of the source. */
   readonly sensitivity: number
   /** |sensitivity| x value, in the unit of the result. */
