@@ -1,10 +1,12 @@
 import { throughputUnits } from '../science/units/throughput-units.ts'
 import { umToUin } from '../science/units/um-to-uin.ts'
 import type { CertifiedJudgement, CertifiedLimit, CertifiedVerdict } from './certified-results.ts'
+import type { Characteristic } from './characteristic.ts'
 import { figure, optionalFigure } from './figure.ts'
 import { leakLimitTemperatureC } from './judge-static-test.ts'
 import type { Judged } from './judged.ts'
-import type { Characteristic, Limit } from './limit-set.ts'
+import type { Limit } from './limit-set.ts'
+import { printedUnit } from './printed-unit.ts'
 
 /** How the results of a characteristic are printed; the limit beside them the same way. */
 export const printedRounding = {
@@ -45,7 +47,7 @@ export function testVerdict(
 export function certifiedLimit(limit: Limit): CertifiedLimit {
   const { characteristic, upper, asWritten, basis, source } = limit
   return {
-    upper: figure(upper, printedRounding[characteristic]),
+    upper: figure(upper ?? Number.NaN, printedUnit[characteristic].rounding),
     upperUin: optionalFigure(uinOf(characteristic, upper), printedRounding.uin),
     upperMlPerMin: optionalFigure(mlPerMinOf(characteristic, upper), printedRounding.mlPerMin),
     asWritten,
@@ -60,12 +62,12 @@ export function certifiedLimit(limit: Limit): CertifiedLimit {
   }
 }
 
-function uinOf(characteristic: Characteristic, upper: number): number | null {
-  return characteristic === 'flatness' ? umToUin(upper) : null
+function uinOf(characteristic: Characteristic, upper: number | null): number | null {
+  return characteristic === 'flatness' && upper !== null ? umToUin(upper) : null
 }
 
-function mlPerMinOf(characteristic: Characteristic, upper: number): number | null {
-  if (characteristic !== 'static-leak-rate') return null
+function mlPerMinOf(characteristic: Characteristic, upper: number | null): number | null {
+  if (characteristic !== 'static-leak-rate' || upper === null) return null
   return throughputUnits({ leakPaM3PerS: upper, referenceTemperatureC: leakLimitTemperatureC })
     .leakMlPerMin
 }

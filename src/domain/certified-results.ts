@@ -1,6 +1,6 @@
 import type { LampId } from '../science/optics/lamps.ts'
 import type { BandPattern, ReadingCondition } from './flatness.ts'
-import type { JudgedReason } from './judged.ts'
+import type { JudgedReason, Verdict } from './judged.ts'
 import type { LimitBasis } from './limit-set.ts'
 import type { FaceKind } from './seal.ts'
 import type { StaticTestTyped, TestSection } from './static-test.ts'
@@ -9,7 +9,7 @@ import type { StaticTestTyped, TestSection } from './static-test.ts'
 export type Figure = { readonly value: number; readonly text: string }
 
 /** `open`: there was nothing to compare with. */
-export type CertifiedVerdict = 'pass' | 'fail' | 'open'
+export type CertifiedVerdict = Verdict
 
 /** A limit in the unit of its result, as written at its source, with how well it is founded. */
 export type CertifiedLimit = {

@@ -27,7 +27,10 @@ export function completeStaticTest(
   return {
     ...test,
     ...computeStaticTest(test),
+    leakUncertainty: null,
+    dropUncertainty: null,
     gauge: use(test.gaugeInstrumentId),
+    volume: null,
     thermometer: thermometerInstrumentId === null ? null : use(thermometerInstrumentId),
   }
 }

@@ -13,6 +13,7 @@ export type ComputedFlatness = Pick<
   | 'flatnessUm'
   | 'form'
   | 'standardUncertaintyUm'
+  | 'uncertainty'
   | 'method'
 >
 
@@ -59,6 +60,7 @@ export function computeFlatness(
     flatnessUm: counted.flatnessUm,
     form: counted.form,
     standardUncertaintyUm,
+    uncertainty: null,
     method,
   }
 }
@@ -68,4 +70,5 @@ const noFigures = {
   flatnessUm: null,
   form: 'unreadable',
   standardUncertaintyUm: null,
+  uncertainty: null,
 } as const

@@ -1,7 +1,11 @@
+import type { AgreedRule } from './agreed-rule.ts'
+import type { Concession } from './concession.ts'
 import type { Customer } from './customer.ts'
+import type { Doubt } from './doubt.ts'
 import type { Equipment } from './equipment.ts'
 import type { FlatnessReading } from './flatness.ts'
 import type { LimitSet } from './limit-set.ts'
+import type { MeasuredValue } from './measured-value.ts'
 import type { Decision, HandOver } from './release.ts'
 import type { Seal } from './seal.ts'
 import type { StaticTest } from './static-test.ts'
@@ -14,9 +18,14 @@ export type Evidence = {
   readonly equipment: Equipment | null
   readonly seal: Seal
   readonly limitSet: LimitSet
+  readonly agreedRule: AgreedRule
   /** All of them, replaced ones too, oldest first; so are the lists below. */
   readonly flatnessReadings: readonly FlatnessReading[]
   readonly staticTests: readonly StaticTest[]
+  readonly measuredValues: readonly MeasuredValue[]
+  readonly concessions: readonly Concession[]
+  /** Of every record of the order that an instrument found out of tolerance was used for. */
+  readonly doubts: readonly Doubt[]
   readonly stageChanges: readonly StageChange[]
   /** The latest one. */
   readonly handOver: HandOver | null

@@ -1,6 +1,8 @@
 import { type FlatnessPattern, flatnessPatterns } from '../science/surface/flatness-pattern.ts'
+import type { FlatnessBudgetInput } from './flatness-budget-input.ts'
 import type { InstrumentUse } from './instrument.ts'
 import type { FaceKind } from './seal.ts'
+import type { Uncertainty } from './uncertainty.ts'
 
 /** What a technician can pick under the lamp; each is computed or, unreadable, recorded as such. */
 export const bandPatterns = flatnessPatterns
@@ -30,6 +32,8 @@ export type NewFlatnessReading = {
   readonly viewingAngleDeg: number
   readonly soakMin: number | null
   readonly temperatureC: number | null
+  /** Null in records older than budgets. */
+  readonly budgetInput: FlatnessBudgetInput | null
   readonly note: string
   /** A correction names what it replaces and why. */
   readonly replacesId: number | null
@@ -49,6 +53,8 @@ export type FlatnessReading = NewFlatnessReading & {
   readonly flatnessUm: number | null
   readonly form: string
   readonly standardUncertaintyUm: number | null
+  /** Null for an unreadable face, and in records older than budgets. */
+  readonly uncertainty: Uncertainty | null
   readonly method: string
   readonly lamp: InstrumentUse
   readonly flat: InstrumentUse

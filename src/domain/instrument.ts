@@ -1,12 +1,78 @@
-export const instrumentKinds = ['lamp', 'optical-flat', 'pressure-gauge', 'thermometer'] as const
+import type { UseFault } from './use-exception.ts'
+
+export const instrumentKinds = [
+  'lamp',
+  'optical-flat',
+  'dial-indicator',
+  'lever-indicator',
+  'micrometer',
+  'profilometer',
+  'pressure-gauge',
+  'pressure-transducer',
+  'thermometer',
+  'flow-meter',
+  'balance',
+  'volume',
+  'test-rig',
+] as const
 export type InstrumentKind = (typeof instrumentKinds)[number]
 
+/** Units that instruments read in; '' where it is not stated. */
+export const instrumentUnits = [
+  'um',
+  'mm',
+  'in',
+  'kPa',
+  'bar',
+  'psi',
+  'C',
+  'L',
+  'mL-per-min',
+  'g',
+  'per-min',
+] as const
+export type InstrumentUnit = (typeof instrumentUnits)[number]
+
+/** How an instrument stood against its own tolerance. */
+export const toleranceStates = ['within', 'beyond', 'not-stated'] as const
+export type ToleranceState = (typeof toleranceStates)[number]
+
+/** Errors and uncertainty are in the unit of the instrument; null where not stated. */
 export type Calibration = {
   readonly id: number
   readonly instrumentId: number
   readonly calibratedOn: string
   readonly dueOn: string
   readonly certificateNumber: string
+  /** Who calibrated it; '' where not stated. */
+  readonly laboratory: string
+  readonly asFound: ToleranceState
+  readonly asFoundError: number | null
+  readonly asLeft: ToleranceState
+  readonly asLeftError: number | null
+  readonly expandedUncertainty: number | null
+  readonly coverageFactor: number | null
+  readonly note: string
+}
+
+/** Who or which place holds an instrument from a time on. */
+export type InstrumentHolder = {
+  readonly holder: string
+  readonly byName: string
+  readonly at: string
+}
+
+/** A photo of an instrument, or a document such as its calibration certificate. */
+export type InstrumentFile = {
+  readonly id: number
+  readonly instrumentId: number
+  readonly calibrationId: number | null
+  readonly kind: 'photo' | 'file'
+  readonly name: string
+  readonly mediaType: string
+  readonly sha256: string
+  readonly byName: string
+  readonly at: string
 }
 
 export type Instrument = {
@@ -20,8 +86,16 @@ export type Instrument = {
   readonly lampId: string | null
   /** Optical flats: largest departure from flat. */
   readonly flatToleranceUm: number | null
+  /** Range and resolution as written on it or in its papers. */
   readonly range: string
   readonly resolution: string
+  /** What the numbers below are in; '' where nothing is stated in numbers. */
+  readonly unit: InstrumentUnit | ''
+  readonly rangeFrom: number | null
+  readonly rangeTo: number | null
+  readonly resolutionStep: number | null
+  /** Largest permissible error, half width. */
+  readonly largestError: number | null
   readonly withdrawnOn: string | null
   /** Newest last. */
   readonly calibrations: readonly Calibration[]
@@ -41,4 +115,15 @@ export type InstrumentUse = {
   readonly status: CalibrationStatus
   readonly dueOn: string | null
   readonly certificateNumber: string | null
+  /** Absent where it needed none, or the record is older than exceptions. */
+  readonly exception?: UsedException
+}
+
+/** The inspector's exception under which an instrument was used, as it stood then. */
+export type UsedException = {
+  readonly id: number
+  readonly fault: UseFault
+  readonly reason: string
+  readonly allowedByName: string
+  readonly allowedAt: string
 }

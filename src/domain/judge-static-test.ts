@@ -48,15 +48,17 @@ function judge(
   whyNot: Judged['why'] | null,
 ): Judged {
   const open = (why: Judged['why']): Judged => {
-    return { characteristic, verdict: 'open', value, limit, why }
+    return { characteristic, verdict: 'open', value, limit, ...notWeighed(limit), why }
   }
   if (limit === null) return open('no-limit')
   if (!canLeave) return open('not-above-air')
-  const verdict = judgeUpperLimit({ value, upperLimit: limit.upper })
-  if (verdict === 'fail') return { characteristic, verdict, value, limit, why: 'beyond-limit' }
+  const verdict = judgeUpperLimit({ value, upperLimit: limit.upper ?? Number.POSITIVE_INFINITY })
+  if (verdict === 'fail')
+    return { characteristic, verdict, value, limit, ...notWeighed(limit), why: 'beyond-limit' }
   if (whyNot !== null) return open(whyNot)
-  if (!atMost({ value: -value, limit: limit.upper })) return open('gas-came-in')
-  return { characteristic, verdict, value, limit, why: 'within-limit' }
+  if (!atMost({ value: -value, limit: limit.upper ?? Number.POSITIVE_INFINITY }))
+    return open('gas-came-in')
+  return { characteristic, verdict, value, limit, ...notWeighed(limit), why: 'within-limit' }
 }
 
 function whyNotComparable(test: JudgedStaticTest, limit: Limit): Judged['why'] | null {
@@ -77,4 +79,8 @@ function leakAtLimitTemperature(test: JudgedStaticTest): number {
   if (test.referenceTemperatureC === leakLimitTemperatureC) return test.leakPaM3PerS
   const limitK = cToTemperature(leakLimitTemperatureC, 'K')
   return (test.leakPaM3PerS * limitK) / cToTemperature(test.referenceTemperatureC, 'K')
+}
+
+function notWeighed(limit: Limit | null) {
+  return { lower: null, upper: limit?.upper ?? null, decision: null, largestSource: null }
 }

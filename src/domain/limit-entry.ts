@@ -1,6 +1,7 @@
 import { heightToBands } from '../science/optics/height-to-bands.ts'
 import { lamps } from '../science/optics/lamps.ts'
-import type { Characteristic, NewLimit } from './limit-set.ts'
+import type { Characteristic } from './characteristic.ts'
+import type { NewLimit } from './limit-set.ts'
 import { type LimitUnit, limitUnitMeaning } from './limit-unit.ts'
 
 export const limitEntryFields = [

@@ -1,4 +1,5 @@
-import type { Characteristic, Limit, LimitSet } from './limit-set.ts'
+import type { Characteristic } from './characteristic.ts'
+import type { Limit, LimitSet } from './limit-set.ts'
 
 /**
  * The limit that holds for a characteristic: the one written for the face's material before the

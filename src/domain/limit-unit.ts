@@ -3,9 +3,9 @@ import { lamps } from '../science/optics/lamps.ts'
 import { pressureToKPa } from '../science/units/pressure-to-kpa.ts'
 import { throughputUnits } from '../science/units/throughput-units.ts'
 import { uinToUm } from '../science/units/uin-to-um.ts'
+import type { Characteristic } from './characteristic.ts'
 import type { Bounds } from './fields.ts'
 import { leakLimitTemperatureC } from './judge-static-test.ts'
-import type { Characteristic } from './limit-set.ts'
 
 /** The units in which limits are written; the first of each characteristic is the stored one. */
 export const limitUnits = [

@@ -2,6 +2,7 @@ import { lampIds } from '../science/optics/lamps.ts'
 import { confirmField, isConfirmed } from './confirmed.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
 import { flatnessBounds, type NewFlatnessReading, readingConditions } from './flatness.ts'
+import { noFlatnessBudgetInput } from './flatness-budget-input.ts'
 import type { Instrument } from './instrument.ts'
 import { correctionFields, parseCorrection } from './parse-correction.ts'
 import { parseFlatnessFigures } from './parse-flatness-figures.ts'
@@ -66,6 +67,7 @@ export function parseFlatnessReading(
       tradeWindow.temperatureC,
       flatnessBounds.temperatureC,
     ),
+    budgetInput: noFlatnessBudgetInput,
     note: fields.optionalText('note', noteLength.max),
     ...parseCorrection(fields),
   })

@@ -41,6 +41,11 @@ export function parseInstrument(input: Input): Parsed<NewInstrument> {
     ),
     range: fields.optionalText('range', length.range),
     resolution: fields.optionalText('resolution', length.resolution),
+    unit: '',
+    rangeFrom: null,
+    rangeTo: null,
+    resolutionStep: null,
+    largestError: null,
   })
 }
 

@@ -1,14 +1,9 @@
 import { pressureToKPa } from '../science/units/pressure-to-kpa.ts'
+import { type Characteristic, characteristics } from './characteristic.ts'
 import type { Fault } from './fault.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
 import { limitEntryFields } from './limit-entry.ts'
-import {
-  type Characteristic,
-  characteristics,
-  limitBases,
-  type NewLimit,
-  type NewLimitSet,
-} from './limit-set.ts'
+import { limitBases, type NewLimit, type NewLimitSet } from './limit-set.ts'
 import { limitUnitMeaning, limitUnits, startBounds, startUnits } from './limit-unit.ts'
 import type { Parsed } from './parsed.ts'
 import { faceMaterials } from './seal.ts'
@@ -21,7 +16,10 @@ export const limitSetBounds = {
   volumeAtMostL: { min: 0.001, max: 100_000 },
 } as const
 
-export type ParsedLimitSet = Omit<NewLimitSet, 'version' | 'datedOn'>
+export type ParsedLimitSet = Omit<
+  NewLimitSet,
+  'version' | 'datedOn' | 'writtenById' | 'writtenByName'
+>
 
 /**
  * Reads a limit set. A part that is blank, or marked to be left out, is no limit.
@@ -46,7 +44,13 @@ export function parseLimitSet(
   if (limits.length < limitCount.min && !isFaulty(fields.faults, 'limits')) {
     fields.fault('limits', 'too-few', { ...limitCount })
   }
-  return fields.finish({ name, note, directionsRequiredCount, limits })
+  return fields.finish({
+    name,
+    note,
+    directionsRequiredCount,
+    uncertaintyShareAtMost: 1 / 3,
+    limits,
+  })
 }
 
 function isBlank(part: Fields): boolean {
@@ -73,6 +77,19 @@ function parseLimit(part: Fields): NewLimit {
     asWritten: part.text('asWritten', limitSetTextLength.asWritten),
     basis: part.choice('basis', limitBases),
     source: part.text('source', limitSetTextLength.source),
+    componentKind: null,
+    service: null,
+    diameterOverMm: null,
+    diameterUpToMm: null,
+    pressureOverKPa: null,
+    pressureUpToKPa: null,
+    lower: null,
+    perMmOf: null,
+    typedLower: '',
+    typedUpper: part.typed('upper'),
+    typedUnit: part.typed('unit'),
+    edition: '',
+    clause: '',
   }
 }
 

@@ -3,7 +3,7 @@ import { parseCorrection } from './parse-correction.ts'
 import { parseDecimal } from './parse-decimal.ts'
 import { noteLength } from './parse-flatness-reading.ts'
 import { parseInstrumentId } from './parse-instrument-id.ts'
-import { type NewStaticTest, staticTestBounds } from './static-test.ts'
+import { type NewStaticTest, noStaticTestBudgetInput, staticTestBounds } from './static-test.ts'
 import type { StaticTestContext } from './static-test-context.ts'
 import { tradeWindow } from './trade-window.ts'
 
@@ -14,7 +14,13 @@ const absoluteZeroC = -273.15
 
 type Common = Pick<
   NewStaticTest,
-  'gaugeInstrumentId' | 'thermometerInstrumentId' | 'note' | 'replacesId' | 'reason'
+  | 'gaugeInstrumentId'
+  | 'thermometerInstrumentId'
+  | 'volumeInstrumentId'
+  | 'budgetInput'
+  | 'note'
+  | 'replacesId'
+  | 'reason'
 >
 
 /** What the form and the machine interface ask alike. `startedAt` names the day of use. */
@@ -31,6 +37,8 @@ export function parseStaticTestCommon(
   return {
     gaugeInstrumentId: gauge?.id ?? 0,
     thermometerInstrumentId: thermometer?.id ?? null,
+    volumeInstrumentId: null,
+    budgetInput: noStaticTestBudgetInput,
     note: fields.optionalText('note', noteLength.max),
     ...parseCorrection(fields),
   }

@@ -1,4 +1,5 @@
 import type { InstrumentUse } from './instrument.ts'
+import type { Uncertainty } from './uncertainty.ts'
 
 export const pressureUnits = ['kPa', 'bar', 'mbar', 'psi', 'MPa'] as const
 export type PressureUnit = (typeof pressureUnits)[number]
@@ -37,6 +38,10 @@ export type NewStaticTest = {
   readonly stabilisationS: number | null
   readonly gaugeInstrumentId: number
   readonly thermometerInstrumentId: number | null
+  /** The calibrated volume that it was held in; null where the volume was stated. */
+  readonly volumeInstrumentId: number | null
+  /** Null in records older than budgets. */
+  readonly budgetInput: StaticTestBudgetInput | null
   readonly note: string
   readonly replacesId: number | null
   readonly reason: string
@@ -47,13 +52,35 @@ export type StaticTest = NewStaticTest & {
   readonly pressureDropKPa: number
   readonly leakPaM3PerS: number
   readonly uncompensatedPaM3PerS: number
+  /** Null in records older than budgets, and where nothing is known to make one of. */
+  readonly leakUncertainty: Uncertainty | null
+  readonly dropUncertainty: Uncertainty | null
   readonly method: string
   readonly gauge: InstrumentUse
   readonly thermometer: InstrumentUse | null
+  readonly volume: InstrumentUse | null
   readonly recordedById: number
   readonly recordedByName: string
   readonly recordedAt: string
   readonly replacedById: number | null
+}
+
+/**
+ * Standard uncertainties that the tester states instead of what follows from the instruments;
+ * null: from the instruments.
+ */
+export type StaticTestBudgetInput = {
+  readonly volumeRelative: number | null
+  readonly pressurePa: number | null
+  readonly temperatureK: number | null
+  readonly timeS: number | null
+}
+
+export const noStaticTestBudgetInput: StaticTestBudgetInput = {
+  volumeRelative: null,
+  pressurePa: null,
+  temperatureK: null,
+  timeS: null,
 }
 
 export const staticTestBounds = {

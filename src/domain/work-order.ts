@@ -1,3 +1,4 @@
+import type { Service } from './service.ts'
 import type { Stage } from './stage.ts'
 
 /** Was the seal declared clean of its last fluid? Asked at receipt, shown until it is answered. */
@@ -19,6 +20,7 @@ export type WorkOrder = {
   readonly sealedPressureKPa: number | null
   readonly serviceTemperatureC: number | null
   readonly shaftSpeedPerMin: number | null
+  readonly service: Service
   readonly receivedAt: string
   readonly dueOn: string | null
   readonly stage: Stage

@@ -2,14 +2,24 @@ import type { Drawing, Shape } from './drawing.ts'
 import { boxPath, circlePath, outlinePath } from './path-data.ts'
 
 /** How a result, a requirement or a work order stands. */
-export const verdictKinds = ['pass', 'fail', 'open', 'missing', 'refused'] as const
+export const verdictKinds = [
+  'pass',
+  'conditional-pass',
+  'conditional-fail',
+  'fail',
+  'undecidable',
+  'open',
+  'missing',
+  'refused',
+] as const
 
 export type VerdictKind = (typeof verdictKinds)[number]
 
 /**
  * The sign of a verdict, told apart by outline and weight alone, so it holds in greys, on a
  * copy of a copy and for every eye: pass is a closed ring with a tick, fail a full square with a
- * cross cut out, open a broken ring, missing a triangle, refused a lozenge with a bar.
+ * cross cut out; the conditional ones are the same with a broken ring and an empty square; open is
+ * a broken ring, undecidable a ring cut in two, missing a triangle, refused a lozenge with a bar.
  *
  * @param verdict what to show
  * @param sizePx width and height, px, 12 to 400
@@ -29,6 +39,24 @@ const signs: Readonly<Record<VerdictKind, (u: number) => readonly Shape[]>> = {
   pass: (u) => [
     { kind: 'path', d: ring(u, 9.6), stroke: 'ink', strokePx: 2.4 * u },
     line(u, [7.2, 12.4, 10.7, 15.9, 16.8, 8.6], 2.6),
+  ],
+  'conditional-pass': (u) => [
+    { kind: 'path', d: ring(u, 9.6), stroke: 'ink', strokePx: 2.2 * u, dash: 'dashed' },
+    line(u, [7.2, 12.4, 10.7, 15.9, 16.8, 8.6], 2.6),
+  ],
+  'conditional-fail': (u) => [
+    {
+      kind: 'path',
+      d: boxPath({ x: 3 * u, y: 3 * u, width: 18 * u, height: 18 * u }),
+      stroke: 'ink',
+      strokePx: 2.2 * u,
+    },
+    line(u, [7.8, 7.8, 16.2, 16.2], 2.6),
+    line(u, [16.2, 7.8, 7.8, 16.2], 2.6),
+  ],
+  undecidable: (u) => [
+    { kind: 'path', d: ring(u, 9.6), stroke: 'ink', strokePx: 2.2 * u },
+    line(u, [12, 2.4, 12, 21.6], 2.6),
   ],
   fail: (u) => [
     {

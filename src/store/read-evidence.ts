@@ -1,7 +1,11 @@
 import type { Evidence } from '../domain/evidence.ts'
+import { agreedRuleOf } from './agreed-rule-of.ts'
 import { latestHandOver } from './latest-hand-over.ts'
+import { listConcessions } from './list-concessions.ts'
 import { listDecisions } from './list-decisions.ts'
+import { listDoubts } from './list-doubts.ts'
 import { listFlatnessReadings } from './list-flatness-readings.ts'
+import { listMeasuredValues } from './list-measured-values.ts'
 import { listStageChanges } from './list-stage-changes.ts'
 import { listStaticTests } from './list-static-tests.ts'
 import type { Store } from './open.ts'
@@ -26,8 +30,12 @@ export function readEvidence(store: Store, workOrderId: number): Evidence {
       equipment: seal.equipmentId === null ? null : requireEquipment(store, seal.equipmentId),
       seal,
       limitSet: requireLimitSet(store, workOrder.limitSetId),
+      agreedRule: agreedRuleOf(store, workOrderId),
       flatnessReadings: listFlatnessReadings(store, workOrderId),
       staticTests: listStaticTests(store, workOrderId),
+      measuredValues: listMeasuredValues(store, workOrderId),
+      concessions: listConcessions(store, workOrderId),
+      doubts: listDoubts(store, workOrderId),
       stageChanges: listStageChanges(store, workOrderId),
       handOver: latestHandOver(store, workOrderId) ?? null,
       decisions: listDecisions(store, workOrderId),

@@ -1,4 +1,3 @@
-import { isDeepStrictEqual } from 'node:util'
 import { eq } from 'drizzle-orm'
 import type { AuditAct } from '../domain/audit-act.ts'
 import type { RecordFault } from '../domain/store-fault.ts'
@@ -102,6 +101,7 @@ const witnesses: Readonly<Partial<Record<AuditAct, Witness>>> = {
       const found = store.db.select({ id: limitSet.id }).from(limitSet).where(isSame).get()
       return found === undefined ? undefined : requireLimitSet(store, id)
     },
+    mayChange: ['steps'],
   },
   'issue-certificate': {
     table: 'certificate',
@@ -141,7 +141,22 @@ function faultsOfLine(store: Store, line: Line): readonly RecordFault[] {
   if (found === undefined) return [{ kind: 'record-missing', ...of }]
   const now = JSON.parse(JSON.stringify(found)) as Readonly<Record<string, unknown>>
   const fields = Object.keys(detail).filter(
-    (key) => !mayChange.includes(key) && !isDeepStrictEqual(now[key], detail[key]),
+    (key) => !mayChange.includes(key) && !agrees(now[key], detail[key]),
   )
   return fields.length === 0 ? [] : [{ kind: 'record-changed', ...of, fields }]
+}
+
+/** What has been added to a record since its line was written is no difference. */
+function agrees(now: unknown, then: unknown): boolean {
+  if (Array.isArray(then)) {
+    return (
+      Array.isArray(now) &&
+      now.length === then.length &&
+      then.every((one, index) => agrees(now[index], one))
+    )
+  }
+  if (typeof then !== 'object' || then === null) return now === then
+  if (typeof now !== 'object' || now === null || Array.isArray(now)) return false
+  const of = now as Readonly<Record<string, unknown>>
+  return Object.entries(then).every(([key, value]) => agrees(of[key], value))
 }

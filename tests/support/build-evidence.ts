@@ -1,3 +1,4 @@
+import { houseRule } from '../../src/domain/agreed-rule.ts'
 import type { Evidence } from '../../src/domain/evidence.ts'
 import { buildCustomer } from './build-customer.ts'
 import { buildFlatnessReading } from './build-flatness-reading.ts'
@@ -20,6 +21,10 @@ export function buildEvidence(changes: Partial<Evidence> = {}): Evidence {
       buildFlatnessReading({ id: 2, componentId: 12, faceKind: 'stationary-seat' }),
     ],
     staticTests: [buildStaticTest()],
+    measuredValues: [],
+    concessions: [],
+    doubts: [],
+    agreedRule: houseRule,
     stageChanges: [],
     handOver: buildHandOver(),
     decisions: [],

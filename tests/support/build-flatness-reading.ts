@@ -24,6 +24,7 @@ export function buildFlatnessReading(changes: Partial<FlatnessReading> = {}): Fl
     viewingAngleDeg: 0,
     soakMin: null,
     temperatureC: null,
+    budgetInput: null,
     note: '',
     replacesId: null,
     reason: '',

@@ -11,6 +11,15 @@ const numbers: Readonly<Record<InstrumentKind, { readonly id: number; readonly n
     'optical-flat': { id: 2, number: 'F-01' },
     'pressure-gauge': { id: 3, number: 'G-01' },
     thermometer: { id: 4, number: 'T-01' },
+    'dial-indicator': { id: 5, number: 'D-01' },
+    'lever-indicator': { id: 6, number: 'E-01' },
+    micrometer: { id: 7, number: 'M-01' },
+    profilometer: { id: 8, number: 'P-01' },
+    'pressure-transducer': { id: 9, number: 'G-09' },
+    'flow-meter': { id: 10, number: 'Q-01' },
+    balance: { id: 11, number: 'B-01' },
+    volume: { id: 12, number: 'V-01' },
+    'test-rig': { id: 13, number: 'R-01' },
   }
 
 export function buildCalibration(changes: Partial<Calibration> = {}): Calibration {
@@ -20,6 +29,14 @@ export function buildCalibration(changes: Partial<Calibration> = {}): Calibratio
     calibratedOn: '2026-01-15',
     dueOn: '2027-01-15',
     certificateNumber: 'K-1',
+    laboratory: '',
+    asFound: 'not-stated',
+    asFoundError: null,
+    asLeft: 'not-stated',
+    asLeftError: null,
+    expandedUncertainty: null,
+    coverageFactor: null,
+    note: '',
     ...changes,
   }
 }
@@ -38,6 +55,11 @@ export function buildInstrument(
     flatToleranceUm: kind === 'optical-flat' ? 0.05 : null,
     range: '',
     resolution: '',
+    unit: '',
+    rangeFrom: null,
+    rangeTo: null,
+    resolutionStep: null,
+    largestError: null,
     withdrawnOn: null,
     calibrations: [buildCalibration({ instrumentId: numbers[kind].id })],
     ...changes,

@@ -13,6 +13,7 @@ import { addWorkOrder } from '../../src/store/add-work-order.ts'
 import type { Store } from '../../src/store/open.ts'
 import { requireCustomer } from '../../src/store/require-customer.ts'
 import { requireInstrument } from '../../src/store/require-instrument.ts'
+import { buildCalibration, buildInstrument } from './build-instrument.ts'
 import { buildLimitSet } from './build-limit-set.ts'
 import { type Cast, castAt, castOf, operator } from './cast.ts'
 import { openTestStore } from './open-test-store.ts'
@@ -91,7 +92,7 @@ export function newSeal(customerId: number, changes: Partial<NewSeal> = {}): New
 
 /** Flatness 0.8814 µm and a drop of 14 kPa in 300 s from at most 28 L. */
 export function newLimitSet(changes: Partial<NewLimitSet> = {}): NewLimitSet {
-  const { id: _, limits, ...row } = buildLimitSet()
+  const { id: _, steps: _steps, limits, ...row } = buildLimitSet()
   const fresh = limits.map(({ id: _id, limitSetId: _set, ...limit }) => limit)
   return { ...row, limits: fresh, ...changes }
 }
@@ -107,6 +108,7 @@ export function newWorkOrder(
     sealedPressureKPa: 400,
     serviceTemperatureC: 60,
     shaftSpeedPerMin: 1450,
+    service: 'not-stated',
     receivedAt: castAt,
     dueOn: '2026-12-15',
     isInvented: false,
@@ -119,10 +121,23 @@ export function addInCalibration(
   store: Store,
   fresh: Pick<NewInstrument, 'kind' | 'number'> & Partial<NewInstrument>,
 ): Instrument {
-  const rest = { lampId: null, flatToleranceUm: null, range: '', resolution: '' }
-  const row = { name: `${fresh.kind} of the bench`, serial: '1', ...rest, ...fresh }
+  const {
+    id: _,
+    calibrations: _calibrations,
+    withdrawnOn: _withdrawn,
+    ...rest
+  } = buildInstrument(fresh.kind)
+  const row = {
+    ...rest,
+    name: `${fresh.kind} of the bench`,
+    serial: '1',
+    lampId: null,
+    flatToleranceUm: null,
+    ...fresh,
+  }
   const { id } = addInstrument(store, row, operator)
   const calibration = { instrumentId: id, calibratedOn: '2026-01-15', dueOn: '2027-01-15' }
-  addCalibration(store, { ...calibration, certificateNumber: 'K-1' }, operator)
+  const { id: _id, ...plain } = buildCalibration()
+  addCalibration(store, { ...plain, ...calibration }, operator)
   return requireInstrument(store, id)
 }

@@ -14,6 +14,7 @@ export function buildWorkOrder(changes: Partial<WorkOrder> = {}): WorkOrder {
     sealedPressureKPa: null,
     serviceTemperatureC: null,
     shaftSpeedPerMin: null,
+    service: 'not-stated',
     receivedAt: '2026-11-20T08:00:00.000Z',
     dueOn: null,
     stage: 'received',

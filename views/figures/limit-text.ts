@@ -2,12 +2,22 @@ import type { Limit } from '../../src/domain/limit-set.ts'
 import { resultText, secondResultText } from './result-text.ts'
 
 /**
- * A limit as pages show it: `≤ 0.881 µm (34.7 µin)`.
- * @example limitText({ characteristic: 'flatness', upper: 0.8814 }) // ≤ 0.881 µm (34.7 µin)
+ * A limit as pages show it: `≤ 0.881 µm (34.7 µin)`; a lower one with ≥, both where it has both.
+ * @example limitText({ characteristic: 'flatness', lower: null, upper: 0.8814 })
+ *   // ≤ 0.881 µm (34.7 µin)
  */
-export function limitText(limit: Pick<Limit, 'characteristic' | 'upper'>): string {
-  const { value, unit } = resultText(limit.characteristic, limit.upper)
-  const second = secondResultText(limit.characteristic, limit.upper)
+export function limitText(limit: Pick<Limit, 'characteristic' | 'lower' | 'upper'>): string {
+  const { characteristic, lower, upper } = limit
+  const sides = [
+    ...(lower === null ? [] : [side(characteristic, '≥', lower)]),
+    ...(upper === null ? [] : [side(characteristic, '≤', upper)]),
+  ]
+  return sides.join(', ')
+}
+
+function side(characteristic: Limit['characteristic'], sign: string, bound: number): string {
+  const { value, unit } = resultText(characteristic, bound)
+  const second = secondResultText(characteristic, bound)
   const inBrackets = second === undefined ? '' : ` (${second.value} ${second.unit})`
-  return `≤ ${value} ${unit}${inBrackets}`
+  return `${sign} ${value} ${unit}${inBrackets}`
 }

@@ -1,6 +1,8 @@
 import { integer, real, sqliteTable, text } from 'drizzle-orm/sqlite-core'
 import type { BandPattern, ReadingCondition } from '../../domain/flatness.ts'
+import type { FlatnessBudgetInput } from '../../domain/flatness-budget-input.ts'
 import type { InstrumentUse } from '../../domain/instrument.ts'
+import type { Uncertainty } from '../../domain/uncertainty.ts'
 
 export const flatnessReading = sqliteTable('flatness_reading', {
   id: integer('id').primaryKey(),
@@ -29,4 +31,6 @@ export const flatnessReading = sqliteTable('flatness_reading', {
   recordedById: integer('recorded_by_id').notNull(),
   recordedByName: text('recorded_by_name').notNull(),
   recordedAt: text('recorded_at').notNull(),
+  uncertainty: text('uncertainty', { mode: 'json' }).$type<Uncertainty>(),
+  budgetInput: text('budget_input', { mode: 'json' }).$type<FlatnessBudgetInput>(),
 })

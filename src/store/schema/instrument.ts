@@ -1,5 +1,5 @@
 import { integer, real, sqliteTable, text } from 'drizzle-orm/sqlite-core'
-import type { InstrumentKind } from '../../domain/instrument.ts'
+import type { InstrumentKind, InstrumentUnit } from '../../domain/instrument.ts'
 
 export const instrument = sqliteTable('instrument', {
   id: integer('id').primaryKey(),
@@ -12,4 +12,9 @@ export const instrument = sqliteTable('instrument', {
   range: text('range').notNull(),
   resolution: text('resolution').notNull(),
   withdrawnOn: text('withdrawn_on'),
+  unit: text('unit').$type<InstrumentUnit | ''>().notNull(),
+  rangeFrom: real('range_from'),
+  rangeTo: real('range_to'),
+  resolutionStep: real('resolution_step'),
+  largestError: real('largest_error'),
 })

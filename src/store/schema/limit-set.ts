@@ -1,4 +1,4 @@
-import { integer, sqliteTable, text } from 'drizzle-orm/sqlite-core'
+import { integer, real, sqliteTable, text } from 'drizzle-orm/sqlite-core'
 
 export const limitSet = sqliteTable('limit_set', {
   id: integer('id').primaryKey(),
@@ -7,4 +7,7 @@ export const limitSet = sqliteTable('limit_set', {
   datedOn: text('dated_on').notNull(),
   note: text('note').notNull(),
   directionsRequiredCount: integer('directions_required_count').notNull(),
+  uncertaintyShareAtMost: real('uncertainty_share_at_most').notNull(),
+  writtenById: integer('written_by_id'),
+  writtenByName: text('written_by_name').notNull(),
 })

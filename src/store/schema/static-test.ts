@@ -1,6 +1,11 @@
 import { integer, real, sqliteTable, text } from 'drizzle-orm/sqlite-core'
 import type { InstrumentUse } from '../../domain/instrument.ts'
-import type { StaticTestTyped, TestSection } from '../../domain/static-test.ts'
+import type {
+  StaticTestBudgetInput,
+  StaticTestTyped,
+  TestSection,
+} from '../../domain/static-test.ts'
+import type { Uncertainty } from '../../domain/uncertainty.ts'
 
 export const staticTest = sqliteTable('static_test', {
   id: integer('id').primaryKey(),
@@ -31,4 +36,9 @@ export const staticTest = sqliteTable('static_test', {
   recordedById: integer('recorded_by_id').notNull(),
   recordedByName: text('recorded_by_name').notNull(),
   recordedAt: text('recorded_at').notNull(),
+  leakUncertainty: text('leak_uncertainty', { mode: 'json' }).$type<Uncertainty>(),
+  dropUncertainty: text('drop_uncertainty', { mode: 'json' }).$type<Uncertainty>(),
+  budgetInput: text('budget_input', { mode: 'json' }).$type<StaticTestBudgetInput>(),
+  volumeInstrumentId: integer('volume_instrument_id'),
+  volume: text('volume_use', { mode: 'json' }).$type<InstrumentUse>(),
 })

@@ -1,27 +1,36 @@
 /** Every table, for the query builder and for the test that holds them against the migrations. */
 
+import { agreedRule } from './agreed-rule.ts'
 import { apiToken } from './api-token.ts'
 import { audit } from './audit.ts'
 import { calibration } from './calibration.ts'
 import { certificate } from './certificate.ts'
 import { component } from './component.ts'
+import { concession } from './concession.ts'
 import { counter } from './counter.ts'
 import { customer } from './customer.ts'
 import { decision } from './decision.ts'
+import { doubtAnswer } from './doubt-answer.ts'
 import { equipment } from './equipment.ts'
 import { flatnessDirection } from './flatness-direction.ts'
 import { flatnessReading } from './flatness-reading.ts'
 import { handOver } from './hand-over.ts'
 import { instrument } from './instrument.ts'
+import { instrumentFile } from './instrument-file.ts'
+import { instrumentHolder } from './instrument-holder.ts'
 import { keptAnswer } from './kept-answer.ts'
 import { limitSet } from './limit-set.ts'
+import { limitSetStep } from './limit-set-step.ts'
 import { limitValue } from './limit-value.ts'
+import { measuredValue } from './measured-value.ts'
 import { seal } from './seal.ts'
 import { session } from './session.ts'
 import { signInFailure } from './sign-in-failure.ts'
 import { stageChange } from './stage-change.ts'
 import { staticTest } from './static-test.ts'
 import { storedFile } from './stored-file.ts'
+import { useException } from './use-exception.ts'
+import { useExceptionAnswer } from './use-exception-answer.ts'
 import { user } from './user.ts'
 import { workOrder } from './work-order.ts'
 
@@ -49,5 +58,14 @@ export const tables = {
   decision,
   storedFile,
   certificate,
+  limitSetStep,
+  instrumentHolder,
+  instrumentFile,
+  useException,
+  useExceptionAnswer,
+  doubtAnswer,
+  agreedRule,
+  concession,
+  measuredValue,
   audit,
 } as const

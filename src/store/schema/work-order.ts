@@ -1,4 +1,5 @@
 import { integer, real, sqliteTable, text } from 'drizzle-orm/sqlite-core'
+import type { Service } from '../../domain/service.ts'
 import type { Stage } from '../../domain/stage.ts'
 import type { DecontaminationState } from '../../domain/work-order.ts'
 
@@ -19,4 +20,5 @@ export const workOrder = sqliteTable('work_order', {
   dueOn: text('due_on'),
   stage: text('stage').$type<Stage>().notNull(),
   isInvented: integer('is_invented', { mode: 'boolean' }).notNull(),
+  service: text('service').$type<Service>().notNull(),
 })

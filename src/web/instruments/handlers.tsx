@@ -46,7 +46,7 @@ export async function addCalibration(c: AppContext): Promise<Response> {
   const parsed = parseCalibration(ownFields(input), { today: today(c) })
   if (!parsed.ok) return sendInstrument(c, instrument, { input, faults: parsed.faults })
   return recordOnce(c, input, () => {
-    const fresh = { ...parsed.value, instrumentId: instrument.id }
+    const fresh = { ...plainCalibration, ...parsed.value, instrumentId: instrument.id }
     storeCalibration(c.var.shop.store, fresh, actor(c))
     return `/instruments/${instrument.id}?recorded`
   })
@@ -68,3 +68,14 @@ export async function withdrawInstrument(c: AppContext): Promise<Response> {
 function instrumentOf(c: AppContext): Instrument {
   return requireInstrument(c.var.shop.store, idOf(c.req.param('id'), 'no-instrument'))
 }
+
+const plainCalibration = {
+  laboratory: '',
+  asFound: 'not-stated',
+  asFoundError: null,
+  asLeft: 'not-stated',
+  asLeftError: null,
+  expandedUncertainty: null,
+  coverageFactor: null,
+  note: '',
+} as const

@@ -90,7 +90,17 @@ async function recordLimitSet(c: AppContext, followed: LimitSet | undefined): Pr
     recordOnce(c, input, () => {
       const version =
         followed === undefined ? 1 : nextLimitSetVersion(followed, everyLimitSet(store))
-      const { id } = addLimitSet(store, { ...parsed.value, version, datedOn: today(c) }, actor(c))
+      const { id } = addLimitSet(
+        store,
+        {
+          ...parsed.value,
+          version,
+          datedOn: today(c),
+          writtenById: viewer(c).id,
+          writtenByName: viewer(c).displayName,
+        },
+        actor(c),
+      )
       return `/limit-sets/${id}?recorded`
     }),
   )

@@ -1,4 +1,5 @@
 import type { AuditAct } from '../../../src/domain/audit-act.ts'
+import type { Characteristic } from '../../../src/domain/characteristic.ts'
 import type {
   BandPattern,
   FlatnessReading,
@@ -6,7 +7,7 @@ import type {
 } from '../../../src/domain/flatness.ts'
 import type { CalibrationStatus, InstrumentKind } from '../../../src/domain/instrument.ts'
 import type { Judged, JudgedReason } from '../../../src/domain/judged.ts'
-import type { Characteristic, LimitBasis } from '../../../src/domain/limit-set.ts'
+import type { LimitBasis } from '../../../src/domain/limit-set.ts'
 import type { Decision } from '../../../src/domain/release.ts'
 import type {
   Arrangement,
@@ -122,8 +123,21 @@ export const tradeWords = {
   } satisfies Words<PressureReference>,
   characteristic: {
     flatness: 'Flatness',
+    roughness: 'Roughness Ra',
+    'face-height': 'Face height',
+    'face-parallelism': 'Parallelism of the two sides',
+    'shaft-run-out': 'Shaft run-out',
+    'sleeve-run-out': 'Sleeve run-out',
+    'shaft-straightness': 'Shaft straightness',
+    'radial-lift': 'Radial lift',
+    'end-play': 'End play',
+    'chamber-face-squareness': 'Squareness of the chamber face',
+    'register-concentricity': 'Concentricity of the register',
     'static-drop': 'Pressure drop',
     'static-leak-rate': 'Leak rate',
+    'liquid-leak-mass': 'Liquid leakage, by mass',
+    'liquid-leak-volume': 'Liquid leakage, by volume',
+    'vapour-concentration': 'Vapour concentration',
   } satisfies Words<Characteristic>,
   limitBasis: {
     standard: 'Standard',
@@ -135,8 +149,17 @@ export const tradeWords = {
   instrumentKind: {
     lamp: 'Lamp',
     'optical-flat': 'Optical flat',
+    'dial-indicator': 'Dial indicator',
+    'lever-indicator': 'Lever indicator',
+    micrometer: 'Micrometer',
+    profilometer: 'Profilometer',
     'pressure-gauge': 'Pressure gauge',
+    'pressure-transducer': 'Pressure transducer',
     thermometer: 'Thermometer',
+    'flow-meter': 'Flow meter',
+    balance: 'Balance',
+    volume: 'Known volume',
+    'test-rig': 'Test rig',
   } satisfies Words<InstrumentKind>,
   calibrationStatus: {
     'in-calibration': 'In calibration',
@@ -146,18 +169,32 @@ export const tradeWords = {
   } satisfies Words<CalibrationStatus>,
   verdict: {
     pass: 'Pass',
+    'conditional-pass': 'Conditional pass',
+    'conditional-fail': 'Conditional fail',
     fail: 'Fail',
+    undecidable: 'This set-up cannot decide',
     open: 'Not judged',
   } satisfies Words<Judged['verdict']>,
   /** Over several results: where one is open, the others may still be judged. */
   overall: {
     pass: 'Pass',
+    'conditional-pass': 'Conditional pass',
+    'conditional-fail': 'Conditional fail',
     fail: 'Fail',
+    undecidable: 'Not decided',
     open: 'Not judged in full',
   } satisfies Words<Judged['verdict']>,
   why: {
     'within-limit': 'Within the limit.',
     'beyond-limit': 'Beyond the limit.',
+    'within-guard': 'Within the limit, by less than the guard band asks for.',
+    'beyond-within-guard': 'Beyond the limit, by less than the uncertainty.',
+    'not-proven':
+      'Too near the limit: with this uncertainty neither conformity nor the opposite is proven.',
+    'uncertainty-too-large':
+      'The uncertainty takes up too much of the limit: this set-up cannot decide.',
+    'no-uncertainty': 'The agreed rule needs the uncertainty of the result, and it is not known.',
+    'size-not-known': 'The limit is given per millimetre of a size that was not stated.',
     unreadable: 'No bands could be read; that is never a pass.',
     'no-limit': 'The limit set has no limit for this.',
     'volume-too-large':
@@ -223,6 +260,9 @@ export const tradeWords = {
     kPa: 'kPa',
     paM3PerS: 'Pa·m³/s',
     mlPerMin: 'mL/min',
+    gPerH: 'g/h',
+    mlPerH: 'mL/h',
+    mlPerM3: 'mL/m³',
     mm: 'mm',
     nm: 'nm',
     c: '°C',

@@ -1,0 +1,63 @@
+import type { MeasuredCharacteristic } from './characteristic.ts'
+import type { ReadingCondition } from './flatness.ts'
+import type { InstrumentUse } from './instrument.ts'
+import type { Uncertainty } from './uncertainty.ts'
+
+/** Units that lengths are typed in; stored in µm. */
+export const lengthUnits = ['um', 'mm', 'in', 'uin', 'graduations'] as const
+export type LengthUnit = (typeof lengthUnits)[number]
+
+/** One reading with the text as typed. */
+export type ValueReading = { readonly um: number; readonly typed: string }
+
+export type NewMeasuredValue = {
+  readonly workOrderId: number
+  readonly characteristic: MeasuredCharacteristic
+  /** The component it was read on; null for what belongs to the machine. */
+  readonly componentId: number | null
+  readonly condition: ReadingCondition
+  readonly instrumentId: number
+  readonly unit: LengthUnit
+  /** Repeats of the same figure; the result is their mean. */
+  readonly readings: readonly ValueReading[]
+  /** Bore of the chamber, where a limit is given per millimetre of it. */
+  readonly sizeMm: number | null
+  readonly budgetInput: MeasuredBudgetInput
+  readonly note: string
+  readonly replacesId: number | null
+  readonly reason: string
+}
+
+/** What only the reader knows about the set-up; null where it was not stated. */
+export type MeasuredBudgetInput = {
+  /** Between the lever of an indicator and the surface; 0 for a dial. */
+  readonly leverAngleDeg: number | null
+  /** Roughness: cut-off of the profile. */
+  readonly cutOffMm: number | null
+  /** Half width of the temperature's departure from 20 °C. */
+  readonly temperatureHalfWidthK: number | null
+  /** Standard uncertainty of what the instrument was set on. */
+  readonly settingStandardUncertaintyUm: number | null
+}
+
+export type MeasuredValue = NewMeasuredValue & {
+  readonly id: number
+  readonly valueUm: number
+  readonly uncertainty: Uncertainty
+  readonly method: string
+  readonly instrument: InstrumentUse
+  readonly recordedById: number
+  readonly recordedByName: string
+  readonly recordedAt: string
+  readonly replacedById: number | null
+}
+
+export const measuredValueBounds = {
+  readingCount: { min: 1, max: 24 },
+  readingUm: { min: -1e6, max: 1e6 },
+  sizeMm: { min: 1, max: 5000 },
+  leverAngleDeg: { min: 0, max: 60 },
+  cutOffMm: { min: 0.01, max: 25 },
+  temperatureHalfWidthK: { min: 0, max: 100 },
+  settingStandardUncertaintyUm: { min: 0, max: 1000 },
+} as const

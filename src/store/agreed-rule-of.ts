@@ -1,0 +1,26 @@
+import { desc, eq, sql } from 'drizzle-orm'
+import { type AgreedRule, houseRule } from '../domain/agreed-rule.ts'
+import type { Store } from './open.ts'
+import { prepared } from './prepared.ts'
+import { agreedRule } from './schema/agreed-rule.ts'
+
+const ruleOfOrder = prepared((store) =>
+  store.db
+    .select()
+    .from(agreedRule)
+    .where(eq(agreedRule.workOrderId, sql.placeholder('id')))
+    .orderBy(desc(agreedRule.id))
+    .limit(1)
+    .prepare(),
+)
+
+/**
+ * The rule that an order's results are compared by: the newest agreed for it; the house's own
+ * where there is none. What was agreed with the customer is copied to the order at its receipt.
+ */
+export function agreedRuleOf(store: Store, workOrderId: number): AgreedRule {
+  const found = ruleOfOrder(store).get({ id: workOrderId })
+  if (found === undefined) return houseRule
+  const { rule, probability, reference, byName, at } = found
+  return { rule, probability, reference, scope: 'order', byName, at }
+}
