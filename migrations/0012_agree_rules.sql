@@ -7,10 +7,13 @@ CREATE TABLE agreed_rule (
     CHECK (rule IN ('simple', 'guard-u95', 'guard-probability', 'four-outcomes')),
   probability REAL NOT NULL CHECK (probability > 0.5 AND probability < 1),
   reference TEXT NOT NULL,
+  -- An order's rule that was taken from its customer's at receipt: which one that was.
+  copied_from_id INTEGER REFERENCES agreed_rule (id),
   by_id INTEGER NOT NULL REFERENCES user (id),
   by_name TEXT NOT NULL,
   at TEXT NOT NULL,
-  CHECK ((customer_id IS NULL) <> (work_order_id IS NULL))
+  CHECK ((customer_id IS NULL) <> (work_order_id IS NULL)),
+  CHECK (copied_from_id IS NULL OR work_order_id IS NOT NULL)
 ) STRICT;
 CREATE INDEX agreed_rule_by_customer ON agreed_rule (customer_id, id);
 CREATE INDEX agreed_rule_by_work_order ON agreed_rule (work_order_id, id);

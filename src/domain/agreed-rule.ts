@@ -13,6 +13,9 @@ export type AgreedRule = {
   readonly at: string
 }
 
+/** What is agreed on, before anyone has recorded it. */
+export type StatedRule = Pick<AgreedRule, 'rule' | 'probability' | 'reference'>
+
 /** The house rule where nobody agreed on another; simple acceptance, ILAC-G8:09/2019. */
 export const houseRule: AgreedRule = {
   rule: 'simple',

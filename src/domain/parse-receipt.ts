@@ -1,6 +1,9 @@
+import type { StatedRule } from './agreed-rule.ts'
 import { confirmField, isConfirmed } from './confirmed.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
+import { agreedRuleFields, statedRule } from './parse-agreed-rule.ts'
 import type { Parsed } from './parsed.ts'
+import { services } from './service.ts'
 import { tradeWindow } from './trade-window.ts'
 import { decontaminationStates, type WorkOrder } from './work-order.ts'
 
@@ -14,6 +17,8 @@ export const receiptFields = [
   'shaftSpeedPerMin',
   'dueOn',
   'limitSetId',
+  'service',
+  ...agreedRuleFields,
 ] as const
 
 export const receiptTextLength = {
@@ -32,9 +37,19 @@ export const serviceBounds = {
 /** `limitSetId` is null where none was chosen: the default set of the day then holds. */
 export type ParsedReceipt = Pick<
   WorkOrder,
-  Exclude<(typeof receiptFields)[number], 'limitSetId'>
+  | 'customerOrder'
+  | 'reasonForRemoval'
+  | 'decontamination'
+  | 'lastFluid'
+  | 'sealedPressureKPa'
+  | 'serviceTemperatureC'
+  | 'shaftSpeedPerMin'
+  | 'dueOn'
+  | 'service'
 > & {
   readonly limitSetId: number | null
+  /** Null where none was stated: what is agreed with the customer, or the house's rule, holds. */
+  readonly statedRule: StatedRule | null
 }
 
 export type ReceiptContext = {
@@ -69,6 +84,8 @@ export function parseReceipt(input: Input, context: ReceiptContext = {}): Parsed
     shaftSpeedPerMin: parseSpeed(fields, context.shaftDiameterMm ?? null, isConfirmed(input)),
     dueOn: fields.optionalDay('dueOn'),
     limitSetId: fields.optionalWhole('limitSetId', { min: 1, max: Number.MAX_SAFE_INTEGER }),
+    service: fields.optionalChoice('service', services) ?? 'not-stated',
+    statedRule: statedRule(fields),
   })
 }
 

@@ -1,3 +1,4 @@
+import type { StatedRule } from './agreed-rule.ts'
 import type { Service } from './service.ts'
 import type { Stage } from './stage.ts'
 
@@ -28,6 +29,9 @@ export type WorkOrder = {
 }
 
 export type NewWorkOrder = Omit<WorkOrder, 'id' | 'number' | 'stage'>
+
+/** An order as it is received; null: no rule was stated, and what the customer agreed to holds. */
+export type ReceivedWorkOrder = NewWorkOrder & { readonly statedRule?: StatedRule | null }
 
 /** One step of the order's way; the list of them is never edited. */
 export type StageChange = {

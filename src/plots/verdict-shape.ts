@@ -11,6 +11,7 @@ export const verdictKinds = [
   'open',
   'missing',
   'refused',
+  'conceded',
 ] as const
 
 export type VerdictKind = (typeof verdictKinds)[number]
@@ -19,7 +20,8 @@ export type VerdictKind = (typeof verdictKinds)[number]
  * The sign of a verdict, told apart by outline and weight alone, so it holds in greys, on a
  * copy of a copy and for every eye: pass is a closed ring with a tick, fail a full square with a
  * cross cut out; the conditional ones are the same with a broken ring and an empty square; open is
- * a broken ring, undecidable a ring cut in two, missing a triangle, refused a lozenge with a bar.
+ * a broken ring, undecidable a ring cut in two, missing a triangle, refused a lozenge with a bar,
+ * conceded a pennant with a tick.
  *
  * @param verdict what to show
  * @param sizePx width and height, px, 12 to 400
@@ -87,6 +89,15 @@ const signs: Readonly<Record<VerdictKind, (u: number) => readonly Shape[]>> = {
       fill: 'ink',
     },
     line(u, [6.8, 12, 17.2, 12], 3, 'paper'),
+  ],
+  conceded: (u) => [
+    {
+      kind: 'path',
+      d: outlinePath(scaled(u, [2.6, 2.6, 21.4, 2.6, 21.4, 13.4, 12, 22.2, 2.6, 13.4]), true),
+      stroke: 'ink',
+      strokePx: 2.2 * u,
+    },
+    line(u, [7.6, 9.8, 10.9, 13.2, 16.6, 6.6], 2.6),
   ],
 }
 

@@ -7,8 +7,10 @@ import { listStaticTests } from './list-static-tests.ts'
 import type { Store } from './open.ts'
 import { requireLimitSet } from './require-limit-set.ts'
 import { requireSeal } from './require-seal.ts'
+import { agreedRule } from './schema/agreed-rule.ts'
 import { calibration } from './schema/calibration.ts'
 import { certificate } from './schema/certificate.ts'
+import { concession } from './schema/concession.ts'
 import { customer } from './schema/customer.ts'
 import { decision } from './schema/decision.ts'
 import { equipment } from './schema/equipment.ts'
@@ -81,6 +83,14 @@ const witnesses: Readonly<Partial<Record<AuditAct, Witness>>> = {
   'correct-static-test': staticTest,
   release: decided,
   refuse: decided,
+  'agree-rule': {
+    table: 'agreed_rule',
+    find: ({ db }, { id }) => db.select().from(agreedRule).where(eq(agreedRule.id, id)).get(),
+  },
+  'add-concession': {
+    table: 'concession',
+    find: ({ db }, { id }) => db.select().from(concession).where(eq(concession.id, id)).get(),
+  },
   'hand-over': {
     table: 'hand_over',
     find: ({ db }, { id }) => db.select().from(handOver).where(eq(handOver.id, id)).get(),

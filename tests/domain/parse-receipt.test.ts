@@ -5,6 +5,8 @@ import { accepted, faultsOf } from '../support/faults-of.ts'
 test('reads an empty receipt as nothing stated', () => {
   expect(accepted(parseReceipt({}))).toEqual({
     customerOrder: '',
+    service: 'not-stated',
+    statedRule: null,
     reasonForRemoval: '',
     decontamination: 'not-stated',
     lastFluid: '',

@@ -8,6 +8,8 @@ export const agreedRule = sqliteTable('agreed_rule', {
   rule: text('rule').$type<DecisionRule>().notNull(),
   probability: real('probability').notNull(),
   reference: text('reference').notNull(),
+  /** An order's rule that was taken from its customer's at receipt: which one that was. */
+  copiedFromId: integer('copied_from_id'),
   byId: integer('by_id').notNull(),
   byName: text('by_name').notNull(),
   at: text('at').notNull(),

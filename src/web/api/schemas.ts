@@ -1,10 +1,13 @@
 import { bandPatterns, flatnessBounds, readingConditions } from '../../domain/flatness.ts'
+import { decisionProbabilityBounds } from '../../domain/parse-agreed-rule.ts'
 import { countedFlatnessBounds } from '../../domain/parse-counted-flatness-request.ts'
 import { pressureChangeBounds } from '../../domain/parse-pressure-change-request.ts'
 import type { receiptFields } from '../../domain/parse-receipt.ts'
 import { arrangements, componentKinds } from '../../domain/seal.ts'
+import { services } from '../../domain/service.ts'
 import { staticTestBounds, testSections } from '../../domain/static-test.ts'
 import { decontaminationStates } from '../../domain/work-order.ts'
+import { decisionRules } from '../../science/acceptance/decision-rule.ts'
 import { lampIds } from '../../science/optics/lamps.ts'
 
 type Bounds = { readonly min: number; readonly max: number }
@@ -85,6 +88,10 @@ const receiptTypes: Readonly<Record<(typeof receiptFields)[number], unknown>> = 
   shaftSpeedPerMin: num(),
   dueOn: { type: 'string', format: 'date' },
   limitSetId: whole,
+  service: oneOf(services),
+  decisionRule: oneOf(decisionRules),
+  decisionProbability: num(decisionProbabilityBounds),
+  ruleReference: text,
 }
 
 /** What each request takes; bounds and choices come from the domain, so that they can't drift. */

@@ -15,6 +15,7 @@ export function workOrderAnswer(evidence: Evidence, viewer: Pick<User, 'role'>) 
     equipment: evidence.equipment,
     seal,
     limitSet: evidence.limitSet,
+    agreedRule: evidence.agreedRule,
     ...(maySeeResults(viewer, workOrder.stage) ? { flatnessReadings, staticTests } : {}),
     ...(viewer.role === 'customer'
       ? {}

@@ -41,7 +41,6 @@ export async function apiCreateWorkOrder(c: AppContext): Promise<Response> {
       store,
       {
         ...receipt,
-        service: 'not-stated',
         limitSetId: limitSet.id,
         customerId: subject.customerId,
         sealId: seal.id,

@@ -41,7 +41,6 @@ function addOrder(c: AppContext, seal: Seal, stated: ParsedReceipt): string {
     store,
     {
       ...stated,
-      service: 'not-stated',
       limitSetId: stated.limitSetId ?? defaultLimitSet(store).id,
       customerId,
       sealId: seal.id,

@@ -45,6 +45,15 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'stage-not-next': () => 'The work order can’t go there from where it stands.',
   'decontamination-not-stated': () =>
     'State first that the seal is free of its last fluid: a seal in quarantine is not stripped.',
+  'already-measured': () =>
+    'Something of this order is measured already: what it is compared by is agreed before.',
+  'worked-on-order': () =>
+    'Whoever lapped, tested or handed over an order can’t concede its results (after EN 10204:2004, type 3.1).',
+  'concession-too-late': () => 'This order has come to its end: nothing is conceded on it now.',
+  'nothing-to-concede': () =>
+    'This result keeps its limit, or no longer speaks for the seal: there is nothing to concede.',
+  'no-figure-to-concede': () => 'A face that can’t be read has no figure to concede.',
+  'already-conceded': () => 'This result is conceded already.',
   'already-replaced': () => alreadyReplaced,
   'not-in-order': () => 'That record belongs to another work order.',
   'something-missing': () => 'Something required is not recorded yet.',

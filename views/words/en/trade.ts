@@ -15,6 +15,7 @@ import type {
   FaceKind,
   FaceMaterial,
 } from '../../../src/domain/seal.ts'
+import type { Service } from '../../../src/domain/service.ts'
 import type { Stage } from '../../../src/domain/stage.ts'
 import type {
   PressureReference,
@@ -22,6 +23,7 @@ import type {
   TestSection,
 } from '../../../src/domain/static-test.ts'
 import type { DecontaminationState } from '../../../src/domain/work-order.ts'
+import type { OverallVerdict } from '../../../src/domain/worst-verdict.ts'
 import type { LampId } from '../../../src/science/optics/lamps.ts'
 import type { FlatnessForm } from '../../../src/science/surface/flatness-pattern.ts'
 
@@ -72,6 +74,14 @@ export const tradeWords = {
     'not-needed': 'Not needed',
     'not-stated': 'Not stated: in quarantine',
   } satisfies Words<DecontaminationState>,
+  service: {
+    'general-liquid': 'General liquid',
+    'light-hydrocarbon': 'Light hydrocarbon',
+    slurry: 'Slurry',
+    'dry-gas': 'Dry gas',
+    'drive-train': 'Drive train',
+    'not-stated': 'Not stated',
+  } satisfies Words<Service>,
   pattern: {
     straight: 'Straight',
     convex: 'Bent, convex',
@@ -183,7 +193,8 @@ export const tradeWords = {
     fail: 'Fail',
     undecidable: 'Not decided',
     open: 'Not judged in full',
-  } satisfies Words<Judged['verdict']>,
+    conceded: 'Accepted by concession',
+  } satisfies Words<OverallVerdict>,
   why: {
     'within-limit': 'Within the limit.',
     'beyond-limit': 'Beyond the limit.',
@@ -227,7 +238,9 @@ export const tradeWords = {
     'correct-flatness-reading': 'corrected a flatness reading',
     'add-static-test': 'recorded a static test',
     'correct-static-test': 'corrected a static test',
+    'agree-rule': 'agreed on a decision rule',
     'hand-over': 'handed over',
+    'add-concession': 'recorded a concession',
     refuse: 'refused',
     release: 'released',
     'issue-certificate': 'issued a certificate',
