@@ -14,8 +14,9 @@ import { PageHead } from './components/page-head.tsx'
 import { limitText } from './figures/limit-text.ts'
 import { type FlatnessAnswer, FlatnessAnswerView } from './flatness/answer.tsx'
 import { FlatnessAnswerMore } from './flatness/answer-more.tsx'
+import { budgetFieldId } from './flatness/budget-fields.tsx'
 import { CountQuestion } from './flatness/count-question.tsx'
-import { flatnessFieldId, flatnessSentence } from './flatness/fault-sentence.ts'
+import { flatnessSentence } from './flatness/fault-sentence.ts'
 import type { FlatnessFormValues } from './flatness/form-values.ts'
 import { MoreFields } from './flatness/more-fields.tsx'
 import { PatternCards, RingQuestion } from './flatness/pattern-cards.tsx'
@@ -66,7 +67,7 @@ export const FlatnessFormPage: FC<{ frame: Frame; form: FlatnessForm }> = ({ fra
           <ErrorSummary
             title={chrome.faultsTitle}
             faults={form.faults.map((fault) => ({
-              fieldId: flatnessFieldId(fault.field),
+              fieldId: budgetFieldId(fault.field, form.values.budget),
               message: flatnessSentence(fault, form.values.pattern),
             }))}
           />

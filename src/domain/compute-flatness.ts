@@ -1,8 +1,8 @@
 import { bandHeightUm } from '../science/optics/band-height-um.ts'
 import { type LampId, lamps } from '../science/optics/lamps.ts'
 import { countedFlatness } from '../science/surface/counted-flatness.ts'
-import { countedFlatnessBudget } from '../science/uncertainty/counted-flatness-budget.ts'
 import type { FlatnessReading, NewFlatnessReading } from './flatness.ts'
+import { flatnessUncertainty } from './flatness-uncertainty.ts'
 import { methods } from './methods.ts'
 
 export type ComputedFlatness = Pick<
@@ -20,7 +20,7 @@ export type ComputedFlatness = Pick<
 /** What a reading's figures depend on. */
 export type FlatnessFigures = Pick<
   NewFlatnessReading,
-  'pattern' | 'ringCentre' | 'directions' | 'viewingAngleDeg'
+  'pattern' | 'ringCentre' | 'directions' | 'viewingAngleDeg' | 'budgetInput'
 >
 
 /**
@@ -47,20 +47,15 @@ export function computeFlatness(
     viewingAngleDeg,
     ringCentre: ringCentre ?? undefined,
   })
-  const { standardUncertaintyUm } = countedFlatnessBudget({
-    bandHeightUm: counted.bandHeightUm,
-    flatnessUm: counted.flatnessUm,
-    isSumOfTwoDirections: pattern === 'saddle',
-    opticalFlatToleranceUm: instruments.flatToleranceUm ?? undefined,
-  })
+  const uncertainty = flatnessUncertainty(reading, counted, instruments.flatToleranceUm)
   return {
     wavelengthNm,
     bandHeightUm: counted.bandHeightUm,
     bands: counted.bands,
     flatnessUm: counted.flatnessUm,
     form: counted.form,
-    standardUncertaintyUm,
-    uncertainty: null,
+    standardUncertaintyUm: uncertainty.standardUncertainty,
+    uncertainty,
     method,
   }
 }

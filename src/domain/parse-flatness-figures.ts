@@ -1,13 +1,23 @@
-import type { FlatnessFigures } from './compute-flatness.ts'
 import type { Fields } from './fields.ts'
-import { type BandPattern, bandPatterns, flatnessBounds } from './flatness.ts'
+import {
+  type BandPattern,
+  bandPatterns,
+  flatnessBounds,
+  type NewFlatnessReading,
+} from './flatness.ts'
 import { parseDirections } from './parse-directions.ts'
+
+/** What the figure itself depends on; its uncertainty depends on more. */
+export type ParsedFlatnessFigures = Pick<
+  NewFlatnessReading,
+  'pattern' | 'ringCentre' | 'directions' | 'viewingAngleDeg'
+>
 
 /**
  * Reads the part of a reading that its figures depend on, so that an answer can be shown while
  * the rest is not entered yet. Faults are collected in `fields`.
  */
-export function parseFlatnessFigures(fields: Fields): FlatnessFigures {
+export function parseFlatnessFigures(fields: Fields): ParsedFlatnessFigures {
   const before = fields.faults.length
   const pattern = fields.choice('pattern', bandPatterns)
   const isChosen = fields.faults.length === before

@@ -2,9 +2,9 @@ import { lampIds } from '../science/optics/lamps.ts'
 import { confirmField, isConfirmed } from './confirmed.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
 import { flatnessBounds, type NewFlatnessReading, readingConditions } from './flatness.ts'
-import { noFlatnessBudgetInput } from './flatness-budget-input.ts'
 import type { Instrument } from './instrument.ts'
 import { correctionFields, parseCorrection } from './parse-correction.ts'
+import { flatnessBudgetFields, parseFlatnessBudget } from './parse-flatness-budget.ts'
 import { parseFlatnessFigures } from './parse-flatness-figures.ts'
 import { idBounds, parseInstrumentId } from './parse-instrument-id.ts'
 import type { Parsed } from './parsed.ts'
@@ -23,6 +23,7 @@ export const flatnessReadingFields = [
   'viewingAngleDeg',
   'soakMin',
   'temperatureC',
+  ...flatnessBudgetFields,
   'note',
   ...correctionFields,
   confirmField,
@@ -67,7 +68,7 @@ export function parseFlatnessReading(
       tradeWindow.temperatureC,
       flatnessBounds.temperatureC,
     ),
-    budgetInput: noFlatnessBudgetInput,
+    budgetInput: parseFlatnessBudget(fields, input),
     note: fields.optionalText('note', noteLength.max),
     ...parseCorrection(fields),
   })

@@ -1,6 +1,10 @@
 import { describe, expect, test } from 'vitest'
 import { completeFlatnessReading } from '../../src/domain/complete-flatness-reading.ts'
 import { computeFlatness } from '../../src/domain/compute-flatness.ts'
+import {
+  type FlatnessBudgetInput,
+  noFlatnessBudgetInput,
+} from '../../src/domain/flatness-budget-input.ts'
 import { buildFlatnessReading } from '../support/build-flatness-reading.ts'
 import { buildInstrument, buildInstruments } from '../support/build-instrument.ts'
 import { buildSeal } from '../support/build-seal.ts'
@@ -61,6 +65,7 @@ describe('computed columns of a reading', () => {
       flatnessUm: null,
       form: 'unreadable',
       standardUncertaintyUm: null,
+      uncertainty: null,
       method: 'flatness/counted 1',
     })
   })
@@ -70,6 +75,79 @@ describe('computed columns of a reading', () => {
     expect(computeFlatness({ ...rings, ringCentre: 'high' }, helium).form).toBe('convex')
     expect(computeFlatness({ ...rings, ringCentre: 'low' }, helium).form).toBe('concave')
     expect(computeFlatness({ ...rings, ringCentre: null }, helium).form).toBe('undetermined')
+  })
+})
+
+describe('the uncertainty of a reading', () => {
+  const worked: FlatnessBudgetInput = {
+    ...noFlatnessBudgetInput,
+    readingHalfWidthBands: 0.1,
+    repeatability: { standardDeviationBands: 0.15, count: 3, degreesOfFreedom: null },
+    opticalFlatToleranceUm: 0.025,
+    viewingAngleLimitDeg: 10,
+    // 0.18 um a kelvin, and the difference whose rectangular half width leaves 10 nm standard.
+    thermal: {
+      deltaK: (0.01 * Math.sqrt(3)) / 0.18,
+      expansionPerK: 4e-6,
+      diameterMm: 60,
+      thicknessMm: 10,
+    },
+  }
+  const reading = (budgetInput: FlatnessBudgetInput | null) =>
+    computeFlatness({ ...buildFlatnessReading(), budgetInput }, helium).uncertainty!
+
+  test('is that of the worked budget of two helium bands, from what was parsed', () => {
+    const { standardUncertainty, budget } = reading(worked)
+    // Lines 17.0, 25.4, 14.4, 5.2 and 10 nm: u = 35.6 nm, printed to 0.1 nm; own worked example.
+    expect(standardUncertainty * 1000).toBeCloseTo(35.6, 1)
+    const contributions = Object.fromEntries(
+      budget.map((line) => [line.source, line.contribution * 1000]),
+    )
+    for (const [source, nm] of [
+      ['reading', 17.0],
+      ['repeatability', 25.4],
+      ['optical-flat', 14.4],
+      ['viewing-angle', 5.2],
+      ['thermal-bow', 10],
+    ] as const) {
+      expect(Math.abs((contributions[source] ?? 0) - nm), source).toBeLessThan(0.051) // 0.1 nm
+    }
+  })
+
+  test('names what nobody stated, and nothing that was', () => {
+    expect(reading(null).leftOut).toEqual([
+      'repeatability',
+      'viewing-angle',
+      'thermal-bow',
+      'flat-thermal-bow',
+    ])
+    expect(reading(worked).leftOut).toEqual(['flat-thermal-bow'])
+    const unknownFlat = computeFlatness(buildFlatnessReading(), {
+      ...helium,
+      flatToleranceUm: null,
+    })
+    expect(unknownFlat.uncertainty?.leftOut).toContain('optical-flat')
+  })
+
+  test('goes by the flat’s error that the reader states before the one in its papers', () => {
+    const line = (of: FlatnessBudgetInput | null) =>
+      reading(of).budget.find((one) => one.source === 'optical-flat')?.value
+    expect(line(null)).toBeCloseTo(0.05 / Math.sqrt(3), 12) // rounding of doubles
+    expect(line(worked)).toBeCloseTo(0.025 / Math.sqrt(3), 12) // rounding of doubles
+  })
+
+  test('follows Student’s t where counts were repeated, with a degree of freedom less', () => {
+    const repeats = [2, 2.5, 1.5].map((bands) => ({ bands, typed: String(bands) }))
+    const repeated = reading({ ...noFlatnessBudgetInput, readingHalfWidthBands: 0, repeats })
+    const line = repeated.budget.find((one) => one.source === 'repeatability')
+    expect(line).toMatchObject({ degreesOfFreedom: 2 })
+    // The mean of the repeats is the count of two bands: s of 0.5 over the root of three.
+    expect(line?.value).toBeCloseTo(0.5 / Math.sqrt(3), 12) // rounding of doubles
+    expect(repeated.coverageFactor).toBeGreaterThan(2)
+    expect(repeated.expandedUncertainty).toBeCloseTo(
+      repeated.coverageFactor * repeated.standardUncertainty,
+      12, // rounding of doubles
+    )
   })
 })
 

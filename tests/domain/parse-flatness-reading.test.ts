@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import type { Input } from '../../src/domain/fields.ts'
+import { noFlatnessBudgetInput } from '../../src/domain/flatness-budget-input.ts'
 import { parseFlatnessReading } from '../../src/domain/parse-flatness-reading.ts'
 import { buildInstrument, buildInstruments } from '../support/build-instrument.ts'
 import { buildComponent, buildSeal } from '../support/build-seal.ts'
@@ -29,6 +30,7 @@ test('reads the least reading and keeps the count as typed', () => {
     viewingAngleDeg: 0,
     soakMin: null,
     temperatureC: null,
+    budgetInput: noFlatnessBudgetInput,
     note: '',
     replacesId: null,
     reason: '',
@@ -227,6 +229,19 @@ describe('instruments', () => {
     expect(faultsOf(parse({ lamp: 'sodium' }))).toEqual(['lamp wrong-instrument'])
     expect(faultsOf(parse({ lamp: 'candle' }))).toEqual(['lamp not-a-choice'])
   })
+})
+
+test('takes the budget fields of the calculator, and names what is wrong in them', () => {
+  const stated = accepted(parse({ readingHalfWidthBands: '0,1', viewingAngleLimitDeg: 10 }))
+  expect(stated.budgetInput).toEqual({
+    ...noFlatnessBudgetInput,
+    readingHalfWidthBands: 0.1,
+    viewingAngleLimitDeg: 10,
+  })
+  expect(faultsOf(parse({ thermal: { deltaK: 'hot' } }))).toContain('thermal.deltaK not-a-number')
+  expect(faultsOf(parse({ readingHalfWidthOther: '0.2' }))).toEqual([
+    'readingHalfWidthOther unknown-field',
+  ])
 })
 
 test('keeps which way the middle of rings stands, and only of rings', () => {

@@ -1,3 +1,5 @@
+import type { BudgetValues } from './budget-values.ts'
+
 /** One direction as typed. */
 export type DirectionValues = {
   readonly directionDeg: string
@@ -18,6 +20,7 @@ export type FlatnessFormValues = {
   readonly viewingAngleDeg: string
   readonly soakMin: string
   readonly temperatureC: string
+  readonly budget: BudgetValues
   readonly note: string
   readonly reason: string
   /** `yes` where the user said that a value beyond the trade's window stands. */

@@ -7,6 +7,7 @@ import { ConfirmBeyond } from '../confirm-beyond.tsx'
 import { ownErrorOf } from '../own-error-of.ts'
 import { InstrumentField } from '../recording/instrument-field.tsx'
 import { words } from '../words/en.ts'
+import { BudgetFields } from './budget-fields.tsx'
 import type { FlatnessFormValues } from './form-values.ts'
 
 /** With what and how it was read: filled in from the last reading, seldom touched. */
@@ -67,6 +68,7 @@ export const MoreFields: FC<{
           hint={w.angleHint}
         />
       </div>
+      <BudgetFields values={values.budget} faults={faults} />
       <ConfirmBeyond faults={faults} typed={values.confirmBeyondWindow} />
       <TextAreaField {...common('note')} label={w.note} rows={2} />
     </section>

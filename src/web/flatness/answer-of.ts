@@ -2,6 +2,7 @@ import type { FlatnessAnswer } from '../../../views/flatness/answer.tsx'
 import { calibrationStatus } from '../../domain/calibration-status.ts'
 import { computeFlatness } from '../../domain/compute-flatness.ts'
 import { type Input, openFields } from '../../domain/fields.ts'
+import { flatnessFormBudget } from '../../domain/flatness-form-budget.ts'
 import type { Instrument, InstrumentKind } from '../../domain/instrument.ts'
 import { instrumentUse } from '../../domain/instrument-use.ts'
 import { judgeFlatness } from '../../domain/judge-flatness.ts'
@@ -9,6 +10,7 @@ import { directionCount } from '../../domain/parse-directions.ts'
 import { parseFlatnessFigures } from '../../domain/parse-flatness-figures.ts'
 import { type LampId, lampIds } from '../../science/optics/lamps.ts'
 import { typedText } from '../typed-text.ts'
+import { budgetSoFar } from './budget-so-far.ts'
 import type { FlatnessDesk } from './desk.ts'
 import { dropEmptyDirections } from './drop-empty-directions.ts'
 
@@ -20,7 +22,8 @@ export function answerOf(input: Input, desk: FlatnessDesk): FlatnessAnswer {
     .filter((one) => one !== undefined)
     .map((one) => instrumentUse(one, desk.today))
   const lampId = lampIds.find((id) => id === lamp?.lampId)
-  return { uses, outcome: outcomeOf(dropEmptyDirections(input), desk, lampId, flat) }
+  const asked = flatnessFormBudget(dropEmptyDirections(input), desk.components)
+  return { uses, outcome: outcomeOf(asked, desk, lampId, flat) }
 }
 
 function outcomeOf(
@@ -41,7 +44,9 @@ function outcomeOf(
     const isFirstRead = !parsed.faults.some((one) => one.field.startsWith('readings[0]'))
     return { kind: 'ask', ask: pattern === 'saddle' && isFirstRead ? 'second' : 'count' }
   }
-  const figures = parsed.value
+  const { budget, faults } = budgetSoFar(input)
+  if (faults.length > 0) return { kind: 'faulty', faults, pattern }
+  const figures = { ...parsed.value, budgetInput: budget }
   const flatToleranceUm = flat?.flatToleranceUm ?? null
   const computed = computeFlatness(figures, { lampId, flatToleranceUm })
   const face = desk.faces.find((one) => String(one.id) === typedText(input.faceId))
@@ -49,7 +54,7 @@ function outcomeOf(
     kind: 'figures',
     pattern: figures.pattern,
     computed,
-    judged: face === undefined ? null : judgeFlatness(computed, desk.limitSet, face.material),
+    judged: face === undefined ? null : judgeFlatness({ ...computed, componentId: face.id }, desk),
     readCount: directionCount(figures.directions),
     requiredCount: desk.limitSet.directionsRequiredCount,
   }

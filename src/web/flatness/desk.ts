@@ -1,7 +1,9 @@
+import type { AgreedRule } from '../../domain/agreed-rule.ts'
 import type { Instrument } from '../../domain/instrument.ts'
 import type { LimitSet } from '../../domain/limit-set.ts'
 import { type Component, faceKinds, type Seal } from '../../domain/seal.ts'
 import type { WorkOrder } from '../../domain/work-order.ts'
+import { agreedRuleOf } from '../../store/agreed-rule-of.ts'
 import { listInstruments } from '../../store/list-instruments.ts'
 import { requireLimitSet } from '../../store/require-limit-set.ts'
 import { requireSeal } from '../../store/require-seal.ts'
@@ -11,7 +13,9 @@ import { viewer } from '../viewer.ts'
 
 /** All that reading a face needs to know of its order. */
 export type FlatnessDesk = {
-  readonly order: WorkOrder
+  readonly workOrder: WorkOrder
+  /** How results of the order are compared with limits. */
+  readonly agreedRule: AgreedRule
   readonly seal: Seal
   /** The components that carry a lapped face, rotating face first. */
   readonly faces: readonly Component[]
@@ -27,7 +31,8 @@ export function openFlatnessDesk(c: AppContext): FlatnessDesk {
   const order = requireWorkOrder(store, c.req.param('number') ?? '', viewer(c))
   const seal = requireSeal(store, order.sealId)
   return {
-    order,
+    workOrder: order,
+    agreedRule: agreedRuleOf(store, order.id),
     seal,
     faces: faceKinds.flatMap((kind) => seal.components.filter((one) => one.kind === kind)),
     components: seal.components,

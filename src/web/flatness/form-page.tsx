@@ -25,9 +25,9 @@ export function sendFlatnessForm(
   const form: FlatnessForm = {
     ...drawn,
     replaced: drawn.replaced ?? null,
-    orderNumber: desk.order.number,
+    orderNumber: desk.workOrder.number,
     sealSerial: desk.seal.serial,
-    isQuarantined: desk.order.decontamination === 'not-stated',
+    isQuarantined: desk.workOrder.decontamination === 'not-stated',
     limitSetName: desk.limitSet.name,
     faces: desk.faces.flatMap((one) => faceChoice(one, desk)),
     instruments: desk.instruments,

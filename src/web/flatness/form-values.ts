@@ -1,11 +1,13 @@
 import type { DirectionValues, FlatnessFormValues } from '../../../views/flatness/form-values.ts'
 import type { Input } from '../../domain/fields.ts'
 import type { FlatnessReading } from '../../domain/flatness.ts'
+import { lastFlatnessSetUp } from '../../store/last-flatness-set-up.ts'
 import { lastInstruments } from '../../store/last-instruments.ts'
 import { listFlatnessReadings } from '../../store/list-flatness-readings.ts'
 import type { AppContext } from '../context.ts'
 import { typedText } from '../typed-text.ts'
 import { viewer } from '../viewer.ts'
+import { budgetOfInput, budgetOfReading, freshBudget } from './budget-values.ts'
 import type { FlatnessDesk } from './desk.ts'
 
 /** Every face is asked for in two directions at right angles. */
@@ -25,7 +27,7 @@ export function freshValues(c: AppContext, desk: FlatnessDesk): FlatnessFormValu
   const { store } = c.var.shop
   const user = viewer(c)
   const last = lastInstruments(store, user.id)
-  const before = listFlatnessReadings(store, desk.order.id).findLast(
+  const before = listFlatnessReadings(store, desk.workOrder.id).findLast(
     (one) => one.recordedById === user.id && one.recordedAt.startsWith(desk.today),
   )
   const asked = c.req.query('face')
@@ -42,6 +44,7 @@ export function freshValues(c: AppContext, desk: FlatnessDesk): FlatnessFormValu
     viewingAngleDeg: text(before?.viewingAngleDeg ?? 0),
     soakMin: text(before?.soakMin),
     temperatureC: text(before?.temperatureC),
+    budget: freshBudget(lastFlatnessSetUp(store, user.id), desk.workOrder.id),
     note: '',
     reason: '',
     confirmBeyondWindow: '',
@@ -65,6 +68,7 @@ export function valuesOfReading(reading: FlatnessReading): FlatnessFormValues {
     viewingAngleDeg: text(reading.viewingAngleDeg),
     soakMin: text(reading.soakMin),
     temperatureC: text(reading.temperatureC),
+    budget: budgetOfReading(reading.budgetInput),
     note: reading.note,
     reason: '',
     confirmBeyondWindow: '',
@@ -97,6 +101,7 @@ export function valuesOfInput(input: Input): FlatnessFormValues {
     viewingAngleDeg: typedText(input.viewingAngleDeg),
     soakMin: typedText(input.soakMin),
     temperatureC: typedText(input.temperatureC),
+    budget: budgetOfInput(input),
     note: typedText(input.note),
     reason: typedText(input.reason),
     confirmBeyondWindow: typedText(input.confirmBeyondWindow),

@@ -1,5 +1,6 @@
 import { FlatnessPreview } from '../../../views/flatness/preview.tsx'
 import { completeFlatnessReading } from '../../domain/complete-flatness-reading.ts'
+import { flatnessFormBudget } from '../../domain/flatness-form-budget.ts'
 import { parseFlatnessReading } from '../../domain/parse-flatness-reading.ts'
 import { addFlatnessReading } from '../../store/add-flatness-reading.ts'
 import { listFlatnessReadings } from '../../store/list-flatness-readings.ts'
@@ -21,8 +22,8 @@ import { freshValues, valuesOfInput, valuesOfReading } from './form-values.ts'
 export function newFlatnessReading(c: AppContext): Promise<Response> {
   const { store, randomBytes } = c.var.shop
   const desk = openFlatnessDesk(c)
-  requireOpenOrder(store, desk.order.id)
-  const readings = listFlatnessReadings(store, desk.order.id)
+  requireOpenOrder(store, desk.workOrder.id)
+  const readings = listFlatnessReadings(store, desk.workOrder.id)
   const replaced = replacedRecord(readings, c.req.query('replaces'))
   return sendFlatnessForm(c, desk, {
     values: replaced === undefined ? freshValues(c, desk) : valuesOfReading(replaced),
@@ -51,9 +52,10 @@ export async function createFlatnessReading(c: AppContext): Promise<Response> {
   const desk = openFlatnessDesk(c)
   const input = await readForm(c)
   const own = ownFields(input, 'after')
-  const parsed = parseFlatnessReading(dropEmptyDirections(own), desk)
+  const asked = flatnessFormBudget(dropEmptyDirections(own), desk.components)
+  const parsed = parseFlatnessReading(asked, desk)
   if (!parsed.ok) {
-    const readings = listFlatnessReadings(store, desk.order.id)
+    const readings = listFlatnessReadings(store, desk.workOrder.id)
     return sendFlatnessForm(c, desk, {
       values: valuesOfInput(own),
       formKey: typedText(input.formKey),
@@ -62,7 +64,7 @@ export async function createFlatnessReading(c: AppContext): Promise<Response> {
     })
   }
   return recordOnce(c, input, () => {
-    const reading = { ...parsed.value, workOrderId: desk.order.id }
+    const reading = { ...parsed.value, workOrderId: desk.workOrder.id }
     const { faceKind: _, ...fresh } = completeFlatnessReading(reading, desk)
     addFlatnessReading(store, fresh, actor(c))
     return whereNext(desk, reading.componentId, typedText(input.after))
@@ -71,7 +73,7 @@ export async function createFlatnessReading(c: AppContext): Promise<Response> {
 
 /** Back to the order, or straight on to the other face. */
 function whereNext(desk: FlatnessDesk, componentId: number, after: string): string {
-  const order = `/work-orders/${desk.order.number}`
+  const order = `/work-orders/${desk.workOrder.number}`
   const other = desk.faces.find((one) => one.id !== componentId)
   if (after !== 'other-face' || other === undefined) return `${order}?recorded=flatness`
   return `${order}/flatness/new?face=${other.id}&recorded=flatness`

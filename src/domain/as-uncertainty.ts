@@ -1,0 +1,31 @@
+import type { BudgetLine } from '../science/uncertainty/budget-line.ts'
+import { combinedStandardUncertainty } from '../science/uncertainty/combined-standard-uncertainty.ts'
+import { coverageFactor } from '../science/uncertainty/coverage-factor.ts'
+import { effectiveDegreesOfFreedom } from '../science/uncertainty/effective-degrees-of-freedom.ts'
+import type { MeasurementModel } from '../science/uncertainty/measurement-model.ts'
+import type { Uncertainty } from './uncertainty.ts'
+
+/**
+ * A budget as it is kept with its result: combined, with its effective degrees of freedom and the
+ * factor that follows from them.
+ * @param budget one line or more, contributions in the unit of the result
+ * @param leftOut ids of sources that belong into the budget and were not known
+ */
+export function asUncertainty(
+  budget: readonly BudgetLine[],
+  leftOut: readonly string[],
+  model: MeasurementModel | null,
+): Uncertainty {
+  const standardUncertainty = combinedStandardUncertainty(budget)
+  const effective = effectiveDegreesOfFreedom(budget)
+  const factor = coverageFactor(Math.max(0.5, effective))
+  return {
+    standardUncertainty,
+    expandedUncertainty: factor * standardUncertainty,
+    coverageFactor: factor,
+    effectiveDegreesOfFreedom: Number.isFinite(effective) ? effective : null,
+    budget,
+    leftOut,
+    model,
+  }
+}
