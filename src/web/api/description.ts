@@ -1,7 +1,8 @@
 import { machineWords } from '../../../views/words/en/machine.ts'
 import type { AppContext } from '../context.ts'
 import { type Route, routes } from '../route-table.ts'
-import { requestSchemas, responseSchemas } from './schemas.ts'
+import { responseSchemas } from './response-schemas.ts'
+import { requestSchemas } from './schemas.ts'
 
 type ApiName = keyof typeof machineWords.paths
 

@@ -1,6 +1,7 @@
 import { bandPatterns, flatnessBounds, readingConditions } from '../../domain/flatness.ts'
 import { decisionProbabilityBounds } from '../../domain/parse-agreed-rule.ts'
 import { countedFlatnessBounds } from '../../domain/parse-counted-flatness-request.ts'
+import { repeatCountBounds } from '../../domain/parse-flatness-budget.ts'
 import { pressureChangeBounds } from '../../domain/parse-pressure-change-request.ts'
 import type { receiptFields } from '../../domain/parse-receipt.ts'
 import { arrangements, componentKinds } from '../../domain/seal.ts'
@@ -9,32 +10,7 @@ import { staticTestBounds, testSections } from '../../domain/static-test.ts'
 import { decontaminationStates } from '../../domain/work-order.ts'
 import { decisionRules } from '../../science/acceptance/decision-rule.ts'
 import { lampIds } from '../../science/optics/lamps.ts'
-
-type Bounds = { readonly min: number; readonly max: number }
-const num = (bounds?: Bounds) => ({
-  type: 'number',
-  ...(bounds === undefined ? {} : { minimum: bounds.min, maximum: bounds.max }),
-})
-const whole = { type: 'integer' }
-const text = { type: 'string' }
-const oneOf = (values: readonly string[]) => ({ type: 'string', enum: values })
-const object = (properties: Record<string, unknown>, required: readonly string[] = []) => ({
-  type: 'object',
-  additionalProperties: false,
-  properties,
-  ...(required.length === 0 ? {} : { required }),
-})
-const list = (items: unknown, bounds?: Bounds) => ({
-  type: 'array',
-  items,
-  ...(bounds === undefined ? {} : { minItems: bounds.min, maxItems: bounds.max }),
-})
-/** An answer may grow: what stands here is promised, more may come. */
-const answer = (properties: Record<string, unknown>) => ({
-  type: 'object',
-  properties,
-  required: Object.keys(properties),
-})
+import { list, num, object, oneOf, text, whole } from './json-schema.ts'
 
 const { lengthMm, deltaK, expansionPerK } = countedFlatnessBounds.thermal
 const reading = object(
@@ -54,6 +30,24 @@ const state = object(
   },
   ['timeS', 'pressureKPaAbs'],
 )
+const bow = object({
+  deltaK: num(deltaK),
+  expansionPerK: num(expansionPerK),
+  diameterMm: num(lengthMm),
+  thicknessMm: num(lengthMm),
+})
+const flatnessBudget = {
+  readingHalfWidthBands: num(countedFlatnessBounds.halfWidthBands),
+  opticalFlatToleranceUm: num(countedFlatnessBounds.toleranceUm),
+  viewingAngleLimitDeg: num(flatnessBounds.viewingAngleDeg),
+  thermal: bow,
+}
+const leakUncertainties = object({
+  volumeRelative: num(pressureChangeBounds.relative),
+  pressurePa: num(pressureChangeBounds.pressurePa),
+  temperatureK: num(pressureChangeBounds.uncertainty),
+  timeS: num(),
+})
 const correction = { replacesId: whole, reason: text, confirmBeyondWindow: { type: 'boolean' } }
 const component = object(
   {
@@ -104,15 +98,7 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
       pattern: oneOf(bandPatterns),
       ringCentre: oneOf(['high', 'low']),
       readings: list(reading),
-      readingHalfWidthBands: num(countedFlatnessBounds.halfWidthBands),
-      opticalFlatToleranceUm: num(countedFlatnessBounds.toleranceUm),
-      viewingAngleLimitDeg: num(flatnessBounds.viewingAngleDeg),
-      thermal: object({
-        deltaK: num(deltaK),
-        expansionPerK: num(expansionPerK),
-        diameterMm: num(lengthMm),
-        thicknessMm: num(lengthMm),
-      }),
+      ...flatnessBudget,
       repeatability: object({ standardDeviationBands: num(), count: whole }),
     },
     ['pattern'],
@@ -124,12 +110,7 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
       start: state,
       end: state,
       trace: list(state, pressureChangeBounds.sampleCount),
-      uncertainties: object({
-        volumeRelative: num(pressureChangeBounds.relative),
-        pressurePa: num(pressureChangeBounds.pressurePa),
-        temperatureK: num(pressureChangeBounds.uncertainty),
-        timeS: num(),
-      }),
+      uncertainties: leakUncertainties,
     },
     ['volumeL'],
   ),
@@ -157,6 +138,15 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
       ringCentre: oneOf(['high', 'low']),
       readings: list(reading, flatnessBounds.directionCount),
       viewingAngleDeg: num(flatnessBounds.viewingAngleDeg),
+      wavelengthNm: num(countedFlatnessBounds.wavelengthNm),
+      ...flatnessBudget,
+      flatThermal: bow,
+      repeatability: object({
+        standardDeviationBands: num(),
+        count: whole,
+        degreesOfFreedom: whole,
+      }),
+      repeats: list(object({ bands: num(flatnessBounds.bands) }, ['bands']), repeatCountBounds),
       soakMin: num(flatnessBounds.soakMin),
       temperatureC: num(flatnessBounds.temperatureC),
       note: text,
@@ -175,69 +165,12 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
       stabilisationS: num(staticTestBounds.stabilisationS),
       gaugeInstrumentId: whole,
       thermometerInstrumentId: whole,
+      volumeInstrumentId: whole,
+      uncertainties: leakUncertainties,
       note: text,
       ...correction,
     },
     ['volumeL', 'start', 'end', 'gaugeInstrumentId'],
   ),
   apiHandOverRequest: object({ note: text }),
-}
-
-const budget = list(
-  answer({
-    source: text,
-    value: num(),
-    distribution: text,
-    sensitivity: num(),
-    contribution: num(),
-    degreesOfFreedom: { type: ['number', 'null'] },
-  }),
-)
-
-/** What each answer holds at least. */
-export const responseSchemas: Readonly<Record<string, unknown>> = {
-  apiCountedFlatnessAnswer: answer({
-    method: text,
-    wavelengthNm: num(),
-    bandHeightUm: num(),
-    bands: num(),
-    flatnessUm: num(),
-    flatnessUin: num(),
-    form: text,
-    sees: text,
-    standardUncertaintyUm: num(),
-    expandedUncertaintyUm: num(),
-    coverageFactor: num(),
-    budget,
-  }),
-  apiPressureChangeAnswer: {
-    ...answer({ method: text, pressureDropKPa: num() }),
-    properties: {
-      method: text,
-      leakPaM3PerS: num(),
-      leakMolPerS: num(),
-      leakMbarLPerS: num(),
-      leakSccm0C: num(),
-      leakMlPerMin: num(),
-      pressureDropKPa: num(),
-      uncompensatedPaM3PerS: num(),
-      settling: oneOf(['settled', 'corrected', 'unsettled']),
-      smallestDetectablePaM3PerS: num(),
-      standardUncertaintyPaM3PerS: num(),
-      expandedUncertaintyPaM3PerS: num(),
-      coverageFactor: num(),
-      budget,
-    },
-  },
-  apiCreateCustomerAnswer: answer({ id: whole, name: text, address: text, contact: text }),
-  apiCreateWorkOrderAnswer: answer({ id: whole, number: text, stage: text }),
-  apiShowWorkOrderAnswer: answer({ id: whole, number: text, stage: text }),
-  apiListWorkOrdersAnswer: answer({ items: list({}), nextCursor: { type: ['string', 'null'] } }),
-  apiCreateFlatnessReadingAnswer: answer({ id: whole, bandHeightUm: num() }),
-  apiCreateStaticTestAnswer: answer({ id: whole, leakPaM3PerS: num(), pressureDropKPa: num() }),
-  apiHandOverAnswer: answer({ id: whole, at: text, byName: text }),
-  apiShowCertificateAnswer: answer({ number: text, revision: whole, sha256: text, record: {} }),
-  apiVerifyAnswer: answer({ number: text }),
-  Anything: {},
-  Problem: answer({ type: text, title: text, status: whole, detail: text }),
 }
