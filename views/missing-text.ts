@@ -2,8 +2,11 @@ import type { Missing } from '../src/domain/missing-for-hand-over.ts'
 import { words } from './words/en.ts'
 
 /** What is missing before hand-over, in a sentence. */
-export function missingText({ kind, faceKind, with: count }: Missing): string {
+export function missingText({ kind, faceKind, section, with: count }: Missing): string {
   const w = words.workOrders.missing
+  if (section !== undefined) {
+    return w['other-section'](words.trade.section[section].toLowerCase())
+  }
   if (kind === 'decontamination' || kind === 'static-test') return w[kind]
   if (faceKind === undefined) return w.noFace
   const face = words.trade.faceKind[faceKind].toLowerCase()

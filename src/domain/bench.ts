@@ -1,8 +1,7 @@
+import { blocksRelease } from './blocks-release.ts'
+import { countedResults } from './counted-results.ts'
 import type { Evidence } from './evidence.ts'
-import { judgeFlatness } from './judge-flatness.ts'
-import { judgeStaticTest } from './judge-static-test.ts'
 import { type MissingKind, missingForHandOver } from './missing-for-hand-over.ts'
-import { standingReadings, standingTests } from './standing.ts'
 import type { WorkOrderLine } from './work-order-line.ts'
 
 /** What the order waits for; the words stand in `views/words`. */
@@ -37,17 +36,12 @@ export function whatNext(evidence: Evidence): WhatNext {
   return missing?.kind ?? 'hand-over'
 }
 
-/** Says whether a result as left fails its limit. As found, a worn face fails and is no news. */
+/**
+ * Says whether a result as left keeps the order from its release. As found, a worn face fails and
+ * is no news.
+ */
 export function isFailing(evidence: Evidence): boolean {
-  const { limitSet, seal } = evidence
-  const judged = [
-    ...standingReadings(evidence.flatnessReadings)
-      .filter((one) => one.condition === 'as-left')
-      .map((one) => {
-        const face = seal.components.find((part) => part.id === one.componentId)
-        return judgeFlatness(one, limitSet, face?.material ?? null)
-      }),
-    ...standingTests(evidence.staticTests).flatMap((one) => judgeStaticTest(one, limitSet)),
-  ]
-  return judged.some((one) => one.verdict === 'fail')
+  return countedResults(evidence).some(
+    (one) => blocksRelease(one.judged.verdict) && one.concession === null,
+  )
 }

@@ -9,12 +9,11 @@ import {
 import { certifiedCorrections } from './certified-corrections.ts'
 import { certifiedFaces } from './certified-face.ts'
 import { certifiedInstruments } from './certified-instruments.ts'
-import { overallVerdict, testVerdict } from './certified-judgement.ts'
-import type { CertifiedVerdict } from './certified-results.ts'
 import { certifiedStaticTests } from './certified-static-test.ts'
 import { currentOnly } from './current-only.ts'
 import type { Evidence } from './evidence.ts'
 import { figure, optionalFigure } from './figure.ts'
+import { overallVerdict } from './overall-verdict.ts'
 import type { Decision } from './release.ts'
 import type { Seal } from './seal.ts'
 import type { WorkOrder } from './work-order.ts'
@@ -68,20 +67,8 @@ export function certificateRecord(input: CertificateInput): CertificateRecord {
     handOver:
       handOver === null ? null : { byName: handOver.byName, at: handOver.at, note: handOver.note },
     release: releaseOf(input),
-    verdict: verdictOver(faces, staticTests),
+    verdict: overallVerdict(evidence),
   }
-}
-
-function verdictOver(
-  faces: CertificateRecord['faces'],
-  staticTests: CertificateRecord['staticTests'],
-): CertifiedVerdict {
-  const newest = staticTests.filter((one) => one.isNewest)
-  return overallVerdict([
-    ...faces.map((one) => one.asLeft?.verdict ?? 'open'),
-    ...(newest.length === 0 ? (['open'] as const) : []),
-    ...newest.map((one) => testVerdict(one.drop, one.leak)),
-  ])
 }
 
 function certifiedWorkOrder(order: WorkOrder): CertifiedWorkOrder {

@@ -1,5 +1,6 @@
 import { lampIds, lamps } from '../science/optics/lamps.ts'
 import { umToUin } from '../science/units/um-to-uin.ts'
+import { appliedLimitOf } from './applied-limit-of.ts'
 import { certifiedJudgement, certifiedLimit, printedRounding } from './certified-judgement.ts'
 import type { CertifiedFace, CertifiedFlatness } from './certified-results.ts'
 import { currentOnly } from './current-only.ts'
@@ -7,7 +8,6 @@ import type { Evidence } from './evidence.ts'
 import { figure, optionalFigure } from './figure.ts'
 import type { FlatnessReading, ReadingCondition } from './flatness.ts'
 import { judgeFlatness } from './judge-flatness.ts'
-import { limitFor } from './limit-for.ts'
 import { type Component, type FaceKind, faceKinds } from './seal.ts'
 import { standingReadings } from './standing.ts'
 
@@ -29,15 +29,14 @@ function certifiedFace(
   kind: FaceKind,
   standing: readonly FlatnessReading[],
 ): CertifiedFace {
-  const certify = (one: FlatnessReading): CertifiedFlatness =>
-    certifiedFlatness(one, evidence, component.material)
+  const certify = (one: FlatnessReading): CertifiedFlatness => certifiedFlatness(one, evidence)
   const standingOf = (condition: ReadingCondition): CertifiedFlatness | null => {
     const found = standing.find(
       (one) => one.componentId === component.id && one.condition === condition,
     )
     return found === undefined ? null : certify(found)
   }
-  const limit = limitFor(evidence.limitSet, 'flatness', component.material)
+  const limit = appliedLimitOf('flatness', evidence, { componentId: component.id })?.limit
   const mine = currentOnly(evidence.flatnessReadings).filter(
     (one) => one.componentId === component.id,
   )
@@ -53,15 +52,11 @@ function certifiedFace(
   }
 }
 
-function certifiedFlatness(
-  reading: FlatnessReading,
-  evidence: Evidence,
-  material: string,
-): CertifiedFlatness {
+function certifiedFlatness(reading: FlatnessReading, evidence: Evidence): CertifiedFlatness {
   const { flatnessUm, standardUncertaintyUm, wavelengthNm } = reading
   const expandedUm = standardUncertaintyUm === null ? null : coverageFactor * standardUncertaintyUm
   return {
-    ...certifiedJudgement(judgeFlatness(reading, evidence.limitSet, material)),
+    ...certifiedJudgement(judgeFlatness(reading, evidence)),
     condition: reading.condition,
     pattern: reading.pattern,
     form: reading.form,

@@ -1,12 +1,13 @@
 import { throughputUnits } from '../science/units/throughput-units.ts'
 import { umToUin } from '../science/units/um-to-uin.ts'
-import type { CertifiedJudgement, CertifiedLimit, CertifiedVerdict } from './certified-results.ts'
+import type { CertifiedJudgement, CertifiedLimit } from './certified-results.ts'
 import type { Characteristic } from './characteristic.ts'
 import { figure, optionalFigure } from './figure.ts'
 import { leakLimitTemperatureC } from './judge-static-test.ts'
 import type { Judged } from './judged.ts'
 import type { Limit } from './limit-set.ts'
 import { printedUnit } from './printed-unit.ts'
+import { type OverallVerdict, worstVerdict } from './worst-verdict.ts'
 
 /** How the results of a characteristic are printed; the limit beside them the same way. */
 export const printedRounding = {
@@ -24,12 +25,6 @@ export function certifiedJudgement(judged: Judged): CertifiedJudgement {
   return { verdict, why, limit: limit === null ? null : certifiedLimit(limit) }
 }
 
-/** One verdict over several: fail where one fails, else the weakest of the rest. */
-export function overallVerdict(verdicts: readonly CertifiedVerdict[]): CertifiedVerdict {
-  if (verdicts.includes('fail')) return 'fail'
-  return verdicts.length === 0 || verdicts.includes('open') ? 'open' : 'pass'
-}
-
 /**
  * One verdict over the drop and the leak rate of a test: one limit is enough where the set has no
  * other, but a limit that could not be applied to the test leaves it open.
@@ -37,8 +32,8 @@ export function overallVerdict(verdicts: readonly CertifiedVerdict[]): Certified
 export function testVerdict(
   drop: Pick<CertifiedJudgement, 'verdict' | 'why'>,
   leak: Pick<CertifiedJudgement, 'verdict' | 'why'>,
-): CertifiedVerdict {
-  return overallVerdict(
+): OverallVerdict {
+  return worstVerdict(
     [drop, leak].filter((one) => one.why !== 'no-limit').map((one) => one.verdict),
   )
 }

@@ -4,12 +4,13 @@ import type { JudgedReason, Verdict } from './judged.ts'
 import type { LimitBasis } from './limit-set.ts'
 import type { FaceKind } from './seal.ts'
 import type { StaticTestTyped, TestSection } from './static-test.ts'
+import type { OverallVerdict } from './worst-verdict.ts'
 
 /** A number as computed, and as printed: what was printed is stored with the record. */
 export type Figure = { readonly value: number; readonly text: string }
 
-/** `open`: there was nothing to compare with. */
-export type CertifiedVerdict = Verdict
+/** Over several results; `open`: there was nothing to compare one with. */
+export type CertifiedVerdict = OverallVerdict
 
 /** A limit in the unit of its result, as written at its source, with how well it is founded. */
 export type CertifiedLimit = {
@@ -28,7 +29,7 @@ export type CertifiedLimit = {
 
 /** One result beside its limit, and why the verdict is what it is. */
 export type CertifiedJudgement = {
-  readonly verdict: CertifiedVerdict
+  readonly verdict: Verdict
   readonly why: JudgedReason
   readonly limit: CertifiedLimit | null
 }

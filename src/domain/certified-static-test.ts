@@ -45,7 +45,7 @@ function stateOf(test: StaticTest) {
 }
 
 function judgedLeak(test: StaticTest, evidence: Evidence) {
-  const judged = judgeStaticTest(test, evidence.limitSet)
+  const judged = judgeStaticTest(test, evidence)
   const drop = judged.find((one) => one.characteristic === 'static-drop')
   const leak = judged.find((one) => one.characteristic === 'static-leak-rate')
   if (drop === undefined || leak === undefined || leak.value === null) {

@@ -1,10 +1,13 @@
 import { atMost } from '../science/acceptance/at-most.ts'
-import { judgeUpperLimit } from '../science/acceptance/judge-upper-limit.ts'
 import { cToTemperature } from '../science/units/c-to-temperature.ts'
+import { appliedLimitOf } from './applied-limit-of.ts'
+import { isWithinLimits } from './is-within-limits.ts'
+import type { JudgeContext } from './judge-context.ts'
+import { judgeResult, type ResultToJudge } from './judge-result.ts'
 import type { Judged } from './judged.ts'
-import { limitFor } from './limit-for.ts'
-import type { Limit, LimitSet } from './limit-set.ts'
+import type { Limit } from './limit-set.ts'
 import type { StaticTest } from './static-test.ts'
+import type { Uncertainty } from './uncertainty.ts'
 
 /** Limits of leak rate are written for gas at this temperature. */
 export const leakLimitTemperatureC = 20
@@ -13,6 +16,8 @@ export type JudgedStaticTest = Pick<
   StaticTest,
   | 'pressureDropKPa'
   | 'leakPaM3PerS'
+  | 'dropUncertainty'
+  | 'leakUncertainty'
   | 'referenceTemperatureC'
   | 'volumeL'
   | 'durationS'
@@ -28,37 +33,43 @@ export type JudgedStaticTest = Pick<
  * fails all the more. Limits are written for gas that leaves: a hold that did not begin above the
  * air around can't show it, and where more gas came in than may leave, something fed the volume.
  */
-export function judgeStaticTest(test: JudgedStaticTest, limitSet: LimitSet): readonly Judged[] {
-  const drop = limitFor(limitSet, 'static-drop', null) ?? null
-  const leak = limitFor(limitSet, 'static-leak-rate', null) ?? null
-  const canLeave = test.startPressureKPaAbs > test.barometerKPa
-  const dropKPa = test.pressureDropKPa
-  const leakPaM3PerS = leakAtLimitTemperature(test)
+export function judgeStaticTest(test: JudgedStaticTest, context: JudgeContext): readonly Judged[] {
+  const { limitSet, agreedRule } = context
+  const { uncertaintyShareAtMost } = limitSet
+  const by = { agreedRule, uncertaintyShareAtMost }
+  const factor = toLimitTemperature(test)
   return [
-    judge('static-drop', dropKPa, drop, canLeave, drop && whyNotComparable(test, drop)),
-    judge('static-leak-rate', leakPaM3PerS, leak, canLeave, null),
+    judge(test, {
+      ...by,
+      characteristic: 'static-drop',
+      value: test.pressureDropKPa,
+      uncertainty: test.dropUncertainty,
+      applied: appliedLimitOf('static-drop', context, whole),
+    }),
+    judge(test, {
+      ...by,
+      characteristic: 'static-leak-rate',
+      value: test.leakPaM3PerS * factor,
+      uncertainty: test.leakUncertainty && scaled(test.leakUncertainty, factor),
+      applied: appliedLimitOf('static-leak-rate', context, whole),
+    }),
   ]
 }
 
-function judge(
-  characteristic: Judged['characteristic'],
-  value: number,
-  limit: Limit | null,
-  canLeave: boolean,
-  whyNot: Judged['why'] | null,
-): Judged {
-  const open = (why: Judged['why']): Judged => {
-    return { characteristic, verdict: 'open', value, limit, ...notWeighed(limit), why }
-  }
-  if (limit === null) return open('no-limit')
-  if (!canLeave) return open('not-above-air')
-  const verdict = judgeUpperLimit({ value, upperLimit: limit.upper ?? Number.POSITIVE_INFINITY })
-  if (verdict === 'fail')
-    return { characteristic, verdict, value, limit, ...notWeighed(limit), why: 'beyond-limit' }
+/** A test speaks for no single component. */
+const whole = { componentId: null } as const
+
+function judge(test: JudgedStaticTest, result: ResultToJudge): Judged {
+  const judged = judgeResult(result)
+  const { limit, upper } = judged
+  const open = (why: Judged['why']): Judged => ({ ...judged, verdict: 'open', decision: null, why })
+  if (limit === null || judged.verdict === 'open') return judged
+  if (test.startPressureKPaAbs <= test.barometerKPa) return open('not-above-air')
+  if (!isWithinLimits(result.value, judged)) return judged
+  const whyNot = result.characteristic === 'static-drop' ? whyNotComparable(test, limit) : null
   if (whyNot !== null) return open(whyNot)
-  if (!atMost({ value: -value, limit: limit.upper ?? Number.POSITIVE_INFINITY }))
-    return open('gas-came-in')
-  return { characteristic, verdict, value, limit, ...notWeighed(limit), why: 'within-limit' }
+  if (upper !== null && !atMost({ value: -result.value, limit: upper })) return open('gas-came-in')
+  return judged
 }
 
 function whyNotComparable(test: JudgedStaticTest, limit: Limit): Judged['why'] | null {
@@ -75,12 +86,16 @@ function isStartTooLow(test: JudgedStaticTest, { startAtLeastKPaGauge }: Limit):
 }
 
 /** The same amount of gas per second is more throughput when it is warmer: q ~ T. */
-function leakAtLimitTemperature(test: JudgedStaticTest): number {
-  if (test.referenceTemperatureC === leakLimitTemperatureC) return test.leakPaM3PerS
+function toLimitTemperature({ referenceTemperatureC }: JudgedStaticTest): number {
+  if (referenceTemperatureC === leakLimitTemperatureC) return 1
   const limitK = cToTemperature(leakLimitTemperatureC, 'K')
-  return (test.leakPaM3PerS * limitK) / cToTemperature(test.referenceTemperatureC, 'K')
+  return limitK / cToTemperature(referenceTemperatureC, 'K')
 }
 
-function notWeighed(limit: Limit | null) {
-  return { lower: null, upper: limit?.upper ?? null, decision: null, largestSource: null }
+function scaled(uncertainty: Uncertainty, factor: number): Uncertainty {
+  return {
+    ...uncertainty,
+    standardUncertainty: uncertainty.standardUncertainty * factor,
+    expandedUncertainty: uncertainty.expandedUncertainty * factor,
+  }
 }

@@ -1,8 +1,10 @@
 import type { Evidence } from './evidence.ts'
 import type { FlatnessReading } from './flatness.ts'
 import { judgeFlatness } from './judge-flatness.ts'
+import { judgeMeasuredValue } from './judge-measured-value.ts'
 import { judgeStaticTest } from './judge-static-test.ts'
 import type { Judged } from './judged.ts'
+import type { MeasuredValue } from './measured-value.ts'
 import type { StaticTest } from './static-test.ts'
 
 export type JudgedReading = {
@@ -19,23 +21,40 @@ export type JudgedTest = {
   readonly replacedBy: StaticTest | null
 }
 
+export type JudgedValue = {
+  readonly measured: MeasuredValue
+  readonly judged: Judged
+  readonly replacedBy: MeasuredValue | null
+}
+
 /** Every reading of an order beside its verdict, replaced ones too, oldest first. */
 export function judgedReadings(evidence: Evidence): readonly JudgedReading[] {
-  const { flatnessReadings, limitSet, seal } = evidence
-  return flatnessReadings.map((reading) => {
-    const material = seal.components.find((one) => one.id === reading.componentId)?.material
-    const judged = judgeFlatness(reading, limitSet, material ?? null)
-    return { reading, judged, replacedBy: replacing(flatnessReadings, reading) }
-  })
+  const { flatnessReadings } = evidence
+  return flatnessReadings.map((reading) => ({
+    reading,
+    judged: judgeFlatness(reading, evidence),
+    replacedBy: replacing(flatnessReadings, reading),
+  }))
 }
 
 /** Every static test of an order beside its verdicts, replaced ones too, oldest first. */
 export function judgedTests(evidence: Evidence): readonly JudgedTest[] {
-  const { staticTests, limitSet } = evidence
-  return staticTests.map((test) => {
-    const judged = judgeStaticTest(test, limitSet)
-    return { test, judged, replacedBy: replacing(staticTests, test) }
-  })
+  const { staticTests } = evidence
+  return staticTests.map((test) => ({
+    test,
+    judged: judgeStaticTest(test, evidence),
+    replacedBy: replacing(staticTests, test),
+  }))
+}
+
+/** Every value read with an instrument beside its verdict, replaced ones too, oldest first. */
+export function judgedValues(evidence: Evidence): readonly JudgedValue[] {
+  const { measuredValues } = evidence
+  return measuredValues.map((measured) => ({
+    measured,
+    judged: judgeMeasuredValue(measured, evidence),
+    replacedBy: replacing(measuredValues, measured),
+  }))
 }
 
 function replacing<T extends { readonly id: number; readonly replacedById: number | null }>(

@@ -1,8 +1,9 @@
 import type { Evidence } from './evidence.ts'
 import type { FlatnessReading } from './flatness.ts'
 import { directionCount } from './parse-directions.ts'
-import { type FaceKind, faceKinds } from './seal.ts'
+import { type Arrangement, type FaceKind, faceKinds } from './seal.ts'
 import { standingReadings, standingTests } from './standing.ts'
+import type { TestSection } from './static-test.ts'
 
 export type MissingKind =
   | 'decontamination'
@@ -15,6 +16,8 @@ export type MissingKind =
 export type Missing = {
   readonly kind: MissingKind
   readonly faceKind?: FaceKind
+  /** Of `static-test`: the half of a dual seal that is left; absent where no test counts yet. */
+  readonly section?: TestSection
   /** Of `second-direction`: how many are needed and how many were read. */
   readonly with?: { readonly neededCount: number; readonly readCount: number }
 }
@@ -35,8 +38,18 @@ export function missingForHandOver(evidence: Evidence): readonly Missing[] {
     const fault = missingOfFace(reading, faceKind, limitSet.directionsRequiredCount)
     if (fault !== undefined) missing.push(fault)
   }
-  if (standingTests(staticTests).length === 0) missing.push({ kind: 'static-test' })
-  return missing
+  const sections = standingTests(staticTests).map((one) => one.section)
+  return [...missing, ...missingTests(seal.arrangement, sections)]
+}
+
+/** A dual seal is two seals: it is tested as a whole, or each of the two. */
+function missingTests(arrangement: Arrangement, sections: readonly TestSection[]): Missing[] {
+  const isDual = arrangement === 'dual' || arrangement === 'cartridge-dual'
+  const kind = 'static-test' as const
+  if (!isDual) return sections.length === 0 ? [{ kind }] : []
+  if (sections.includes('whole')) return []
+  const left = (['inboard', 'outboard'] as const).filter((one) => !sections.includes(one))
+  return left.length === 2 ? [{ kind }] : left.map((section) => ({ kind, section }))
 }
 
 function missingOfFace(

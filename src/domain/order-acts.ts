@@ -13,6 +13,8 @@ export type OrderActs = {
   readonly canStateDecontamination: boolean
   readonly canSeeEvidence: boolean
   readonly canWithdraw: boolean
+  /** As long as nothing is measured. */
+  readonly canAgreeRule: boolean
   readonly moves: readonly HandMove[]
 }
 
@@ -29,6 +31,7 @@ export function orderActs(
     canStateDecontamination:
       role !== 'customer' && (openStages.includes(stage) || stage === 'handed-over'),
     canSeeEvidence: role === 'inspector' || role === 'manager',
+    canAgreeRule: (role === 'inspector' || role === 'manager') && openStages.includes(stage),
     canWithdraw: next.includes('withdrawn') && mayMove(role, 'withdrawn'),
     moves: handMoves.filter(
       (to) => next.includes(to) && mayMove(role, to) && !(to === 'stripped' && isInQuarantine),

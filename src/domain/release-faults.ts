@@ -1,14 +1,14 @@
+import { blocksRelease } from './blocks-release.ts'
 import type { Characteristic } from './characteristic.ts'
+import { type CountedResult, countedResults } from './counted-results.ts'
+import { didTheWork } from './did-the-work.ts'
 import type { Evidence } from './evidence.ts'
 import type { InstrumentUse } from './instrument.ts'
-import { judgeFlatness } from './judge-flatness.ts'
-import { judgeStaticTest } from './judge-static-test.ts'
-import type { JudgedReason } from './judged.ts'
+import { instrumentsUsed } from './instruments-used.ts'
+import type { JudgedReason, Verdict } from './judged.ts'
 import { missingForHandOver } from './missing-for-hand-over.ts'
 import type { HandOver } from './release.ts'
-import type { FaceKind } from './seal.ts'
-import { standingReadings, standingTests } from './standing.ts'
-import type { TestSection } from './static-test.ts'
+import { standingDoubts } from './standing-doubts.ts'
 import type { User } from './user.ts'
 
 /** The sentence by which an inspector takes an instrument out of calibration on themselves. */
@@ -23,14 +23,16 @@ export type ReleaseFault =
   | { readonly id: 'already-decided'; readonly byName: string }
   | { readonly id: 'something-missing' }
   | ResultFails
+  /** Found out of tolerance after its last good calibration; the records were not answered for. */
+  | { readonly id: 'instrument-in-doubt'; readonly numbers: readonly string[] }
   | { readonly id: 'instrument-not-acknowledged'; readonly numbers: readonly string[] }
 
-type ResultFails = {
+/** A result that fails, fails conditionally or can't be decided, without a concession. */
+type ResultFails = Pick<CountedResult, 'componentKind' | 'section'> & {
   readonly id: 'result-fails'
   readonly characteristic: Characteristic
+  readonly verdict: Verdict
   readonly why: JudgedReason
-  readonly faceKind: FaceKind | null
-  readonly section: TestSection | null
 }
 
 export type ReleaseQuestion = {
@@ -43,24 +45,24 @@ export type ReleaseQuestion = {
 
 /** Everything that stands between an order and its release; empty when it can be released. */
 export function releaseFaults(question: ReleaseQuestion): readonly ReleaseFault[] {
-  const { evidence, user, acknowledgement = '' } = question
+  const { evidence, user, handOver, acknowledgement = '' } = question
   const faults: ReleaseFault[] = []
   if (user.role !== 'inspector' || !user.isActive) faults.push({ id: 'not-inspector' })
-  if (didTheWork(question)) faults.push({ id: 'lapped-or-tested' })
+  if (didTheWork(evidence, user.id, handOver)) faults.push({ id: 'lapped-or-tested' })
   faults.push(...handOverFaults(question))
   if (missingForHandOver(evidence).length > 0) faults.push({ id: 'something-missing' })
   faults.push(...failingResults(evidence))
-  const numbers = [...new Set(usesOutOfCalibration(evidence).map((use) => use.number))]
+  const doubted = namesOnce(standingDoubts(evidence).map((one) => one.instrumentNumber))
+  if (doubted.length > 0) faults.push({ id: 'instrument-in-doubt', numbers: doubted })
+  const numbers = namesOnce(
+    usesOutOfCalibration(evidence)
+      .filter((use) => use.exception === undefined)
+      .map((use) => use.number),
+  )
   if (numbers.length > 0 && acknowledgement.trim().length < acknowledgementLength.min) {
     faults.push({ id: 'instrument-not-acknowledged', numbers })
   }
   return faults
-}
-
-/** Recorded a reading or a test, one since replaced too, or handed the order over. */
-function didTheWork({ evidence, user, handOver }: ReleaseQuestion): boolean {
-  const records = [...evidence.flatnessReadings, ...evidence.staticTests]
-  return records.some((one) => one.recordedById === user.id) || handOver?.byId === user.id
 }
 
 function handOverFaults({ evidence, handOver }: ReleaseQuestion): readonly ReleaseFault[] {
@@ -76,36 +78,23 @@ function handOverFaults({ evidence, handOver }: ReleaseQuestion): readonly Relea
 }
 
 function failingResults(evidence: Evidence): readonly ResultFails[] {
-  const { limitSet, seal } = evidence
-  const ofFaces = standingReadings(evidence.flatnessReadings)
-    .filter((one) => one.condition === 'as-left')
-    .flatMap((reading) => {
-      const component = seal.components.find((one) => one.id === reading.componentId)
-      const judged = judgeFlatness(reading, limitSet, component?.material ?? null)
-      return { judged, faceKind: reading.faceKind, section: null }
-    })
-  const ofTests = standingTests(evidence.staticTests).flatMap((test) =>
-    judgeStaticTest(test, limitSet).map((judged) => ({
-      judged,
-      faceKind: null,
-      section: test.section,
-    })),
-  )
-  return [...ofFaces, ...ofTests]
-    .filter(({ judged }) => judged.verdict === 'fail')
-    .map(({ judged: { characteristic, why }, faceKind, section }) => {
-      return { id: 'result-fails', characteristic, why, faceKind, section }
+  return countedResults(evidence)
+    .filter((one) => blocksRelease(one.judged.verdict) && one.concession === null)
+    .map(({ judged: { characteristic, verdict, why }, componentKind, section }) => {
+      return { id: 'result-fails', characteristic, verdict, why, componentKind, section }
     })
 }
 
-/** Of the readings and tests that speak for the seal, as found and as left. */
+/**
+ * Of the records that speak for the seal, as found and as left. A use that an inspector allowed
+ * beforehand is among them and needs no second word.
+ */
 export function usesOutOfCalibration(evidence: Evidence): readonly InstrumentUse[] {
-  const readings = standingReadings(evidence.flatnessReadings).flatMap((one) => [
-    one.lamp,
-    one.flat,
-  ])
-  const tests = standingTests(evidence.staticTests).flatMap((one) => [one.gauge, one.thermometer])
-  return [...readings, ...tests]
-    .filter((use) => use !== null)
-    .filter((use) => use.status !== 'in-calibration')
+  return instrumentsUsed(evidence).filter(
+    (use) => use.status !== 'in-calibration' || use.exception !== undefined,
+  )
+}
+
+function namesOnce(names: readonly string[]): readonly string[] {
+  return [...new Set(names)]
 }

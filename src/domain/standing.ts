@@ -1,5 +1,6 @@
 import { currentOnly } from './current-only.ts'
 import type { FlatnessReading } from './flatness.ts'
+import type { MeasuredValue } from './measured-value.ts'
 import type { StaticTest } from './static-test.ts'
 
 /**
@@ -15,6 +16,14 @@ export function standingReadings(readings: readonly FlatnessReading[]): readonly
 /** The tests that speak for the seal: of each section the newest that no correction replaced. */
 export function standingTests(tests: readonly StaticTest[]): readonly StaticTest[] {
   return newestOfEach(currentOnly(tests), (one) => one.section)
+}
+
+/** The values that speak: of each characteristic, component and condition the newest. */
+export function standingValues(values: readonly MeasuredValue[]): readonly MeasuredValue[] {
+  return newestOfEach(
+    currentOnly(values),
+    (one) => `${one.characteristic} ${one.componentId} ${one.condition}`,
+  )
 }
 
 function newestOfEach<T>(records: readonly T[], keyOf: (one: T) => string): readonly T[] {

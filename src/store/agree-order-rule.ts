@@ -1,13 +1,11 @@
-import { eq } from 'drizzle-orm'
 import type { Actor } from '../domain/actor.ts'
 import type { StatedRule } from '../domain/agreed-rule.ts'
 import { AppError } from '../domain/app-error.ts'
+import { isMeasured } from '../domain/is-measured.ts'
 import { addAgreedRule } from './add-agreed-rule.ts'
 import type { Store } from './open.ts'
+import { readEvidence } from './read-evidence.ts'
 import { requireOpenOrder } from './require-open-order.ts'
-import { flatnessReading } from './schema/flatness-reading.ts'
-import { measuredValue } from './schema/measured-value.ts'
-import { staticTest } from './schema/static-test.ts'
 
 /**
  * Agrees on a rule for one order, before anything of it is measured: who knows the result no longer
@@ -22,16 +20,9 @@ export function agreeOrderRule(
   const { workOrderId, stated } = fresh
   store.transact(() => {
     const order = requireOpenOrder(store, workOrderId)
-    if (isMeasured(store, workOrderId)) {
+    if (isMeasured(readEvidence(store, workOrderId))) {
       throw new AppError('conflict', 'already-measured', { number: order.number })
     }
     addAgreedRule(store, { of: { workOrderId }, stated, subject: order.number }, actor)
-  })
-}
-
-function isMeasured({ db }: Store, workOrderId: number): boolean {
-  return [flatnessReading, staticTest, measuredValue].some((table) => {
-    const isOfOrder = eq(table.workOrderId, workOrderId)
-    return db.select({ id: table.id }).from(table).where(isOfOrder).limit(1).get() !== undefined
   })
 }

@@ -1,15 +1,22 @@
 import { expect, test } from 'vitest'
 import { judgeFlatness } from '../../src/domain/judge-flatness.ts'
 import { buildFlatnessReading } from '../support/build-flatness-reading.ts'
+import { buildJudgeContext } from '../support/build-judge-context.ts'
 import { buildLimit, buildLimitSet } from '../support/build-limit-set.ts'
+import { buildUncertainty } from '../support/build-uncertainty.ts'
 
-const limitSet = buildLimitSet()
-const judge = (flatnessUm: number | null, set = limitSet) =>
-  judgeFlatness({ flatnessUm }, set, null)
+const rotating = 11
+const seat = 12
+const judge = (flatnessUm: number | null, limitSet = buildLimitSet()) =>
+  judgeFlatness(
+    { flatnessUm, uncertainty: null, componentId: rotating },
+    buildJudgeContext({ limitSet }),
+  )
 
 test('passes at the limit and fails beyond it, unrounded', () => {
   const at = judge(0.8814)
   expect([at.verdict, at.why, at.value, at.limit?.id]).toEqual(['pass', 'within-limit', 0.8814, 1])
+  expect([at.lower, at.upper]).toEqual([null, 0.8814])
   // Prints as 0.881 like the limit, and is beyond it all the same.
   const beyond = judge(0.88141)
   expect([beyond.verdict, beyond.why]).toEqual(['fail', 'beyond-limit'])
@@ -21,8 +28,9 @@ test('passes three helium bands at a limit of 0.8814 um, though doubles round up
 
 test('never passes an unreadable face, with a limit or without', () => {
   const reading = buildFlatnessReading({ pattern: 'unreadable' })
-  const judged = judgeFlatness(reading, limitSet, null)
+  const judged = judgeFlatness(reading, buildJudgeContext())
   expect([judged.verdict, judged.why, judged.value]).toEqual(['fail', 'unreadable', null])
+  expect(judged.decision).toBeNull()
   expect(judge(null, buildLimitSet({ limits: [] })).verdict).toBe('fail')
 })
 
@@ -32,8 +40,25 @@ test('leaves open what has no limit: no limit is no pass', () => {
 })
 
 test('goes by the material of the face', () => {
-  const hard = buildLimit({ id: 5, faceMaterial: 'tungsten-carbide', upper: 0.3 })
-  const set = buildLimitSet({ limits: [buildLimit(), hard] })
-  expect(judgeFlatness({ flatnessUm: 0.5 }, set, 'carbon-graphite').verdict).toBe('pass')
-  expect(judgeFlatness({ flatnessUm: 0.5 }, set, 'tungsten-carbide').verdict).toBe('fail')
+  const hard = buildLimit({ id: 5, faceMaterial: 'silicon-carbide-sintered', upper: 0.3 })
+  const limitSet = buildLimitSet({ limits: [buildLimit(), hard] })
+  const context = buildJudgeContext({ limitSet })
+  const of = { flatnessUm: 0.5, uncertainty: null }
+  expect(judgeFlatness({ ...of, componentId: rotating }, context).verdict).toBe('pass')
+  expect(judgeFlatness({ ...of, componentId: seat }, context).verdict).toBe('fail')
+})
+
+test('weighs the uncertainty of the reading by the agreed rule', () => {
+  const reading = { flatnessUm: 0.85, uncertainty: buildUncertainty(0.04), componentId: rotating }
+  const { agreedRule } = buildJudgeContext()
+  const judged = judgeFlatness(
+    reading,
+    buildJudgeContext({ agreedRule: { ...agreedRule, rule: 'guard-u95' } }),
+  )
+  expect([judged.verdict, judged.why, judged.largestSource]).toEqual([
+    'fail',
+    'within-guard',
+    'reading',
+  ])
+  expect(judgeFlatness(reading, buildJudgeContext()).verdict).toBe('pass')
 })

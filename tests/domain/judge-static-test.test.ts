@@ -1,21 +1,29 @@
 import { describe, expect, test } from 'vitest'
 import { judgeStaticTest } from '../../src/domain/judge-static-test.ts'
 import type { Limit } from '../../src/domain/limit-set.ts'
+import { buildJudgeContext } from '../support/build-judge-context.ts'
 import { buildLimit, buildLimitSet } from '../support/build-limit-set.ts'
 import { buildStaticTest } from '../support/build-static-test.ts'
+import { buildUncertainty } from '../support/build-uncertainty.ts'
 
 // 14 kPa within 300 s from at most 28 L.
-const dropLimits = buildLimitSet()
+const dropLimits = buildJudgeContext()
 const leakLimit: Limit = buildLimit({ id: 7, characteristic: 'static-leak-rate', upper: 0.01 })
-const leakLimits = buildLimitSet({ limits: [leakLimit] })
+const leakLimits = buildJudgeContext({ limitSet: buildLimitSet({ limits: [leakLimit] }) })
 
+/** Without a budget, as records older than budgets are: the value alone is compared. */
+const bareTest = (changes: Parameters<typeof buildStaticTest>[0] = {}) =>
+  buildStaticTest({ dropUncertainty: null, leakUncertainty: null, ...changes })
+
+const judgedBy = (...limits: readonly Limit[]) =>
+  buildJudgeContext({ limitSet: buildLimitSet({ limits }) })
 const dropOf = (changes: Parameters<typeof buildStaticTest>[0]) =>
-  judgeStaticTest(buildStaticTest(changes), dropLimits)[0]
+  judgeStaticTest(bareTest(changes), dropLimits)[0]
 const leakOf = (changes: Parameters<typeof buildStaticTest>[0]) =>
-  judgeStaticTest(buildStaticTest(changes), leakLimits)[1]
+  judgeStaticTest(bareTest(changes), leakLimits)[1]
 
 test('answers drop and leak rate, in that order, with what they are', () => {
-  const judged = judgeStaticTest(buildStaticTest(), dropLimits)
+  const judged = judgeStaticTest(bareTest(), dropLimits)
   expect(judged.map((one) => one.characteristic)).toEqual(['static-drop', 'static-leak-rate'])
 })
 
@@ -45,13 +53,11 @@ describe('drop', () => {
   })
 
   describe('with a limit that is written for a start of 170 kPa gauge', () => {
-    const written = buildLimitSet({
-      limits: [
-        buildLimit({ id: 5, characteristic: 'static-drop', upper: 14, startAtLeastKPaGauge: 170 }),
-      ],
-    })
+    const written = judgedBy(
+      buildLimit({ id: 5, characteristic: 'static-drop', upper: 14, startAtLeastKPaGauge: 170 }),
+    )
     const judgedOf = (changes: Parameters<typeof buildStaticTest>[0]) =>
-      judgeStaticTest(buildStaticTest(changes), written)[0]
+      judgeStaticTest(bareTest(changes), written)[0]
 
     test('is not judged where the hold began lower and the drop keeps the limit', () => {
       // 0.2 bar gauge: 20 + 101.325 kPa.
@@ -83,11 +89,11 @@ describe('drop', () => {
       const judged = dropOf({ ...milder, endPressureKPaAbs: 200 })
       expect([judged?.verdict, judged?.why]).toEqual(['fail', 'beyond-limit'])
     }
-    const written = buildLimitSet({
-      limits: [buildLimit({ characteristic: 'static-drop', upper: 14, startAtLeastKPaGauge: 170 })],
-    })
+    const written = judgedBy(
+      buildLimit({ characteristic: 'static-drop', upper: 14, startAtLeastKPaGauge: 170 }),
+    )
     const low = { startPressureKPaAbs: 121.325, endPressureKPaAbs: 101.325 }
-    expect(judgeStaticTest(buildStaticTest(low), written)[0]?.verdict).toBe('fail')
+    expect(judgeStaticTest(bareTest(low), written)[0]?.verdict).toBe('fail')
   })
 
   test('is not judged where the pressure rose by more than it may fall', () => {
@@ -97,11 +103,9 @@ describe('drop', () => {
   })
 
   test('is always comparable where the limit names neither volume nor hold nor start', () => {
-    const plain = buildLimitSet({
-      limits: [buildLimit({ characteristic: 'static-drop', upper: 14 })],
-    })
+    const plain = judgedBy(buildLimit({ characteristic: 'static-drop', upper: 14 }))
     const judged = judgeStaticTest(
-      buildStaticTest({
+      bareTest({
         volumeL: 500,
         durationS: 10,
         startPressureKPaAbs: 102,
@@ -113,7 +117,7 @@ describe('drop', () => {
   })
 
   test('is open without a limit', () => {
-    const judged = judgeStaticTest(buildStaticTest(), leakLimits)[0]
+    const judged = judgeStaticTest(bareTest(), leakLimits)[0]
     expect([judged?.verdict, judged?.why, judged?.limit, judged?.value]).toEqual([
       'open',
       'no-limit',
@@ -124,15 +128,16 @@ describe('drop', () => {
 })
 
 describe('a hold that did not begin above the air around', () => {
-  const limits = buildLimitSet({
-    limits: [buildLimit({ id: 6, characteristic: 'static-drop', upper: 14 }), leakLimit],
-  })
+  const limits = judgedBy(
+    buildLimit({ id: 6, characteristic: 'static-drop', upper: 14 }),
+    leakLimit,
+  )
   test.each([
     ['without any pressure', 101.325, 101.325],
     ['under a vacuum that held', 20, 20],
     ['under a vacuum that broke', 20, 90],
   ])('is judged neither by drop nor by leak rate: %s', (_, startPressureKPaAbs, end) => {
-    const test = buildStaticTest({ startPressureKPaAbs, endPressureKPaAbs: end })
+    const test = bareTest({ startPressureKPaAbs, endPressureKPaAbs: end })
     for (const judged of judgeStaticTest(test, limits)) {
       expect([judged.verdict, judged.why]).toEqual(['open', 'not-above-air'])
     }
@@ -162,10 +167,63 @@ describe('leak rate', () => {
     const at20 = leakOf({})?.value
     const at0 = leakOf({ referenceTemperatureC: 0 })
     expect(at0?.value).toBeCloseTo(at20 ?? 0, 14) // rounding of doubles
-    expect(buildStaticTest({ referenceTemperatureC: 0 }).leakPaM3PerS).toBeLessThan(at20 ?? 0)
+    expect(bareTest({ referenceTemperatureC: 0 }).leakPaM3PerS).toBeLessThan(at20 ?? 0)
   })
 
   test('is open without a limit', () => {
-    expect(judgeStaticTest(buildStaticTest(), dropLimits)[1]?.why).toBe('no-limit')
+    expect(judgeStaticTest(bareTest(), dropLimits)[1]?.why).toBe('no-limit')
+  })
+})
+
+describe('with its uncertainty', () => {
+  const guarded = (limit: Limit) => {
+    const { agreedRule } = buildJudgeContext()
+    return buildJudgeContext({
+      limitSet: buildLimitSet({ limits: [limit] }),
+      agreedRule: { ...agreedRule, rule: 'guard-u95' },
+    })
+  }
+  // A drop of 13 kPa: 271 to 258.
+  const near = { endPressureKPaAbs: 258, dropUncertainty: buildUncertainty(0.6) }
+
+  test('a drop within the limit can be refused by the guard band', () => {
+    const limit = buildLimit({ characteristic: 'static-drop', upper: 14 })
+    const judged = judgeStaticTest(buildStaticTest(near), guarded(limit))[0]
+    expect([judged?.verdict, judged?.why]).toEqual(['fail', 'within-guard'])
+    expect(judgeStaticTest(buildStaticTest(near), judgedBy(limit))[0]?.verdict).toBe('pass')
+  })
+
+  test('a drop that is not comparable stays open, whatever the guard band says', () => {
+    const limit = buildLimit({ characteristic: 'static-drop', upper: 14, withinS: 600 })
+    const judged = judgeStaticTest(buildStaticTest(near), guarded(limit))[0]
+    expect([judged?.verdict, judged?.why, judged?.decision]).toEqual([
+      'open',
+      'hold-too-short',
+      null,
+    ])
+  })
+
+  test('a drop beyond the limit fails, comparable or not', () => {
+    const limit = buildLimit({ characteristic: 'static-drop', upper: 14, withinS: 600 })
+    const beyond = { ...near, endPressureKPaAbs: 250 }
+    expect(judgeStaticTest(buildStaticTest(beyond), guarded(limit))[0]?.why).toBe('beyond-limit')
+  })
+
+  test('a leak rate and its uncertainty are brought to the temperature of the limit', () => {
+    const test = buildStaticTest({
+      referenceTemperatureC: 0,
+      leakUncertainty: buildUncertainty(0.0004),
+    })
+    const { decision, value } = judgeStaticTest(test, leakLimits)[1] ?? {}
+    // 293.15 K / 273.15 K.
+    expect((value ?? 0) / test.leakPaM3PerS).toBeCloseTo(293.15 / 273.15, 12) // doubles
+    const share = (0.0008 * (293.15 / 273.15)) / 0.01
+    expect(decision?.uncertaintyShare).toBeCloseTo(share, 12) // doubles
+  })
+
+  test('is needed by a guard band: without it nothing is decided', () => {
+    const limit = buildLimit({ characteristic: 'static-drop', upper: 14 })
+    const judged = judgeStaticTest(bareTest(), guarded(limit))[0]
+    expect([judged?.verdict, judged?.why]).toEqual(['undecidable', 'no-uncertainty'])
   })
 })

@@ -95,8 +95,9 @@ describe('results', () => {
       {
         id: 'result-fails',
         characteristic: 'flatness',
+        verdict: 'fail',
         why: 'beyond-limit',
-        faceKind: 'rotating-face',
+        componentKind: 'rotating-face',
         section: null,
       },
     ])
@@ -113,7 +114,7 @@ describe('results', () => {
   test('block where a static test fails, in any section', () => {
     const inboard = buildStaticTest({ id: 2, section: 'inboard', endPressureKPaAbs: 250 })
     expect(ask({ staticTests: [buildStaticTest(), inboard] })).toMatchObject([
-      { id: 'result-fails', characteristic: 'static-drop', section: 'inboard', faceKind: null },
+      { id: 'result-fails', characteristic: 'static-drop', section: 'inboard', componentKind: null },
     ])
   })
 

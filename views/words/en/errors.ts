@@ -26,6 +26,7 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'reason-needed': () => 'Say why.',
   'no-page': () => 'There is no such page, or it is not yours to see.',
   'no-work-order': () => 'There is no such work order.',
+  'no-result': () => 'There is no such result in this work order, or it is not released yet.',
   'no-certificate': () => 'There is no such certificate.',
   'no-seal': () => 'There is no such seal.',
   'no-customer': () => 'There is no such customer.',

@@ -146,6 +146,7 @@ export const workOrdersWords = {
     lastFluid: 'Last fluid',
     pressure: 'Sealed pressure, gauge',
     temperature: 'Temperature in service',
+    service: 'Service',
     speed: 'Shaft speed',
     received: 'Received',
     due: 'Due',
@@ -165,6 +166,7 @@ export const workOrdersWords = {
     'second-direction': (face: string, needed: number, read: number) =>
       `The ${face} in ${needed} directions: ${read} read.`,
     'static-test': 'A static test.',
+    'other-section': (section: string) => `A static test of the other half: ${section}.`,
   },
 
   receipt: {
@@ -187,6 +189,8 @@ export const workOrdersWords = {
     reasonForRemoval: 'Why was the seal taken out?',
     dueOn: 'Due',
     serviceTitle: 'Service data, as the customer states them',
+    service: 'Service',
+    serviceHint: 'Limits may tell services apart.',
     sealedPressure: 'Sealed pressure, gauge',
     serviceTemperature: 'Temperature',
     shaftSpeed: 'Shaft speed',

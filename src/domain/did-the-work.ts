@@ -1,0 +1,15 @@
+import type { Evidence } from './evidence.ts'
+import type { HandOver } from './release.ts'
+
+/**
+ * Says whether a person recorded anything of an order, one since replaced too, or handed it over:
+ * EN 10204:2004, type 3.1, asks that whoever releases is independent of those who did.
+ */
+export function didTheWork(evidence: Evidence, userId: number, handOver: HandOver | null): boolean {
+  const records = [
+    ...evidence.flatnessReadings,
+    ...evidence.staticTests,
+    ...evidence.measuredValues,
+  ]
+  return records.some((one) => one.recordedById === userId) || handOver?.byId === userId
+}

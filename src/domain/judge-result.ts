@@ -1,0 +1,96 @@
+import {
+  type ConformityDecision,
+  decideConformity,
+} from '../science/acceptance/decide-conformity.ts'
+import type { AgreedRule } from './agreed-rule.ts'
+import type { AppliedLimit } from './applied-limit-of.ts'
+import type { Characteristic } from './characteristic.ts'
+import { isWithinLimits } from './is-within-limits.ts'
+import type { Judged, JudgedReason, Verdict } from './judged.ts'
+import type { Uncertainty } from './uncertainty.ts'
+
+export type ResultToJudge = {
+  readonly characteristic: Characteristic
+  /** In the unit of its limit, unrounded. */
+  readonly value: number
+  /** Null where it is not known. */
+  readonly uncertainty: Uncertainty | null
+  /** Undefined where the set has no limit for it. */
+  readonly applied: AppliedLimit | undefined
+  readonly agreedRule: Pick<AgreedRule, 'rule' | 'probability'>
+  readonly uncertaintyShareAtMost: number
+}
+
+/** Lengths without a sign: the truth can't lie below nought. A leak or a drop can be negative. */
+const withoutSign: readonly Characteristic[] = [
+  'flatness',
+  'roughness',
+  'face-height',
+  'face-parallelism',
+  'shaft-run-out',
+  'sleeve-run-out',
+  'shaft-straightness',
+  'radial-lift',
+  'end-play',
+  'chamber-face-squareness',
+  'register-concentricity',
+]
+
+/**
+ * Holds one result against the limit that applies to it, by the rule that was agreed. The one
+ * place in the records where a verdict comes from.
+ */
+export function judgeResult(result: ResultToJudge): Judged {
+  const { characteristic, value, uncertainty, applied, agreedRule } = result
+  const limit = applied?.limit ?? null
+  const { lower, upper } = applied ?? { lower: null, upper: null }
+  const largestSource = largestSourceOf(uncertainty)
+  const judged = { characteristic, value, limit, lower, upper, largestSource, decision: null }
+  if (applied === undefined) return { ...judged, verdict: 'open', why: 'no-limit' }
+  if (!applied.isSizeKnown) return { ...judged, verdict: 'open', why: 'size-not-known' }
+  if (lower === null && upper === null) return { ...judged, verdict: 'open', why: 'no-limit' }
+  const isWithin = isWithinLimits(value, { lower, upper })
+  if (uncertainty === null) {
+    if (agreedRule.rule !== 'simple') {
+      return { ...judged, verdict: 'undecidable', why: 'no-uncertainty' }
+    }
+    return isWithin
+      ? { ...judged, verdict: 'pass', why: 'within-limit' }
+      : { ...judged, verdict: 'fail', why: 'beyond-limit' }
+  }
+  const decision = decideConformity({
+    value,
+    standardUncertainty: uncertainty.standardUncertainty,
+    expandedUncertainty: uncertainty.expandedUncertainty,
+    ...(lower === null ? {} : { lowerLimit: lower }),
+    ...(upper === null ? {} : { upperLimit: upper }),
+    rule: agreedRule.rule,
+    probability: agreedRule.probability,
+    isNonNegative: withoutSign.includes(characteristic) && value >= 0,
+    uncertaintyShareAtMost: result.uncertaintyShareAtMost,
+  })
+  return { ...judged, decision, verdict: decision.outcome, why: reasonOf(decision, isWithin) }
+}
+
+/** A rule with a guard band refuses what lies within the limit too: it is told apart. */
+function reasonOf(decision: ConformityDecision, isWithin: boolean): JudgedReason {
+  if (decision.outcome === 'undecidable') {
+    return decision.isUncertaintyTooLarge ? 'uncertainty-too-large' : 'not-proven'
+  }
+  if (decision.outcome === 'fail') return isWithin ? 'within-guard' : 'beyond-limit'
+  return reasons[decision.outcome]
+}
+
+const reasons = {
+  pass: 'within-limit',
+  'conditional-pass': 'within-guard',
+  'conditional-fail': 'beyond-within-guard',
+} as const satisfies Partial<Record<Verdict, JudgedReason>>
+
+function largestSourceOf(uncertainty: Uncertainty | null): string | null {
+  let largest: Uncertainty['budget'][number] | undefined
+  for (const line of uncertainty?.budget ?? []) {
+    if (line.contribution > (largest?.contribution ?? 0)) largest = line
+  }
+  return largest?.source ?? null
+}
