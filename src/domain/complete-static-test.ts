@@ -1,6 +1,7 @@
 import { computeStaticTest } from './compute-static-test.ts'
 import { instrumentUse } from './instrument-use.ts'
 import type { NewStaticTest, StaticTest } from './static-test.ts'
+import { staticTestAccuracy } from './static-test-accuracy.ts'
 import type { StaticTestContext } from './static-test-context.ts'
 
 /** A test with all that is computed, before the store gives it an id, a name and a time. */
@@ -23,14 +24,13 @@ export function completeStaticTest(
     if (instrument !== undefined) return instrumentUse(instrument, day)
     throw new RangeError(`completeStaticTest requires an instrument of its context, got id ${id}`)
   }
-  const { thermometerInstrumentId } = test
+  const { thermometerInstrumentId, volumeInstrumentId } = test
+  const accuracy = staticTestAccuracy(test, context.instruments)
   return {
     ...test,
-    ...computeStaticTest(test),
-    leakUncertainty: null,
-    dropUncertainty: null,
+    ...computeStaticTest(test, accuracy),
     gauge: use(test.gaugeInstrumentId),
-    volume: null,
+    volume: volumeInstrumentId === null ? null : use(volumeInstrumentId),
     thermometer: thermometerInstrumentId === null ? null : use(thermometerInstrumentId),
   }
 }

@@ -2,6 +2,7 @@ import { confirmField, isConfirmed } from './confirmed.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
 import { leakLimitTemperatureC } from './judge-static-test.ts'
 import { correctionFields } from './parse-correction.ts'
+import { parseStaticTestBudgetBody } from './parse-static-test-budget.ts'
 import {
   parseGasTemperature,
   parseStartedAt,
@@ -23,6 +24,8 @@ export const staticTestBodyFields = [
   'stabilisationS',
   'gaugeInstrumentId',
   'thermometerInstrumentId',
+  'volumeInstrumentId',
+  'uncertainties',
   'note',
   ...correctionFields,
   confirmField,
@@ -75,6 +78,7 @@ export function parseStaticTestBody(
     startedAt,
     volumeL: fields.decimal('volumeL', volumeL),
     stabilisationS: fields.optionalDecimal('stabilisationS', stabilisationS),
+    budgetInput: parseStaticTestBudgetBody(fields, input),
     ...parseStaticTestCommon(fields, context, startedAt),
   })
 }

@@ -3,7 +3,7 @@ import { parseCorrection } from './parse-correction.ts'
 import { parseDecimal } from './parse-decimal.ts'
 import { noteLength } from './parse-flatness-reading.ts'
 import { parseInstrumentId } from './parse-instrument-id.ts'
-import { type NewStaticTest, noStaticTestBudgetInput, staticTestBounds } from './static-test.ts'
+import { type NewStaticTest, staticTestBounds } from './static-test.ts'
 import type { StaticTestContext } from './static-test-context.ts'
 import { tradeWindow } from './trade-window.ts'
 
@@ -17,7 +17,6 @@ type Common = Pick<
   | 'gaugeInstrumentId'
   | 'thermometerInstrumentId'
   | 'volumeInstrumentId'
-  | 'budgetInput'
   | 'note'
   | 'replacesId'
   | 'reason'
@@ -34,11 +33,13 @@ export function parseStaticTestCommon(
   const thermometer = fields.isGiven('thermometerInstrumentId')
     ? parseInstrumentId(fields, 'thermometerInstrumentId', { kind: 'thermometer', ...asked })
     : undefined
+  const volume = fields.isGiven('volumeInstrumentId')
+    ? parseInstrumentId(fields, 'volumeInstrumentId', { kind: 'volume', ...asked })
+    : undefined
   return {
     gaugeInstrumentId: gauge?.id ?? 0,
     thermometerInstrumentId: thermometer?.id ?? null,
-    volumeInstrumentId: null,
-    budgetInput: noStaticTestBudgetInput,
+    volumeInstrumentId: volume?.id ?? null,
     note: fields.optionalText('note', noteLength.max),
     ...parseCorrection(fields),
   }

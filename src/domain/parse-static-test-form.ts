@@ -1,6 +1,10 @@
 import { confirmField, isConfirmed } from './confirmed.ts'
 import { type Input, openFields } from './fields.ts'
 import { correctionFields } from './parse-correction.ts'
+import {
+  parseStaticTestBudgetForm,
+  staticTestBudgetFormFields,
+} from './parse-static-test-budget.ts'
 import { parseStartedAt, parseStaticTestCommon } from './parse-static-test-common.ts'
 import { parseStaticTestFigures } from './parse-static-test-figures.ts'
 import type { Parsed } from './parsed.ts'
@@ -23,6 +27,8 @@ export const staticTestFormFields = [
   'stabilisationS',
   'gaugeInstrumentId',
   'thermometerInstrumentId',
+  'volumeInstrumentId',
+  ...staticTestBudgetFormFields,
   'note',
   ...correctionFields,
   confirmField,
@@ -46,6 +52,7 @@ export function parseStaticTestForm(
     ...figures,
     startedAt,
     stabilisationS: fields.optionalDecimal('stabilisationS', staticTestBounds.stabilisationS),
+    budgetInput: parseStaticTestBudgetForm(fields),
     ...parseStaticTestCommon(fields, context, startedAt),
   })
 }

@@ -1,12 +1,14 @@
 import { describe, expect, test } from 'vitest'
 import { completeStaticTest } from '../../src/domain/complete-static-test.ts'
-import { computeStaticTest } from '../../src/domain/compute-static-test.ts'
-import { buildInstruments } from '../support/build-instrument.ts'
-import { buildStaticTest } from '../support/build-static-test.ts'
+import { computeStaticTest, type StaticTestFigures } from '../../src/domain/compute-static-test.ts'
+import { buildCalibration, buildInstrument, buildInstruments } from '../support/build-instrument.ts'
+import { buildStaticTest, builtAccuracy } from '../support/build-static-test.ts'
+
+const compute = (test: StaticTestFigures) => computeStaticTest(test, builtAccuracy)
 
 describe('computed columns of a static test', () => {
   test('give the leak that the usual limit of the assembly integrity test means', () => {
-    const computed = computeStaticTest({
+    const computed = compute({
       ...buildStaticTest(),
       startPressureKPaAbs: 270,
       endPressureKPaAbs: 256,
@@ -22,7 +24,7 @@ describe('computed columns of a static test', () => {
   test('tell a fall by cooling from a leak', () => {
     // At constant volume p/T is constant without a leak: 293.15 K to 292.15 K.
     const endPressureKPaAbs = (271 * 292.15) / 293.15
-    const cooled = computeStaticTest({
+    const cooled = compute({
       ...buildStaticTest(),
       endPressureKPaAbs,
       endTemperatureC: 19,
@@ -33,7 +35,7 @@ describe('computed columns of a static test', () => {
   })
 
   test('give a rise as a negative drop and a negative leak', () => {
-    const risen = computeStaticTest({ ...buildStaticTest(), endPressureKPaAbs: 272 })
+    const risen = compute({ ...buildStaticTest(), endPressureKPaAbs: 272 })
     expect(risen.pressureDropKPa).toBe(-1)
     expect(risen.leakPaM3PerS).toBeLessThan(0)
   })
@@ -51,6 +53,20 @@ describe('completing a test', () => {
     expect([complete.gauge.number, complete.gauge.status]).toEqual(['G-01', 'overdue'])
     expect(complete.thermometer?.number).toBe('T-01')
     expect(complete.pressureDropKPa).toBe(1)
+  })
+
+  test('keeps what the instruments of the day say about the uncertainty', () => {
+    const gauge = buildInstrument('pressure-gauge', {
+      unit: 'kPa',
+      calibrations: [buildCalibration({ expandedUncertainty: 0.06, coverageFactor: 2 })],
+    })
+    const volume = buildInstrument('volume')
+    const instruments = [...buildInstruments().filter((one) => one.id !== gauge.id), gauge, volume]
+    const held = buildStaticTest({ volumeInstrumentId: volume.id, budgetInput: null })
+    const complete = completeStaticTest(held, { instruments })
+    expect(complete.volume?.number).toBe('V-01')
+    expect(complete.dropUncertainty?.standardUncertainty).toBeCloseTo(0.0424264, 7) // √2 x 30 Pa
+    expect(complete.leakUncertainty?.leftOut).toEqual(['volume', 'temperature'])
   })
 
   test('leaves the thermometer out where there was none', () => {

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import type { Input } from '../../src/domain/fields.ts'
 import { parseStaticTestBody } from '../../src/domain/parse-static-test-body.ts'
-import { buildInstruments } from '../support/build-instrument.ts'
+import { noStaticTestBudgetInput } from '../../src/domain/static-test.ts'
+import { buildInstrument, buildInstruments } from '../support/build-instrument.ts'
 import { accepted, faultsOf } from '../support/faults-of.ts'
 
 const context = {
@@ -36,6 +37,8 @@ test('reads the least test: the hold lasts from one time to the other and ended 
     stabilisationS: null,
     gaugeInstrumentId: 3,
     thermometerInstrumentId: null,
+    volumeInstrumentId: null,
+    budgetInput: noStaticTestBudgetInput,
     note: '',
     replacesId: null,
     reason: '',
@@ -110,6 +113,19 @@ test('takes a temperature beyond the window of the trade where the program confi
   const hot = { end: { ...end, temperatureC: 451 } }
   expect(faultsOf(parse(hot))).toEqual(['end.temperatureC beyond-window'])
   expect(faultsOf(parse({ ...hot, confirmBeyondWindow: true }))).toEqual([])
+})
+
+test('takes the uncertainties of the calculator, and a calibrated volume', () => {
+  const uncertainties = { volumeRelative: 0.02, pressurePa: 30, temperatureK: 0.05, timeS: 1 }
+  expect(accepted(parse({ uncertainties })).budgetInput).toEqual(uncertainties)
+  const withVolume = { ...context, instruments: [...buildInstruments(), buildInstrument('volume')] }
+  const held = parseStaticTestBody({ ...least, volumeInstrumentId: 12 }, withVolume)
+  expect(accepted(held).volumeInstrumentId).toBe(12)
+  expect(faultsOf(parse({ volumeInstrumentId: 3 }))).toEqual([
+    'volumeInstrumentId wrong-instrument',
+  ])
+  // Traces are not kept yet: refused by name, not dropped.
+  expect(faultsOf(parse({ trace: [] }))).toEqual(['trace unknown-field'])
 })
 
 test('keeps the reference temperature that was asked for', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import type { Input } from '../../src/domain/fields.ts'
 import { parseStaticTestForm } from '../../src/domain/parse-static-test-form.ts'
+import { noStaticTestBudgetInput } from '../../src/domain/static-test.ts'
 import { buildInstrument, buildInstruments } from '../support/build-instrument.ts'
 import { accepted, faultsOf } from '../support/faults-of.ts'
 
@@ -46,6 +47,8 @@ test('reads the least test: gauge pressures over the standard barometer, and as 
     stabilisationS: null,
     gaugeInstrumentId: 3,
     thermometerInstrumentId: null,
+    volumeInstrumentId: null,
+    budgetInput: noStaticTestBudgetInput,
     note: '',
     replacesId: null,
     reason: '',

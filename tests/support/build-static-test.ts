@@ -1,10 +1,21 @@
 import { computeStaticTest } from '../../src/domain/compute-static-test.ts'
 import type { StaticTest } from '../../src/domain/static-test.ts'
+import type { StaticTestAccuracy } from '../../src/domain/static-test-accuracy.ts'
 import { buildInstrumentUse } from './build-instrument.ts'
 
+/** A volume known to 1 %, a gauge to 30 Pa, temperatures to 0.05 K and the time to 1 s. */
+export const builtAccuracy: StaticTestAccuracy = {
+  volumeRelative: 0.01,
+  pressurePa: 30,
+  pressureStepPa: null,
+  temperatureK: 0.05,
+  temperatureStepK: null,
+  timeS: 1,
+}
+
 /**
- * A test of the whole seal: 2 L from 271 to 270 kPa absolute in 300 s at 20 °C, by user 1. The
- * computed columns follow the changes, unless these name them.
+ * A test of the whole seal: 2 L from 271 to 270 kPa absolute in 300 s at 20 °C, by user 1, with
+ * `builtAccuracy`. The computed columns follow the changes, unless these name them.
  */
 export function buildStaticTest(changes: Partial<StaticTest> = {}): StaticTest {
   const test = {
@@ -38,13 +49,11 @@ export function buildStaticTest(changes: Partial<StaticTest> = {}): StaticTest {
     gauge: buildInstrumentUse('pressure-gauge'),
     thermometer: null,
     volume: null,
-    leakUncertainty: null,
-    dropUncertainty: null,
     recordedById: 1,
     recordedByName: 'Tess',
     recordedAt: '2026-11-24T10:10:00.000Z',
     replacedById: null,
     ...changes,
   } as const satisfies Partial<StaticTest>
-  return { ...test, ...computeStaticTest(test), ...changes }
+  return { ...test, ...computeStaticTest(test, builtAccuracy), ...changes }
 }

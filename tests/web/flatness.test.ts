@@ -3,6 +3,7 @@ import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
 import { addInstrument } from '../../src/store/add-instrument.ts'
 import { listFlatnessReadings } from '../../src/store/list-flatness-readings.ts'
 import { withdrawInstrument } from '../../src/store/withdraw-instrument.ts'
+import { buildInstrument } from '../support/build-instrument.ts'
 import { buildShop, type Shop } from '../support/build-shop.ts'
 import { actorOf, operator } from '../support/cast.ts'
 import {
@@ -91,8 +92,13 @@ describe('the form of a light-band reading', () => {
   })
 
   it('says how an instrument stands, and offers no withdrawn one', async () => {
-    const row = { lampId: null, flatToleranceUm: 0.1, range: '', resolution: '', serial: '' }
-    const late = { ...row, kind: 'optical-flat', number: 'F-07', name: 'Small flat' } as const
+    const {
+      id: _,
+      calibrations: _none,
+      withdrawnOn: _kept,
+      ...row
+    } = buildInstrument('optical-flat', { flatToleranceUm: 0.1 })
+    const late = { ...row, number: 'F-07', name: 'Small flat' }
     const gone = addInstrument(shop.store, { ...late, number: 'F-08' }, operator)
     addInstrument(shop.store, late, operator)
     const on = { instrumentId: gone.id, on: '2026-11-01', reason: 'chipped' }

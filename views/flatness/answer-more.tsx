@@ -3,6 +3,7 @@ import { formatFixed } from '../../src/science/rounding/format-fixed.ts'
 import { Facts } from '../components/facts.tsx'
 import { AnswerMoreFrame } from '../recording/answer-more-frame.tsx'
 import { JudgedBar } from '../recording/judged-bar.tsx'
+import { uncertaintyPairs } from '../recording/uncertainty-pairs.ts'
 import { tradeWord } from '../words/en/trade.ts'
 import { words } from '../words/en.ts'
 import type { FlatnessAnswer } from './answer.tsx'
@@ -16,7 +17,9 @@ export const FlatnessAnswerMore: FC<{ answer: FlatnessAnswer; isSwap?: boolean }
   }
   return (
     <AnswerMoreFrame isSwap={isSwap}>
-      {outcome.judged === null ? null : <JudgedBar judged={outcome.judged} />}
+      {outcome.judged === null ? null : (
+        <JudgedBar judged={outcome.judged} uncertainty={outcome.computed.uncertainty} />
+      )}
       <Facts layout="rows" pairs={pairsOf(answer, outcome.computed)} />
       <p class="small soft">{words.flatness.sees}</p>
     </AnswerMoreFrame>
@@ -30,16 +33,12 @@ function pairsOf(answer: FlatnessAnswer, computed: Computed) {
   const lamp = answer.uses.find((use) => use.kind === 'lamp')
   const height = formatFixed({ value: computed.bandHeightUm, decimals: 4 })
   const bands = formatFixed({ value: computed.bands ?? 0, decimals: 2 })
-  const { standardUncertaintyUm: doubt } = computed
-  const uncertainty = doubt === null ? null : formatFixed({ value: doubt, decimals: 3 })
   return [
     { label: w.form, value: tradeWord(trade.form, computed.form) },
     {
       label: lamp === undefined ? w.lampUsed : `${w.lampUsed} ${lamp.number}`,
       value: w.bandsOf(bands, height),
     },
-    ...(uncertainty === null
-      ? []
-      : [{ label: w.uncertainty, value: `${uncertainty} ${trade.unit.um}` }]),
+    ...uncertaintyPairs(computed.uncertainty),
   ]
 }

@@ -7,7 +7,8 @@ import type { Judged } from '../../src/domain/judged.ts'
 import { ResultFigure } from '../components/result-figure.tsx'
 import { VerdictMark } from '../components/verdict-mark.tsx'
 import { limitText } from '../figures/limit-text.ts'
-import { resultText, secondResultText } from '../figures/result-text.ts'
+import { secondResultText } from '../figures/result-text.ts'
+import { uncertainText } from '../figures/uncertain-text.ts'
 import { InstrumentWarnings } from '../recording/instrument-warnings.tsx'
 import { words } from '../words/en.ts'
 import { flatnessSentence } from './fault-sentence.ts'
@@ -62,7 +63,7 @@ const Figures: FC<{ shown: FlatnessFiguresShown }> = ({ shown }) => {
   if (flatnessUm === null) return <Unreadable />
   const { judged } = shown
   const limit = judged?.limit ?? null
-  const value = resultText('flatness', flatnessUm)
+  const value = uncertainText('flatness', flatnessUm, shown.computed.uncertainty)
   const isShort = shown.readCount < shown.requiredCount
   return (
     <>

@@ -1,9 +1,11 @@
 import type { FC } from 'hono/jsx'
 import { figure } from '../../src/domain/figure.ts'
+import type { Judged } from '../../src/domain/judged.ts'
 import { Facts } from '../components/facts.tsx'
 import { resultText } from '../figures/result-text.ts'
 import { AnswerMoreFrame } from '../recording/answer-more-frame.tsx'
 import { JudgedBar } from '../recording/judged-bar.tsx'
+import { uncertaintyPairs } from '../recording/uncertainty-pairs.ts'
 import { words } from '../words/en.ts'
 import type { StaticTestAnswer, StaticTestFigures } from './answer.tsx'
 
@@ -19,7 +21,7 @@ export const StaticTestAnswerMore: FC<{ answer: StaticTestAnswer; isSwap?: boole
       {outcome.judged.map((judged) => (
         <div class="stack-tight">
           <p class="strong">{trade.characteristic[judged.characteristic]}</p>
-          <JudgedBar judged={judged} />
+          <JudgedBar judged={judged} uncertainty={uncertaintyOf(outcome, judged)} />
           {judged.verdict === 'open' && judged.limit !== null ? (
             <p class="small">{trade.why[judged.why]}</p>
           ) : null}
@@ -31,10 +33,19 @@ export const StaticTestAnswerMore: FC<{ answer: StaticTestAnswer; isSwap?: boole
   )
 }
 
+function uncertaintyOf(figures: StaticTestFigures, { characteristic }: Judged) {
+  const isDrop = characteristic === 'static-drop'
+  return isDrop ? figures.dropUncertainty : figures.leakUncertainty
+}
+
+function leakText(paM3PerS: number): string {
+  const { value, unit } = resultText('static-leak-rate', paM3PerS)
+  return `${value} ${unit}`
+}
+
 function pairsOf(figures: StaticTestFigures) {
   const w = words.staticTests
   const pressure = { decimals: 2 }
-  const uncompensated = resultText('static-leak-rate', figures.uncompensatedPaM3PerS)
   const [start, end] = [figures.startPressureKPaAbs, figures.endPressureKPaAbs].map(
     (value) => figure(value, pressure).text,
   )
@@ -44,8 +55,12 @@ function pairsOf(figures: StaticTestFigures) {
       value: `${figure(figures.leakMbarLPerS, { digits: 3 }).text} ${w.mbarLPerS}`,
     },
     ...(figures.isTemperatureChanged
-      ? [{ label: w.uncompensated, value: `${uncompensated.value} ${uncompensated.unit}` }]
+      ? [{ label: w.uncompensated, value: leakText(figures.uncompensatedPaM3PerS) }]
       : []),
+    ...(figures.smallestSeenPaM3PerS === null
+      ? []
+      : [{ label: w.smallestSeen, value: leakText(figures.smallestSeenPaM3PerS) }]),
+    ...uncertaintyPairs(figures.leakUncertainty),
     { label: w.absolute, value: w.fromTo(start ?? '', end ?? '') },
   ]
 }

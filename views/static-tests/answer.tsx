@@ -2,10 +2,12 @@ import type { FC } from 'hono/jsx'
 import type { Fault } from '../../src/domain/fault.ts'
 import type { InstrumentUse } from '../../src/domain/instrument.ts'
 import type { Judged } from '../../src/domain/judged.ts'
+import type { Uncertainty } from '../../src/domain/uncertainty.ts'
 import { ResultFigure } from '../components/result-figure.tsx'
 import { VerdictMark } from '../components/verdict-mark.tsx'
 import { limitText } from '../figures/limit-text.ts'
-import { resultText, secondResultText } from '../figures/result-text.ts'
+import { secondResultText } from '../figures/result-text.ts'
+import { uncertainText } from '../figures/uncertain-text.ts'
 import { ownSentence } from '../own-error-of.ts'
 import { InstrumentWarnings } from '../recording/instrument-warnings.tsx'
 import { words } from '../words/en.ts'
@@ -26,6 +28,10 @@ export type StaticTestFigures = {
   readonly isTemperatureChanged: boolean
   readonly startPressureKPaAbs: number
   readonly endPressureKPaAbs: number
+  readonly leakUncertainty: Uncertainty | null
+  readonly dropUncertainty: Uncertainty | null
+  /** The smallest leak that this set-up can tell from none; null where that is not known. */
+  readonly smallestSeenPaM3PerS: number | null
   readonly judged: readonly Judged[]
 }
 
@@ -54,7 +60,7 @@ export const StaticTestAnswerView: FC<{ answer: StaticTestAnswer }> = ({ answer 
 
 const Figures: FC<{ figures: StaticTestFigures }> = ({ figures }) => {
   const w = words.staticTests
-  const leak = resultText('static-leak-rate', figures.leakPaM3PerS)
+  const leak = uncertainText('static-leak-rate', figures.leakPaM3PerS, figures.leakUncertainty)
   return (
     <>
       <ResultFigure
@@ -65,7 +71,7 @@ const Figures: FC<{ figures: StaticTestFigures }> = ({ figures }) => {
       />
       <ul class="judged-list">
         {figures.judged.map((one) => (
-          <JudgedLine judged={one} />
+          <JudgedLine judged={one} uncertainty={figures.dropUncertainty} />
         ))}
       </ul>
       {figures.leakPaM3PerS < 0 ? <p class="small strong">{w.rose}</p> : null}
@@ -74,11 +80,12 @@ const Figures: FC<{ figures: StaticTestFigures }> = ({ figures }) => {
 }
 
 /** `Pressure drop 2.00 kPa, ≤ 14.00 kPa, pass`; the leak rate itself stands above. */
-const JudgedLine: FC<{ judged: Judged }> = ({ judged }) => {
+const JudgedLine: FC<{ judged: Judged; uncertainty: Uncertainty | null }> = (props) => {
+  const { judged, uncertainty } = props
   const { characteristic, value, limit, verdict } = judged
   const { trade, recording } = words
   const isShown = characteristic !== 'static-leak-rate' && value !== null
-  const shown = isShown ? resultText(characteristic, value) : null
+  const shown = isShown ? uncertainText(characteristic, value, uncertainty) : null
   return (
     <li class="judged-line">
       <span>

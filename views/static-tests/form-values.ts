@@ -18,6 +18,11 @@ export const staticTestValueNames = [
   'stabilisationS',
   'gaugeInstrumentId',
   'thermometerInstrumentId',
+  'volumeInstrumentId',
+  'volumeUncertaintyPercent',
+  'pressureUncertaintyPa',
+  'temperatureUncertaintyK',
+  'timeUncertaintyS',
   'note',
   'reason',
 ] as const

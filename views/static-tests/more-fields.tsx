@@ -5,6 +5,7 @@ import { TextAreaField } from '../components/text-area-field.tsx'
 import { ConfirmBeyond } from '../confirm-beyond.tsx'
 import { InstrumentField } from '../recording/instrument-field.tsx'
 import { words } from '../words/en.ts'
+import { StaticTestBudgetFields } from './budget-fields.tsx'
 import { NumberField, type Typed, typedProps } from './fields.tsx'
 
 /** With what it was tested: the gauge of the last test, seldom touched. */
@@ -22,7 +23,7 @@ export const StaticTestMoreFields: FC<{
         <InstrumentField
           {...typedProps(typed, 'gaugeInstrumentId')}
           label={w.gauge}
-          instruments={of('pressure-gauge')}
+          instruments={[...of('pressure-gauge'), ...of('pressure-transducer')]}
           day={day}
           isRequired
         />
@@ -32,6 +33,13 @@ export const StaticTestMoreFields: FC<{
           instruments={of('thermometer')}
           day={day}
           emptyLabel={w.noThermometer}
+        />
+        <InstrumentField
+          {...typedProps(typed, 'volumeInstrumentId')}
+          label={w.calibratedVolume}
+          instruments={of('volume')}
+          day={day}
+          emptyLabel={w.noCalibratedVolume}
         />
       </div>
       <div class="field-pair">
@@ -52,6 +60,7 @@ export const StaticTestMoreFields: FC<{
           isOptional
         />
       </div>
+      <StaticTestBudgetFields typed={typed} />
       <ConfirmBeyond faults={typed.faults} typed={typed.values[confirmField]} />
       <TextAreaField {...typedProps(typed, 'note')} label={w.note} rows={2} />
     </section>

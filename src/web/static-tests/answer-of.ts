@@ -4,31 +4,61 @@ import { isConfirmed } from '../../domain/confirmed.ts'
 import { type Input, openFields } from '../../domain/fields.ts'
 import { instrumentUse } from '../../domain/instrument-use.ts'
 import { judgeStaticTest } from '../../domain/judge-static-test.ts'
+import { parseStaticTestBudgetForm } from '../../domain/parse-static-test-budget.ts'
 import { parseStaticTestFigures } from '../../domain/parse-static-test-figures.ts'
+import { smallestSeenLeak } from '../../domain/smallest-seen-leak.ts'
+import type { StaticTestBudgetInput } from '../../domain/static-test.ts'
+import { staticTestAccuracy } from '../../domain/static-test-accuracy.ts'
 import { throughputUnits } from '../../science/units/throughput-units.ts'
 import { typedText } from '../typed-text.ts'
 import type { StaticTestDesk } from './desk.ts'
 
 /** What can be said of a test of which perhaps not all is entered yet. */
 export function answerOf(input: Input, desk: StaticTestDesk): StaticTestAnswer {
-  const chosen = [input.gaugeInstrumentId, input.thermometerInstrumentId].map(typedText)
-  const day = typedText(input.startedAt).slice(0, 10) || desk.now.slice(0, 10)
-  const uses = desk.instruments
-    .filter((one) => chosen.includes(String(one.id)))
-    .map((one) => instrumentUse(one, day))
+  const uses = instrumentFields
+    .map((name) => chosen(input, name, desk))
+    .filter((one) => one !== undefined)
+    .map((one) => instrumentUse(one, dayOf(input, desk)))
   return { uses, outcome: outcomeOf(input, desk) }
+}
+
+const instrumentFields = [
+  'gaugeInstrumentId',
+  'thermometerInstrumentId',
+  'volumeInstrumentId',
+] as const
+
+function chosen(input: Input, name: (typeof instrumentFields)[number], desk: StaticTestDesk) {
+  return desk.instruments.find((one) => String(one.id) === typedText(input[name]))
+}
+
+function dayOf(input: Input, desk: StaticTestDesk): string {
+  return typedText(input.startedAt).slice(0, 10) || desk.now.slice(0, 10)
+}
+
+/** With what it is tested so far, and what is stated for the uncertainty. */
+function setUpOf(input: Input, desk: StaticTestDesk, budgetInput: StaticTestBudgetInput) {
+  return {
+    gaugeInstrumentId: chosen(input, 'gaugeInstrumentId', desk)?.id ?? 0,
+    thermometerInstrumentId: chosen(input, 'thermometerInstrumentId', desk)?.id ?? null,
+    volumeInstrumentId: chosen(input, 'volumeInstrumentId', desk)?.id ?? null,
+    startedAt: dayOf(input, desk),
+    budgetInput,
+  }
 }
 
 function outcomeOf(input: Input, desk: StaticTestDesk): StaticTestAnswer['outcome'] {
   const fields = openFields(input, isConfirmed(input))
-  const parsed = fields.finish(parseStaticTestFigures(fields))
+  const figures = parseStaticTestFigures(fields)
+  const parsed = fields.finish({ figures, budget: parseStaticTestBudgetForm(fields) })
   if (!parsed.ok) {
     // What is still empty is no mistake yet: it is asked for.
     const faults = parsed.faults.filter((one) => one.kind !== 'empty')
     return faults.length > 0 ? { kind: 'faulty', faults } : { kind: 'ask' }
   }
-  const test = parsed.value
-  const computed = computeStaticTest(test)
+  const test = parsed.value.figures
+  const setUp = { ...setUpOf(input, desk, parsed.value.budget), volumeL: test.volumeL }
+  const computed = computeStaticTest(test, staticTestAccuracy(setUp, desk.instruments))
   const { leakPaM3PerS, uncompensatedPaM3PerS } = computed
   const { referenceTemperatureC, startPressureKPaAbs, endPressureKPaAbs } = test
   return {
@@ -39,6 +69,9 @@ function outcomeOf(input: Input, desk: StaticTestDesk): StaticTestAnswer['outcom
     isTemperatureChanged: test.startTemperatureC !== test.endTemperatureC,
     startPressureKPaAbs,
     endPressureKPaAbs,
-    judged: judgeStaticTest({ ...test, ...computed }, desk.limitSet),
+    leakUncertainty: computed.leakUncertainty,
+    dropUncertainty: computed.dropUncertainty,
+    smallestSeenPaM3PerS: smallestSeenLeak(computed.leakUncertainty),
+    judged: judgeStaticTest({ ...test, ...computed }, desk),
   }
 }

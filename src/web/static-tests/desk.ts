@@ -1,7 +1,9 @@
+import type { AgreedRule } from '../../domain/agreed-rule.ts'
 import type { Instrument } from '../../domain/instrument.ts'
 import type { LimitSet } from '../../domain/limit-set.ts'
 import type { Seal } from '../../domain/seal.ts'
 import type { WorkOrder } from '../../domain/work-order.ts'
+import { agreedRuleOf } from '../../store/agreed-rule-of.ts'
 import { listInstruments } from '../../store/list-instruments.ts'
 import { requireLimitSet } from '../../store/require-limit-set.ts'
 import { requireSeal } from '../../store/require-seal.ts'
@@ -11,7 +13,9 @@ import { viewer } from '../viewer.ts'
 
 /** All that a static test needs to know of its order. */
 export type StaticTestDesk = {
-  readonly order: WorkOrder
+  readonly workOrder: WorkOrder
+  /** How results of the order are compared with limits. */
+  readonly agreedRule: AgreedRule
   readonly seal: Seal
   readonly limitSet: LimitSet
   readonly instruments: readonly Instrument[]
@@ -25,7 +29,8 @@ export function openStaticTestDesk(c: AppContext): StaticTestDesk {
   const { store, now } = c.var.shop
   const order = requireWorkOrder(store, c.req.param('number') ?? '', viewer(c))
   return {
-    order,
+    workOrder: order,
+    agreedRule: agreedRuleOf(store, order.id),
     seal: requireSeal(store, order.sealId),
     limitSet: requireLimitSet(store, order.limitSetId),
     instruments: listInstruments(store),

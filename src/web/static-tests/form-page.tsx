@@ -23,7 +23,7 @@ export function sendStaticTestForm(
 ): Promise<Response> {
   const { values, faults, formKey, replaced } = drawn
   const form = {
-    orderNumber: desk.order.number,
+    orderNumber: desk.workOrder.number,
     sealSerial: desk.seal.serial,
     limitSetName: desk.limitSet.name,
     limits: desk.limitSet.limits.filter((one) => one.characteristic !== 'flatness'),

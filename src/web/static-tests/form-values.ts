@@ -4,8 +4,14 @@ import {
   staticTestValueNames,
 } from '../../../views/static-tests/form-values.ts'
 import type { Input } from '../../domain/fields.ts'
+import { asPercent } from '../../domain/parse-static-test-budget.ts'
 import { standardBarometerKPa } from '../../domain/parse-static-test-common.ts'
-import type { StaticTest } from '../../domain/static-test.ts'
+import {
+  noStaticTestBudgetInput,
+  type StaticTest,
+  type StaticTestBudgetInput,
+} from '../../domain/static-test.ts'
+import { usualTimeS } from '../../domain/static-test-accuracy.ts'
 import { lastInstruments } from '../../store/last-instruments.ts'
 import { listStaticTests } from '../../store/list-static-tests.ts'
 import type { AppContext } from '../context.ts'
@@ -15,12 +21,13 @@ import type { StaticTestDesk } from './desk.ts'
 
 /**
  * A fresh form. Gauge and thermometer are those in hand last; unit, reference and volume come
- * from the order's last test, which stood on the same rig. Nothing that is read is filled in.
+ * from the order's last test, which stood on the same rig, and so does what was stated for the
+ * uncertainty. Nothing that is read is filled in.
  */
 export function freshValues(c: AppContext, desk: StaticTestDesk): StaticTestFormValues {
   const { store } = c.var.shop
   const last = lastInstruments(store, viewer(c).id)
-  const before = listStaticTests(store, desk.order.id).at(-1)
+  const before = listStaticTests(store, desk.workOrder.id).at(-1)
   return {
     ...emptyValues,
     section: 'whole',
@@ -30,6 +37,8 @@ export function freshValues(c: AppContext, desk: StaticTestDesk): StaticTestForm
     volumeL: text(before?.volumeL),
     gaugeInstrumentId: text(last.gaugeInstrumentId),
     thermometerInstrumentId: text(last.thermometerInstrumentId),
+    volumeInstrumentId: text(before?.volumeInstrumentId),
+    ...budgetValues(before?.budgetInput ?? { ...noStaticTestBudgetInput, timeS: usualTimeS }),
   }
 }
 
@@ -52,6 +61,8 @@ export function valuesOfTest(test: StaticTest): StaticTestFormValues {
     stabilisationS: text(test.stabilisationS),
     gaugeInstrumentId: text(test.gaugeInstrumentId),
     thermometerInstrumentId: text(test.thermometerInstrumentId),
+    volumeInstrumentId: text(test.volumeInstrumentId),
+    ...budgetValues(test.budgetInput ?? noStaticTestBudgetInput),
     note: test.note,
   }
 }
@@ -64,6 +75,16 @@ export function valuesOfInput(input: Input): StaticTestFormValues {
 function valuesBy(textOf: (name: StaticTestValueName) => string): StaticTestFormValues {
   const pairs = staticTestValueNames.map((name) => [name, textOf(name)] as const)
   return Object.fromEntries(pairs) as StaticTestFormValues
+}
+
+function budgetValues(input: StaticTestBudgetInput): Partial<StaticTestFormValues> {
+  const { volumeRelative } = input
+  return {
+    volumeUncertaintyPercent: text(volumeRelative === null ? null : asPercent(volumeRelative)),
+    pressureUncertaintyPa: text(input.pressurePa),
+    temperatureUncertaintyK: text(input.temperatureK),
+    timeUncertaintyS: text(input.timeS),
+  }
 }
 
 const emptyValues = valuesBy(() => '')

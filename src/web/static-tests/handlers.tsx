@@ -20,8 +20,11 @@ import { freshValues, valuesOfInput, valuesOfTest } from './form-values.ts'
 export function newStaticTest(c: AppContext): Promise<Response> {
   const { store, randomBytes } = c.var.shop
   const desk = openStaticTestDesk(c)
-  requireOpenOrder(store, desk.order.id)
-  const replaced = replacedRecord(listStaticTests(store, desk.order.id), c.req.query('replaces'))
+  requireOpenOrder(store, desk.workOrder.id)
+  const replaced = replacedRecord(
+    listStaticTests(store, desk.workOrder.id),
+    c.req.query('replaces'),
+  )
   return sendStaticTestForm(c, desk, {
     values: replaced === undefined ? freshValues(c, desk) : valuesOfTest(replaced),
     formKey: newFormKey(randomBytes),
@@ -44,7 +47,7 @@ export async function createStaticTest(c: AppContext): Promise<Response> {
   const own = ownFields(input)
   const parsed = parseStaticTestForm(own, desk)
   if (!parsed.ok) {
-    const tests = listStaticTests(store, desk.order.id)
+    const tests = listStaticTests(store, desk.workOrder.id)
     return sendStaticTestForm(c, desk, {
       values: valuesOfInput(own),
       formKey: typedText(input.formKey),
@@ -53,8 +56,8 @@ export async function createStaticTest(c: AppContext): Promise<Response> {
     })
   }
   return recordOnce(c, input, () => {
-    const test = completeStaticTest({ ...parsed.value, workOrderId: desk.order.id }, desk)
+    const test = completeStaticTest({ ...parsed.value, workOrderId: desk.workOrder.id }, desk)
     addStaticTest(store, test, actor(c))
-    return `/work-orders/${desk.order.number}?recorded=static-test`
+    return `/work-orders/${desk.workOrder.number}?recorded=static-test`
   })
 }

@@ -135,7 +135,6 @@ export const flatnessWords = {
   bandsOf: (bands: string, heightUm: string) => `${bands} bands of ${heightUm} µm`,
   form: 'Form',
   lampUsed: 'Lamp',
-  uncertainty: 'Standard uncertainty',
   directions: (read: number, required: number) =>
     `${read} of ${required} directions read. The hand-over asks for ${required}.`,
   sees: 'A count along lines sees how the face is bowed, and little of waves around it.',

@@ -13,6 +13,13 @@ export const recordingWords = {
   choose: 'Choose one',
   warning: (number: string, status: string) =>
     `${number}: ${status}. The record keeps this, and the inspector must accept it at release.`,
+  uncertainty: {
+    label: 'Uncertainty',
+    factor: (factor: string) => `± is the expanded one, k = ${factor}`,
+    unknown: 'not known: the papers of the instruments say nothing of it',
+    largest: 'Most of it comes from',
+    leftOut: 'Left out, nobody stated it',
+  },
   replaces: 'This replaces the record',
   reason: 'Why is it replaced?',
   reasonHint: 'The earlier record stays in the history, with this reason.',

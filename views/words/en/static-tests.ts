@@ -40,6 +40,30 @@ export const staticTestsWords = {
   gauge: 'Pressure gauge',
   thermometer: 'Thermometer',
   noThermometer: 'None',
+  calibratedVolume: 'Calibrated volume',
+  noCalibratedVolume: 'None: the volume is stated',
+  budget: {
+    title: 'For the uncertainty',
+    hint: 'Standard uncertainties. Gauge, thermometer and calibrated volume bring theirs along; what you enter here goes before it. What is known nowhere is left out of the budget, and the result says so.',
+    label: {
+      volumeUncertaintyPercent: 'Volume',
+      timeUncertaintyS: 'Hold time',
+      pressureUncertaintyPa: 'Each pressure',
+      temperatureUncertaintyK: 'Each temperature',
+    },
+    fieldHint: {
+      volumeUncertaintyPercent: 'Hoses included. An error here scales the leak rate.',
+      timeUncertaintyS: 'One second for a stop watch is common practice, without a source.',
+      pressureUncertaintyPa: 'Empty: as the gauge’s record says.',
+      temperatureUncertaintyK: 'Empty: as the thermometer’s record says.',
+    },
+    unit: {
+      volumeUncertaintyPercent: '%',
+      timeUncertaintyS: 's',
+      pressureUncertaintyPa: 'Pa',
+      temperatureUncertaintyK: 'K',
+    },
+  },
   stabilisation: 'Left to settle before the hold',
   stabilisationHint: 'Bellows and O-rings creep, and fresh gas cools. Empty: not recorded.',
   note: 'Note',
@@ -54,6 +78,7 @@ export const staticTestsWords = {
   alsoAs: 'The same in',
   uncompensated: 'Without regard to temperature',
   uncompensatedNote: 'The temperature changed, so the bare drop in pressure misleads.',
+  smallestSeen: 'The smallest leak that this set-up can see',
   absolute: 'Absolute pressures',
   fromTo: (start: string, end: string) => `${start} to ${end} kPa`,
   faults: {
