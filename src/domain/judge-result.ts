@@ -69,13 +69,24 @@ export function judgeResult(result: ResultToJudge): Judged {
     isNonNegative: withoutSign.includes(characteristic) && value >= 0,
     uncertaintyShareAtMost: result.uncertaintyShareAtMost,
   })
-  return { ...judged, decision, verdict: decision.outcome, why: reasonOf(decision, isWithin) }
+  return {
+    ...judged,
+    decision,
+    verdict: decision.outcome,
+    why: reasonOf(decision, isWithin, agreedRule.rule),
+  }
 }
 
 /** A rule with a guard band refuses what lies within the limit too: it is told apart. */
-function reasonOf(decision: ConformityDecision, isWithin: boolean): JudgedReason {
+function reasonOf(
+  decision: ConformityDecision,
+  isWithin: boolean,
+  rule: AgreedRule['rule'],
+): JudgedReason {
   if (decision.outcome === 'undecidable') {
-    return decision.isUncertaintyTooLarge ? 'uncertainty-too-large' : 'not-proven'
+    // The one rule that leaves a gap of its own; else the uncertainty leaves nothing to accept.
+    const isGap = rule === 'guard-probability' && !decision.isUncertaintyTooLarge
+    return isGap ? 'not-proven' : 'uncertainty-too-large'
   }
   if (decision.outcome === 'fail') return isWithin ? 'within-guard' : 'beyond-limit'
   return reasons[decision.outcome]

@@ -151,7 +151,7 @@ describe('what there is to compare with', () => {
 })
 
 test('a length without a sign can’t lie below nought: less of the bell counts', () => {
-  const asked = { value: 0.05, u: 0.06, upper: 0.15, changes: { uncertaintyShareAtMost: 2 } }
+  const asked = { value: 0.05, u: 0.06, upper: 0.15, changes: { uncertaintyShareAtMost: 1 } }
   const flatness = judge(asked).decision?.conformanceProbability
   const drop = judge({ ...asked, changes: { ...asked.changes, characteristic: 'static-drop' } })
   // Cut at nought the probability is (0.9522 - 0.2023) / (1 - 0.2023) = 0.940.
