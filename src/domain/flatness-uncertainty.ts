@@ -6,7 +6,7 @@ import {
 import { asUncertainty } from './as-uncertainty.ts'
 import type { NewFlatnessReading } from './flatness.ts'
 import { noFlatnessBudgetInput } from './flatness-budget-input.ts'
-import { repeatabilityOf } from './repeatability-of.ts'
+import { type Repeatability, repeatabilityOf } from './repeatability-of.ts'
 import type { Uncertainty } from './uncertainty.ts'
 
 /** What the budget of a reading depends on, beside the figures that were computed. */
@@ -32,7 +32,7 @@ export function flatnessUncertainty(
     flatnessUm: counted.flatnessUm,
     isSumOfTwoDirections: reading.pattern === 'saddle',
     readingHalfWidthBands: stated.readingHalfWidthBands ?? undefined,
-    repeatability: repeatability ?? undefined,
+    repeatability: repeatability === null ? undefined : asBudgeted(repeatability),
     opticalFlatToleranceUm: toleranceUm ?? undefined,
     viewingAngleLimitDeg: stated.viewingAngleLimitDeg ?? undefined,
     thermal: stated.thermal ?? undefined,
@@ -45,4 +45,15 @@ export function flatnessUncertainty(
     ...(stated.flatThermal === null ? ['flat-thermal-bow'] : []),
   ]
   return asUncertainty(countedFlatnessBudget(input).budget, leftOut, null)
+}
+
+/**
+ * The budget divides by the root of two counts or more, and takes one degree of freedom less than
+ * there are counts. One count of a scatter that n counts told is therefore handed in as n counts
+ * of a scatter larger by the root of n.
+ */
+function asBudgeted({ standardDeviationBands, count, degreesOfFreedom }: Repeatability) {
+  if (count > 1 || degreesOfFreedom === null) return { standardDeviationBands, count }
+  const told = degreesOfFreedom + 1
+  return { standardDeviationBands: standardDeviationBands * Math.sqrt(told), count: told }
 }

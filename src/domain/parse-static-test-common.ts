@@ -29,7 +29,8 @@ export function parseStaticTestCommon(
   startedAt: string,
 ): Common {
   const asked = { instruments: context.instruments, day: startedAt.slice(0, 10) }
-  const gauge = parseInstrumentId(fields, 'gaugeInstrumentId', { kind: 'pressure-gauge', ...asked })
+  const kind = gaugeKindOf(fields, context)
+  const gauge = parseInstrumentId(fields, 'gaugeInstrumentId', { kind, ...asked })
   const thermometer = fields.isGiven('thermometerInstrumentId')
     ? parseInstrumentId(fields, 'thermometerInstrumentId', { kind: 'thermometer', ...asked })
     : undefined
@@ -43,6 +44,13 @@ export function parseStaticTestCommon(
     note: fields.optionalText('note', noteLength.max),
     ...parseCorrection(fields),
   }
+}
+
+/** A transducer serves as a gauge. */
+function gaugeKindOf(fields: Fields, { instruments }: StaticTestContext) {
+  const id = fields.typed('gaugeInstrumentId').trim()
+  const named = instruments.find((one) => String(one.id) === id)
+  return named?.kind === 'pressure-transducer' ? named.kind : 'pressure-gauge'
 }
 
 /** A temperature of the gas in the test; the impossible is told apart from the unusual. */

@@ -143,6 +143,12 @@ describe('the uncertainty of a reading', () => {
     expect(line).toMatchObject({ degreesOfFreedom: 2 })
     // The mean of the repeats is the count of two bands: s of 0.5 over the root of three.
     expect(line?.value).toBeCloseTo(0.5 / Math.sqrt(3), 12) // rounding of doubles
+    // A count beside their mean is one count, whose scatter is that of one.
+    const apart = repeats.map((one) => ({ ...one, bands: one.bands + 0.5 }))
+    const single = reading({ ...noFlatnessBudgetInput, repeats: apart })
+    const own = single.budget.find((one) => one.source === 'repeatability')
+    expect(own?.value).toBeCloseTo(0.5, 12) // rounding of doubles
+    expect(own?.degreesOfFreedom).toBe(2)
     expect(repeated.coverageFactor).toBeGreaterThan(2)
     expect(repeated.expandedUncertainty).toBeCloseTo(
       repeated.coverageFactor * repeated.standardUncertainty,
