@@ -3,18 +3,20 @@ import type { JudgedReading } from '../src/domain/judged-evidence.ts'
 import { DataTable } from './components/data-table.tsx'
 import { VerdictMark } from './components/verdict-mark.tsx'
 import { numberText } from './figures/number-text.ts'
-import { resultText, secondResultText } from './figures/result-text.ts'
+import { secondResultText } from './figures/result-text.ts'
 import { minuteText } from './figures/time-text.ts'
-import { Cell, limitLine, RecordedBy, Struck } from './order-record.tsx'
+import { uncertainText } from './figures/uncertain-text.ts'
+import { Cell, limitLine, RecordedBy, ResultLink, Struck } from './order-record.tsx'
 import { tradeWord } from './words/en/trade.ts'
 import { words } from './words/en.ts'
 
 /** Every reading of the faces, oldest first; what was replaced stays, struck, with the reason. */
 export const OrderReadings: FC<{
   readings: readonly JudgedReading[]
+  orderNumber: string
   /** Where a correction is begun; null where this person may record none. */
   correctHref: string | null
-}> = ({ readings, correctHref }) => {
+}> = ({ readings, orderNumber, correctHref }) => {
   const w = words.workOrders
   const m = w.measured
   if (readings.length === 0) return <p class="soft">{w.noReadings}</p>
@@ -36,7 +38,7 @@ export const OrderReadings: FC<{
       rows={readings.map((one) => ({
         mark: mark(one),
         cells: [
-          ...readingCells(one),
+          ...readingCells(one, orderNumber),
           ...(correctHref === null ? [] : [<CorrectReading one={one} href={correctHref} />]),
         ],
       }))}
@@ -44,7 +46,8 @@ export const OrderReadings: FC<{
   )
 }
 
-function readingCells({ reading, judged, replacedBy }: JudgedReading): Child[] {
+function readingCells(one: JudgedReading, orderNumber: string): Child[] {
+  const { reading, judged, replacedBy } = one
   const { trade, workOrders: w } = words
   const isReplaced = replacedBy !== null
   return [
@@ -54,22 +57,38 @@ function readingCells({ reading, judged, replacedBy }: JudgedReading): Child[] {
     ) : (
       <VerdictMark verdict={judged.verdict} word={trade.verdict[judged.verdict]} />
     ),
-    <Flatness valueUm={reading.flatnessUm} isReplaced={isReplaced} />,
+    <Flatness reading={reading} orderNumber={orderNumber} isReplaced={isReplaced} />,
     limitLine(judged),
     <Seen reading={reading} isReplaced={isReplaced} />,
     <RecordedBy record={reading} replacement={replacedBy} />,
   ]
 }
 
-const Flatness: FC<{ valueUm: number | null; isReplaced: boolean }> = (props) => {
-  const { valueUm, isReplaced } = props
+const Flatness: FC<{
+  reading: JudgedReading['reading']
+  orderNumber: string
+  isReplaced: boolean
+}> = ({ reading, orderNumber, isReplaced }) => {
+  const { flatnessUm: valueUm, uncertainty } = reading
   if (valueUm === null) {
     return <Struck isReplaced={isReplaced}>{words.chrome.unreadable}</Struck>
   }
-  const first = resultText('flatness', valueUm)
+  const first = uncertainText('flatness', valueUm, uncertainty)
   const second = secondResultText('flatness', valueUm)
   return (
-    <Cell details={[second === undefined ? null : `${second.value} ${second.unit}`]}>
+    <Cell
+      details={[
+        second === undefined ? null : `${second.value} ${second.unit}`,
+        <ResultLink
+          orderNumber={orderNumber}
+          kind="flatness-reading"
+          id={reading.id}
+          uncertainty={uncertainty}
+          label={words.trade.faceKind[reading.faceKind]}
+          at={reading.recordedAt}
+        />,
+      ]}
+    >
       <Struck isReplaced={isReplaced}>{`${first.value} ${first.unit}`}</Struck>
     </Cell>
   )

@@ -1,5 +1,8 @@
 import type { Child, FC } from 'hono/jsx'
 import type { Judged } from '../src/domain/judged.ts'
+import type { ShownResultKind } from '../src/domain/shown-result.ts'
+import { coverageFactorText } from '../src/domain/uncertain-figure.ts'
+import type { Uncertainty } from '../src/domain/uncertainty.ts'
 import { limitText } from './figures/limit-text.ts'
 import { minuteText } from './figures/time-text.ts'
 import { words } from './words/en.ts'
@@ -53,6 +56,29 @@ export const RecordedBy: FC<{ record: Recorded; replacement: Replacement | null 
     >
       {record.recordedByName}
     </Cell>
+  )
+}
+
+/** Leads to the page of one result, where its uncertainty is shown line by line. */
+export const ResultLink: FC<{
+  orderNumber: string
+  kind: ShownResultKind
+  id: number
+  uncertainty: Pick<Uncertainty, 'coverageFactor'> | null
+  /** What it is a result of, and when it was recorded, for who hears the link alone. */
+  label: string
+  at: string
+}> = ({ orderNumber, kind, id, uncertainty, label, at }) => {
+  const w = words.results
+  const text =
+    uncertainty === null ? w.link : w.linkWith(coverageFactorText(uncertainty.coverageFactor))
+  return (
+    <a
+      href={`/work-orders/${orderNumber}/results/${kind}/${id}`}
+      aria-label={w.linkLabel(text, label, minuteText(at))}
+    >
+      {text}
+    </a>
   )
 }
 

@@ -1,20 +1,23 @@
 import type { Child, FC } from 'hono/jsx'
 import type { Judged } from '../src/domain/judged.ts'
 import type { JudgedTest } from '../src/domain/judged-evidence.ts'
+import { testUncertainty } from '../src/domain/test-uncertainty.ts'
 import { DataTable } from './components/data-table.tsx'
 import { VerdictMark } from './components/verdict-mark.tsx'
 import { durationText } from './figures/duration-text.ts'
 import { numberText } from './figures/number-text.ts'
-import { resultText, secondResultText } from './figures/result-text.ts'
+import { secondResultText } from './figures/result-text.ts'
 import { minuteText } from './figures/time-text.ts'
-import { Cell, limitLine, RecordedBy, Struck } from './order-record.tsx'
+import { uncertainText } from './figures/uncertain-text.ts'
+import { Cell, limitLine, RecordedBy, ResultLink, Struck } from './order-record.tsx'
 import { words } from './words/en.ts'
 
 /** Every static test, oldest first, drop and leak rate each beside its limit. */
-export const OrderTests: FC<{ tests: readonly JudgedTest[]; correctHref: string | null }> = (
-  props,
-) => {
-  const { tests, correctHref } = props
+export const OrderTests: FC<{
+  tests: readonly JudgedTest[]
+  orderNumber: string
+  correctHref: string | null
+}> = ({ tests, orderNumber, correctHref }) => {
   const w = words.workOrders
   const m = w.measured
   if (tests.length === 0) return <p class="soft">{w.noTests}</p>
@@ -35,7 +38,7 @@ export const OrderTests: FC<{ tests: readonly JudgedTest[]; correctHref: string 
       rows={tests.map((one) => ({
         mark: mark(one),
         cells: [
-          ...testCells(one),
+          ...testCells(one, orderNumber),
           ...(correctHref === null ? [] : [<CorrectTest one={one} href={correctHref} />]),
         ],
       }))}
@@ -43,20 +46,29 @@ export const OrderTests: FC<{ tests: readonly JudgedTest[]; correctHref: string 
   )
 }
 
-function testCells({ test, judged, replacedBy }: JudgedTest): Child[] {
+function testCells(one: JudgedTest, orderNumber: string): Child[] {
+  const { test, judged, replacedBy } = one
   const isReplaced = replacedBy !== null
   return [
     words.trade.section[test.section],
-    ...judged.map((one) => <JudgedFigure judged={one} isReplaced={isReplaced} />),
+    ...judged.map((figure) => (
+      <JudgedFigure test={test} judged={figure} orderNumber={orderNumber} isReplaced={isReplaced} />
+    )),
     <Held test={test} isReplaced={isReplaced} />,
     <RecordedBy record={test} replacement={replacedBy} />,
   ]
 }
 
-const JudgedFigure: FC<{ judged: Judged; isReplaced: boolean }> = ({ judged, isReplaced }) => {
+const JudgedFigure: FC<{
+  test: JudgedTest['test']
+  judged: Judged
+  orderNumber: string
+  isReplaced: boolean
+}> = ({ test, judged, orderNumber, isReplaced }) => {
   const { characteristic, value, verdict, why } = judged
   const { trade, workOrders: w } = words
-  const first = resultText(characteristic, value ?? 0)
+  const uncertainty = testUncertainty(test, judged)
+  const first = uncertainText(characteristic, value ?? 0, uncertainty)
   const second = secondResultText(characteristic, value ?? 0)
   return (
     <Cell
@@ -68,6 +80,14 @@ const JudgedFigure: FC<{ judged: Judged; isReplaced: boolean }> = ({ judged, isR
         ) : (
           <VerdictMark verdict={verdict} word={trade.verdict[verdict]} />
         ),
+        <ResultLink
+          orderNumber={orderNumber}
+          kind={characteristic === 'static-drop' ? 'static-test-drop' : 'static-test-leak'}
+          id={test.id}
+          uncertainty={uncertainty}
+          label={trade.characteristic[characteristic]}
+          at={test.recordedAt}
+        />,
       ]}
     >
       <Struck isReplaced={isReplaced}>{`${first.value} ${first.unit}`}</Struck>

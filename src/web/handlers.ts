@@ -10,6 +10,7 @@ import * as instruments from './instruments/handlers.tsx'
 import * as limitSets from './limit-sets/handlers.tsx'
 import * as mySeals from './my-seals/handlers.tsx'
 import * as people from './people/handlers.tsx'
+import * as results from './results/handlers.tsx'
 import type { RouteName } from './route-table.ts'
 import * as signIn from './sign-in/handlers.tsx'
 import * as staticTests from './static-tests/handlers.tsx'
@@ -25,6 +26,7 @@ export const handlers: Readonly<Record<RouteName, Handler>> = {
   ...inspection,
   ...certificates,
   ...mySeals,
+  ...results,
   ...calculator,
   ...customers,
   ...instruments,

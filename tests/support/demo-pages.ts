@@ -16,6 +16,17 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
     `SELECT id FROM flatness_reading WHERE work_order_id = (
       SELECT id FROM work_order WHERE number = '${lapping}') ORDER BY id DESC`,
   )
+  const tested = ask(
+    `SELECT id FROM static_test WHERE work_order_id = (
+      SELECT id FROM work_order WHERE number = '${handedOver}') ORDER BY id DESC`,
+  )
+  const own = ask(
+    `SELECT number FROM work_order WHERE customer_id = 1 AND stage = 'dispatched' ORDER BY id DESC`,
+  )
+  const ownReading = ask(
+    `SELECT id FROM flatness_reading WHERE work_order_id = (
+      SELECT id FROM work_order WHERE number = '${own}') ORDER BY id DESC`,
+  )
   const certificate = ask('SELECT number FROM certificate WHERE customer_id = 1 ORDER BY id DESC')
   const seal = ask(
     `SELECT seal_id FROM work_order WHERE customer_id = 1 AND stage = 'dispatched' ORDER BY id DESC`,
@@ -27,6 +38,7 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
       ...of('/work-orders/new?customer=1', `/work-orders/new?seal=${seal}`),
       ...of(`/work-orders/${lapping}`, `/work-orders/${order('refused')}`),
       ...of(`/work-orders/${corrected}`, `/work-orders/${order('withdrawn')}`),
+      ...of(`/work-orders/${lapping}/results/flatness-reading/${reading}`),
       ...of(`/work-orders/${lapping}/flatness/new`),
       ...of(`/work-orders/${lapping}/flatness/new?replaces=${reading}`),
       ...of(`/work-orders/${lapping}/static-tests/new`, '/calculator'),
@@ -37,6 +49,8 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
     ],
     ingrid: [
       ...of('/inspection', `/work-orders/${handedOver}/inspection`),
+      ...of(`/work-orders/${handedOver}/results/static-test-leak/${tested}`),
+      ...of(`/work-orders/${handedOver}/results/static-test-drop/${tested}`),
       ...of(`/work-orders/${corrected}/inspection`, `/certificates/${certificate}`),
       ...of(
         '/limit-sets',
@@ -48,7 +62,10 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
       ),
     ],
     marit: of('/people', '/customers', '/instruments', '/limit-sets', '/bench', '/inspection'),
-    cora: of('/my-seals', `/seals/${seal}`, '/certificates', `/certificates/${certificate}`),
+    cora: [
+      ...of('/my-seals', `/seals/${seal}`, '/certificates', `/certificates/${certificate}`),
+      ...of(`/work-orders/${own}/results/flatness-reading/${ownReading}`),
+    ],
     '': [
       ...of('/sign-in', '/verify', `/verify/${certificate}`),
       { path: '/verify/C-2026-0001-222222', status: 404 },

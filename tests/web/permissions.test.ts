@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { roles } from '../../src/domain/role.ts'
+import { listFlatnessReadings } from '../../src/store/list-flatness-readings.ts'
 import { type Route, type RouteName, routes } from '../../src/web/route-table.ts'
 import { buildShop } from '../support/build-shop.ts'
 import { workAndRelease } from '../support/shop-steps.ts'
@@ -18,6 +19,7 @@ function pathOf(name: RouteName): string {
   const isCertificate = path.includes('/certificates/') || path.includes('/verify/')
   const ids: Readonly<Record<string, string>> = {
     number: isCertificate ? certificate.number : shop.workOrder.number,
+    kind: 'flatness-reading',
     id: idOf(path),
   }
   return path
@@ -30,6 +32,9 @@ function idOf(path: string): string {
   if (path.startsWith('/seals')) return String(shop.seal.id)
   if (path.startsWith('/limit-sets')) return String(shop.limitSet.id)
   if (path.startsWith('/people')) return String(shop.cast.tom.id)
+  if (path.includes('/results/')) {
+    return String(listFlatnessReadings(shop.store, shop.workOrder.id)[0]!.id)
+  }
   return String(shop.lamp.id)
 }
 

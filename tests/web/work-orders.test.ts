@@ -75,10 +75,13 @@ describe('the page of an order', () => {
   it('shows readings and tests beside limits and verdicts', async () => {
     doTheWork(shop)
     const html = await read(order)
-    // Convex, 2 helium bands: 2 × 587.5618 / 2 nm = 0.588 µm, within 0.881 µm.
-    expect(html).toContain('0.588 µm')
+    // Convex, 2 helium bands: 2 × 587.5618 / 2 nm = 0.588 µm, within 0.881 µm. U is 2 x 0.0513 µm:
+    // a quarter band and a flat of 0.05 µm, both rectangular.
+    expect(html).toContain('0.59 ± 0.10 µm')
     expect(html).toContain('≤ 0.881 µm (34.7 µin)')
     expect(html).toContain('Pass')
+    expect(html).toMatch(/href="\/work-orders\/W-2026-0001\/results\/flatness-reading\/\d+"/)
+    expect(html).toMatch(/href="\/work-orders\/W-2026-0001\/results\/static-test-leak\/\d+"/)
     expect(html).toContain('Everything required is recorded.')
   })
 
@@ -89,7 +92,7 @@ describe('the page of an order', () => {
     const fresh = freshReading(shop, 'rotating-face', correction)
     addFlatnessReading(shop.store, fresh, actorOf(shop.cast.tom))
     const html = await read(order)
-    expect(html).toContain('<s>0.588 µm</s>')
+    expect(html).toContain('<s>0.59 ± 0.10 µm</s>')
     expect(html).toMatch(/Replaced by Tom Tiller on 2026-11-25 09:00 UTC: wrong &lt;i&gt;lamp/)
     expect(html).not.toContain(`flatness/new?replaces=${first!.id}"`)
   })

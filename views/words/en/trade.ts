@@ -26,6 +26,7 @@ import type { DecontaminationState } from '../../../src/domain/work-order.ts'
 import type { OverallVerdict } from '../../../src/domain/worst-verdict.ts'
 import type { LampId } from '../../../src/science/optics/lamps.ts'
 import type { FlatnessForm } from '../../../src/science/surface/flatness-pattern.ts'
+import type { Distribution } from '../../../src/science/uncertainty/distributions.ts'
 
 type Words<Id extends string> = Readonly<Record<Id, string>>
 
@@ -252,6 +253,13 @@ export const tradeWords = {
     'add-token': 'made an access token',
     'revoke-token': 'revoked an access token',
   } satisfies Words<AuditAct>,
+  distribution: {
+    normal: 'normal',
+    rectangular: 'rectangular',
+    triangular: 'triangular',
+    'u-shaped': 'U-shaped',
+    t: 'Student’s t',
+  } satisfies Words<Distribution>,
   lamp: {
     helium: 'Helium',
     sodium: 'Sodium',

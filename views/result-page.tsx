@@ -1,0 +1,85 @@
+import type { FC } from 'hono/jsx'
+import type { AgreedRule } from '../src/domain/agreed-rule.ts'
+import type { ShownResult } from '../src/domain/shown-result.ts'
+import { coverageFactorText } from '../src/domain/uncertain-figure.ts'
+import { Notice } from './components/notice.tsx'
+import { PageHead } from './components/page-head.tsx'
+import { ResultFigure } from './components/result-figure.tsx'
+import { secondResultText } from './figures/result-text.ts'
+import { minuteText } from './figures/time-text.ts'
+import { uncertainText } from './figures/uncertain-text.ts'
+import { limitLine } from './order-record.tsx'
+import { type Frame, Page } from './page.tsx'
+import { BudgetSection } from './results/budget-section.tsx'
+import { DecisionSection } from './results/decision-section.tsx'
+import { InstrumentsSection } from './results/instruments-section.tsx'
+import { placeText } from './results/place-text.ts'
+import { type Trials, TrialsSection } from './results/trials-section.tsx'
+import { words } from './words/en.ts'
+
+export type ResultPageProps = {
+  readonly frame: Frame
+  readonly orderNumber: string
+  readonly sealSerial: string
+  readonly result: ShownResult
+  readonly agreedRule: AgreedRule
+  readonly trials: Trials
+  /** The page that leads here: the order's for the staff, the seal's for its customer. */
+  readonly back: { readonly to: 'order' | 'seal'; readonly href: string }
+}
+
+/** One result: the figure, the budget line by line, the comparison, the instruments, the trials. */
+export const ResultPage: FC<ResultPageProps> = (props) => {
+  const { frame, orderNumber, sealSerial, result, agreedRule, trials, back } = props
+  const w = words.results
+  const title = w.title(words.trade.characteristic[result.characteristic], placeText(result.on))
+  return (
+    <Page frame={frame} title={`${title} ${orderNumber}`}>
+      <PageHead title={title} over={`${orderNumber} · ${sealSerial}`}>
+        <a href={back.href}>{w.back[back.to]}</a>
+      </PageHead>
+      {result.isReplaced ? <Notice kind="note" text={w.replaced} /> : null}
+      <div class="split">
+        <div class="stack-loose">
+          <BudgetSection result={result} />
+          <TrialsSection result={result} trials={trials} />
+        </div>
+        <div class="stack-loose">
+          <section class="card stack">
+            <FigureAndLimit result={result} />
+            <p class="small soft">
+              {w.recorded(result.recordedByName, minuteText(result.recordedAt), result.method)}
+            </p>
+            {result.note === '' ? null : <p class="small soft">{w.note(result.note)}</p>}
+          </section>
+          <DecisionSection result={result} agreedRule={agreedRule} />
+          <InstrumentsSection instruments={result.instruments} />
+        </div>
+      </div>
+    </Page>
+  )
+}
+
+const FigureAndLimit: FC<{ result: ShownResult }> = ({ result }) => {
+  const { characteristic, judged, uncertainty } = result
+  const { trade, results: w } = words
+  if (judged.value === null) return <p class="lead">{w.unreadable}</p>
+  const shown = uncertainText(characteristic, judged.value, uncertainty)
+  return (
+    <>
+      <ResultFigure
+        label={trade.characteristic[characteristic]}
+        value={shown.value}
+        unit={shown.unit}
+        second={secondResultText(characteristic, judged.value)}
+        limit={`${words.recording.limit} ${limitLine(judged)}`}
+        verdict={judged.verdict}
+        word={trade.verdict[judged.verdict]}
+      />
+      {uncertainty === null ? null : (
+        <p class="small">{w.factor(coverageFactorText(uncertainty.coverageFactor))}</p>
+      )}
+      <p class="small soft">{trade.why[judged.why]}</p>
+    </>
+  )
+}

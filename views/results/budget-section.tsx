@@ -1,0 +1,86 @@
+import type { FC } from 'hono/jsx'
+import { figure } from '../../src/domain/figure.ts'
+import { largestLine } from '../../src/domain/largest-line.ts'
+import { printedUnit } from '../../src/domain/printed-unit.ts'
+import type { ShownResult } from '../../src/domain/shown-result.ts'
+import { coverageFactorText } from '../../src/domain/uncertain-figure.ts'
+import type { Uncertainty } from '../../src/domain/uncertainty.ts'
+import { percentText } from '../figures/percent-text.ts'
+import { sourceWord } from '../words/en/uncertainty-sources.ts'
+import { words } from '../words/en.ts'
+import { BudgetLines } from './budget-lines.tsx'
+
+/** The budget line by line, what it leaves out, and where to begin to be surer. */
+export const BudgetSection: FC<{ result: ShownResult }> = ({ result }) => {
+  const { characteristic, uncertainty } = result
+  const { unit, storedPerPrinted } = printedUnit[characteristic]
+  return (
+    <section class="stack" aria-labelledby="budget-title">
+      <div class="section-head">
+        <h2 id="budget-title">{words.results.budgetTitle}</h2>
+      </div>
+      {uncertainty === null ? (
+        <NoBudget result={result} />
+      ) : (
+        <>
+          <BudgetLines
+            uncertainty={uncertainty}
+            unit={words.trade.unit[unit]}
+            storedPerPrinted={storedPerPrinted}
+          />
+          <InWords uncertainty={uncertainty} />
+          <LeftOut sources={uncertainty.leftOut} />
+        </>
+      )}
+    </section>
+  )
+}
+
+const NoBudget: FC<{ result: ShownResult }> = ({ result }) => {
+  const w = words.results
+  if (result.judged.value === null) return <p>{w.unreadable}</p>
+  return (
+    <>
+      <p class="strong">{w.noBudget}</p>
+      <p>{result.isOlderThanBudgets ? w.olderThanBudgets : w.nothingKnown}</p>
+    </>
+  )
+}
+
+/** How the coverage factor came about, and what would have to improve. */
+const InWords: FC<{ uncertainty: Uncertainty }> = ({ uncertainty }) => {
+  const w = words.results
+  const { effectiveDegreesOfFreedom: effective } = uncertainty
+  const factor = coverageFactorText(uncertainty.coverageFactor)
+  const largest = largestLine(uncertainty)
+  return (
+    <>
+      <p>
+        {effective === null
+          ? w.coverage.known(factor)
+          : w.coverage.effective(factor, figure(effective, { digits: 3 }).text)}
+      </p>
+      {largest === null ? null : (
+        <p class="strong">
+          {w.largest(sourceWord(largest.line.source), percentText(largest.varianceShare))}
+        </p>
+      )}
+    </>
+  )
+}
+
+const LeftOut: FC<{ sources: readonly string[] }> = ({ sources }) => {
+  const w = words.results
+  if (sources.length === 0) return null
+  return (
+    <>
+      <h3>{w.leftOutTitle}</h3>
+      <ul class="stack-tight">
+        {sources.map((source) => (
+          <li>{sourceWord(source)}</li>
+        ))}
+      </ul>
+      <p class="small soft">{w.leftOutNote}</p>
+    </>
+  )
+}

@@ -1,0 +1,44 @@
+import type { FC } from 'hono/jsx'
+import type { AgreedRule } from '../../src/domain/agreed-rule.ts'
+import type { ShownResult } from '../../src/domain/shown-result.ts'
+import type { ConformityDecision } from '../../src/science/acceptance/decide-conformity.ts'
+import { AgreedRuleText } from '../agreed-rule-text.tsx'
+import { Facts } from '../components/facts.tsx'
+import { percentText } from '../figures/percent-text.ts'
+import { JudgedLimit } from '../judged-limit.tsx'
+import { JudgedPicture } from '../judged-picture.tsx'
+import { words } from '../words/en.ts'
+
+/** What the result was held against, by which rule, and how sure the verdict is. */
+export const DecisionSection: FC<{ result: ShownResult; agreedRule: AgreedRule }> = (props) => {
+  const { result, agreedRule } = props
+  const { judged, uncertainty } = result
+  const w = words.results
+  return (
+    <section class="stack" aria-labelledby="decision-title">
+      <div class="section-head">
+        <h2 id="decision-title">{w.decisionTitle}</h2>
+      </div>
+      <JudgedPicture judged={judged} uncertainty={uncertainty} />
+      <JudgedLimit judged={judged} />
+      <AgreedRuleText rule={agreedRule} />
+      {judged.decision === null ? (
+        <p class="soft">{w.notCompared}</p>
+      ) : (
+        <Facts layout="rows" pairs={riskPairs(judged.decision)} />
+      )}
+    </section>
+  )
+}
+
+function riskPairs(decision: ConformityDecision) {
+  const w = words.results
+  return [
+    { label: w.conformance, value: percentText(decision.conformanceProbability) },
+    { label: w.falseAccept, value: percentText(decision.falseAcceptRisk) },
+    { label: w.falseReject, value: percentText(decision.falseRejectRisk) },
+    ...(decision.uncertaintyShare === null
+      ? []
+      : [{ label: w.share, value: percentText(decision.uncertaintyShare) }]),
+  ]
+}
