@@ -1,7 +1,10 @@
 import type { FC } from 'hono/jsx'
+import { type AgreedRule, houseRule } from '../src/domain/agreed-rule.ts'
 import type { Customer } from '../src/domain/customer.ts'
 import type { Equipment } from '../src/domain/equipment.ts'
 import type { Seal } from '../src/domain/seal.ts'
+import { AgreedRuleForm } from './agreed-rule-form.tsx'
+import { AgreedRuleText } from './agreed-rule-text.tsx'
 import { Button } from './components/button.tsx'
 import { ButtonLink } from './components/button-link.tsx'
 import { ButtonRow } from './components/button-row.tsx'
@@ -25,6 +28,10 @@ type Props = {
   readonly seals: readonly Seal[]
   readonly isRecorded: boolean
   readonly form: SmallForm
+  /** Null where nothing is agreed. */
+  readonly rule: AgreedRule | null
+  /** Null for who agrees on nothing. */
+  readonly ruleForm: SmallForm | null
 }
 
 /** A customer with the positions and seals of their plant. */
@@ -53,8 +60,30 @@ export const CustomerPage: FC<Props> = (props) => {
         />
         <Seals {...props} />
         <Positions {...props} />
+        <Rule {...props} />
       </div>
     </Page>
+  )
+}
+
+const Rule: FC<Props> = ({ customer, rule, ruleForm }) => {
+  const w = words.agreedRules
+  return (
+    <section class="stack" aria-labelledby="rule">
+      <div class="section-head">
+        <h2 id="rule">{w.title}</h2>
+      </div>
+      {rule === null ? <p class="soft">{w.noneOfCustomer}</p> : null}
+      <AgreedRuleText rule={rule ?? houseRule} />
+      {ruleForm === null ? null : (
+        <AgreedRuleForm
+          action={`/customers/${customer.id}/rule`}
+          summary={w.agreeWithCustomer}
+          note={w.ofCustomer}
+          form={ruleForm}
+        />
+      )}
+    </section>
   )
 }
 

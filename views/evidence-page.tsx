@@ -1,18 +1,21 @@
 import type { FC } from 'hono/jsx'
+import type { Doubt } from '../src/domain/doubt.ts'
 import type { Evidence } from '../src/domain/evidence.ts'
+import { AgreedRuleText } from './agreed-rule-text.tsx'
 import { ButtonLink } from './components/button-link.tsx'
 import { ButtonRow } from './components/button-row.tsx'
+import { Caution } from './components/caution.tsx'
 import { Facts } from './components/facts.tsx'
 import { PageHead } from './components/page-head.tsx'
 import { VerdictMark } from './components/verdict-mark.tsx'
 import { DecisionCard } from './decision-card.tsx'
 import { EvidenceCourse } from './evidence-course.tsx'
 import type { EvidencePageProps } from './evidence-page-props.ts'
+import { EvidenceResults } from './evidence-results.tsx'
 import { numberText } from './figures/number-text.ts'
 import { dayText } from './figures/time-text.ts'
 import { Page } from './page.tsx'
 import { RecordCorrections } from './record-corrections.tsx'
-import { RecordResults } from './record-results.tsx'
 import { words } from './words/en.ts'
 
 const w = words.inspection
@@ -43,7 +46,12 @@ export const EvidencePage: FC<EvidencePageProps> = (props) => {
           <Conflict sentence={conflict} wrote={props.form?.reason ?? ''} />
         )}
         <OrderFacts evidence={evidence} />
-        <RecordResults record={record} />
+        <section class="card" aria-labelledby="rule">
+          <h2 id="rule">{words.agreedRules.title}</h2>
+          <AgreedRuleText rule={evidence.agreedRule} />
+        </section>
+        <Doubts doubts={evidence.doubts} />
+        <EvidenceResults {...props} />
         <div class="split">
           <div class="stack">
             <RecordCorrections corrections={record.corrections} />
@@ -56,6 +64,25 @@ export const EvidencePage: FC<EvidencePageProps> = (props) => {
         </div>
       </div>
     </Page>
+  )
+}
+
+/** Records made with an instrument that was found out of tolerance since. */
+const Doubts: FC<{ doubts: readonly Doubt[] }> = ({ doubts }) => {
+  const open = doubts.filter((one) => one.answer !== 'stands')
+  const ids = [...new Set(open.map((one) => one.instrumentId))]
+  if (ids.length === 0) return null
+  return (
+    <Caution sign={words.chrome.caution} title={w.doubtTitle}>
+      {ids.map((id) => {
+        const one = open.find((doubt) => doubt.instrumentId === id)
+        return one === undefined ? null : (
+          <p>
+            <a href={`/instruments/${id}`}>{w.doubt(one.instrumentNumber, one.foundOn)}</a>
+          </p>
+        )
+      })}
+    </Caution>
   )
 }
 

@@ -55,6 +55,7 @@ export const OrderFacts: FC<{ evidence: Evidence }> = ({ evidence }) => {
           { label: w.fact.reason, value: stated(order.reasonForRemoval) },
           { label: w.fact.decontamination, value: trade.decontamination[order.decontamination] },
           { label: w.fact.lastFluid, value: stated(order.lastFluid) },
+          { label: w.fact.service, value: trade.service[order.service] },
           { label: w.fact.pressure, value: measured(order.sealedPressureKPa, unit.kPa) },
           { label: w.fact.temperature, value: measured(order.serviceTemperatureC, unit.c) },
           { label: w.fact.speed, value: measured(order.shaftSpeedPerMin, unit.perMin) },

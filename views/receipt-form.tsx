@@ -1,8 +1,12 @@
 import type { Child, FC } from 'hono/jsx'
+import type { AgreedRule } from '../src/domain/agreed-rule.ts'
 import { confirmField } from '../src/domain/confirmed.ts'
 import type { Fault } from '../src/domain/fault.ts'
 import type { LimitSet } from '../src/domain/limit-set.ts'
 import type { Seal } from '../src/domain/seal.ts'
+import { services } from '../src/domain/service.ts'
+import { AgreedRuleFields, agreedRuleLabels } from './agreed-rule-fields.tsx'
+import { AgreedRuleText } from './agreed-rule-text.tsx'
 import { ButtonRow } from './components/button-row.tsx'
 import { ErrorSummary } from './components/error-summary.tsx'
 import { Field } from './components/field.tsx'
@@ -31,6 +35,8 @@ const labels: Readonly<Record<string, string>> = {
   sealedPressureKPa: receipt.sealedPressure,
   serviceTemperatureC: receipt.serviceTemperature,
   shaftSpeedPerMin: receipt.shaftSpeed,
+  service: receipt.service,
+  ...agreedRuleLabels,
 }
 
 /** What is stated when a seal comes in: the order, the last fluid, the service data. */
@@ -38,10 +44,12 @@ export const ReceiptForm: FC<
   FormProps & {
     seal: Seal
     limitSets: readonly LimitSet[]
+    /** What holds unless another is stated. */
+    agreedRule: AgreedRule
     formKey: string
     children: Child
   }
-> = ({ seal, limitSets, typed, faults, formKey, children }) => {
+> = ({ seal, limitSets, agreedRule, typed, faults, formKey, children }) => {
   const { chrome, workOrders } = words
   const w = workOrders.receipt
   const field = { typed, faults }
@@ -84,9 +92,29 @@ export const ReceiptForm: FC<
           {...errorOf(faults, 'limitSetId')}
         />
       </section>
+      <RuleOfOrder agreedRule={agreedRule} {...field} />
       <ServiceData {...field} />
       <ButtonRow>{children}</ButtonRow>
     </form>
+  )
+}
+
+/** What holds is told; another rule is rare, and folded away until it is wanted. */
+const RuleOfOrder: FC<FormProps & { agreedRule: AgreedRule }> = (props) => {
+  const { agreedRule, typed, faults } = props
+  const w = words.agreedRules
+  const isWanted = Object.keys(agreedRuleLabels).some((name) => (typed[name] ?? '') !== '')
+  return (
+    <section class="stack">
+      <h2>{w.title}</h2>
+      <AgreedRuleText rule={agreedRule} />
+      <details class="fold" open={isWanted}>
+        <summary>{w.atReceipt}</summary>
+        <div class="fold-body stack">
+          <AgreedRuleFields typed={typed} faults={faults} />
+        </div>
+      </details>
+    </section>
   )
 }
 
@@ -97,6 +125,14 @@ const ServiceData: FC<FormProps> = (field) => {
   return (
     <section class="stack">
       <h2>{w.serviceTitle}</h2>
+      <SelectField
+        name="service"
+        label={w.service}
+        hint={w.serviceHint}
+        value={field.typed.service ?? 'not-stated'}
+        options={services.map((value) => ({ value, label: trade.service[value] }))}
+        {...errorOf(field.faults, 'service')}
+      />
       <div class="field-pair">
         <Typed name="sealedPressureKPa" label={w.sealedPressure} unit={unit.kPa} {...field} />
         <Typed name="serviceTemperatureC" label={w.serviceTemperature} unit={unit.c} {...field} />

@@ -1,4 +1,5 @@
 import type { FC } from 'hono/jsx'
+import type { AgreedRule } from '../src/domain/agreed-rule.ts'
 import type { Customer } from '../src/domain/customer.ts'
 import type { Fault } from '../src/domain/fault.ts'
 import type { LimitSet } from '../src/domain/limit-set.ts'
@@ -86,6 +87,7 @@ export const ReceiptPage: FC<{
   customer: Customer
   seal: Seal
   limitSets: readonly LimitSet[]
+  agreedRule: AgreedRule
   typed: ReceiptTyped
   faults: readonly Fault[]
   formKey: string

@@ -15,6 +15,7 @@ import { OrderFacts, SealFacts } from './order-facts.tsx'
 import { OrderHistory, OrderWay } from './order-history.tsx'
 import { OrderNext, type OrderNextProps } from './order-next.tsx'
 import { OrderReadings } from './order-readings.tsx'
+import { OrderRule, type RuleTyped } from './order-rule.tsx'
 import { OrderTests } from './order-tests.tsx'
 import { ownErrorOf } from './own-error-of.ts'
 import { type Frame, Page } from './page.tsx'
@@ -31,6 +32,7 @@ export type OrderTyped = {
   readonly note: string
   readonly noteFaults: readonly Fault[]
   readonly withdrawal: { readonly reason: string; readonly faults: readonly Fault[] }
+  readonly rule: RuleTyped
   readonly decontamination: DecontaminationTyped & { readonly faults: readonly Fault[] }
 }
 
@@ -79,6 +81,7 @@ export const WorkOrderPage: FC<WorkOrderPageProps> = (props) => {
               </div>
               <OrderReadings
                 readings={readings}
+                orderNumber={order.number}
                 correctHref={acts.canRecord ? `${base}/flatness/new` : null}
               />
             </section>
@@ -88,6 +91,7 @@ export const WorkOrderPage: FC<WorkOrderPageProps> = (props) => {
               </div>
               <OrderTests
                 tests={tests}
+                orderNumber={order.number}
                 correctHref={acts.canRecord ? `${base}/static-tests/new` : null}
               />
             </section>
@@ -101,6 +105,7 @@ export const WorkOrderPage: FC<WorkOrderPageProps> = (props) => {
           <div class="stack">
             <SealFacts evidence={evidence} />
             <OrderFacts evidence={evidence} />
+            <OrderRule evidence={evidence} acts={acts} formKey={props.formKey} typed={typed.rule} />
             {acts.canStateDecontamination && order.decontamination !== 'not-stated' ? (
               <Decontamination {...props} />
             ) : null}

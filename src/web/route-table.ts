@@ -45,8 +45,10 @@ export const routes = {
   newWorkOrder: page('get', '/work-orders/new', staff),
   createWorkOrder: page('post', '/work-orders', staff),
   showWorkOrder: page('get', '/work-orders/:number', staff),
+  showResult: page('get', '/work-orders/:number/results/:kind/:id', 'signed-in'),
   moveWorkOrder: page('post', '/work-orders/:number/stage', staff),
   stateDecontamination: page('post', '/work-orders/:number/decontamination', staff),
+  agreeOrderRule: page('post', '/work-orders/:number/rule', ['inspector', 'manager']),
 
   newFlatnessReading: page('get', '/work-orders/:number/flatness/new', ['technician']),
   previewFlatness: page('post', '/work-orders/:number/flatness/preview', ['technician']),
@@ -58,6 +60,7 @@ export const routes = {
 
   listInspection: page('get', '/inspection', ['inspector', 'manager']),
   showEvidence: page('get', '/work-orders/:number/inspection', ['inspector', 'manager']),
+  createConcession: page('post', '/work-orders/:number/concessions', ['inspector']),
   decide: page('post', '/work-orders/:number/decision', ['inspector']),
 
   listCertificates: page('get', '/certificates', 'signed-in'),
@@ -73,6 +76,7 @@ export const routes = {
   listCustomers: page('get', '/customers', staff),
   createCustomer: page('post', '/customers', ['manager']),
   showCustomer: page('get', '/customers/:id', staff),
+  agreeCustomerRule: page('post', '/customers/:id/rule', ['inspector', 'manager']),
   createEquipment: page('post', '/customers/:id/equipment', staff),
   newSeal: page('get', '/customers/:id/seals/new', staff),
   createSeal: page('post', '/customers/:id/seals', staff),

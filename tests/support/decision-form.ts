@@ -8,7 +8,9 @@ export async function decisionForm(
   as: CastName,
   changes: Record<string, string> = {},
 ): Promise<Record<string, string>> {
-  const page = await (await app.get(`/work-orders/${number}/inspection`, as)).text()
+  const whole = await (await app.get(`/work-orders/${number}/inspection`, as)).text()
+  // The page has forms of concessions before it.
+  const page = whole.slice(whole.indexOf('/decision#decision"'))
   const hidden = (name: string) => {
     const found = new RegExp(`name="${name}" value="([^"]+)"`).exec(page)?.[1]
     if (found === undefined) throw new Error(`the page has no field ${name}`)

@@ -69,9 +69,9 @@ describe('the page of the evidence', () => {
     const text = html.replaceAll(/<[^>]*>/g, ' ').replaceAll(/\s+/g, ' ')
     // 2 helium bands: 2 × 587.5618 nm / 2 = 0.588 µm, the limit 3 bands = 0.881 µm.
     for (const part of [
-      'Rotating face, as left',
-      'Stationary seat, as left',
-      '0.588 µm',
+      'Rotating face, flatness as left',
+      'Stationary seat, flatness as left',
+      '0.59 ± 0.10 µm',
       '≤ 0.881 µm',
       '3 helium light bands',
       'House rule',
@@ -381,7 +381,7 @@ describe('the rules of release', () => {
     const answer = await app.post(`/work-orders/${number}/decision`, form, 'ian')
     expect(answer.status).toBe(422)
     const text = await answer.text()
-    expect(text).toContain('Rotating face, flatness: the result fails')
+    expect(text).toContain('Rotating face, flatness as left: the result fails')
     expect(text).not.toContain('value="release"')
   })
 

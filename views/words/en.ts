@@ -1,3 +1,4 @@
+import { agreedRulesWords } from './en/agreed-rules.ts'
 import { benchWords } from './en/bench.ts'
 import { calculatorWords } from './en/calculator.ts'
 import { certificatesWords } from './en/certificates.ts'
@@ -10,6 +11,7 @@ import { limitSetsWords } from './en/limit-sets.ts'
 import { mySealsWords } from './en/my-seals.ts'
 import { peopleWords } from './en/people.ts'
 import { recordingWords } from './en/recording.ts'
+import { resultsWords } from './en/results.ts'
 import { signInWords } from './en/sign-in.ts'
 import { staticTestsWords } from './en/static-tests.ts'
 import { tradeWords } from './en/trade.ts'
@@ -17,6 +19,7 @@ import { workOrdersWords } from './en/work-orders.ts'
 
 /** Every word that a user reads, by place. Whole sentences for faults and refusals stand beside. */
 export const words = {
+  agreedRules: agreedRulesWords,
   calculator: calculatorWords,
   chrome: chromeWords,
   signIn: signInWords,
@@ -30,6 +33,7 @@ export const words = {
   instruments: instrumentsWords,
   limitSets: limitSetsWords,
   people: peopleWords,
+  results: resultsWords,
   staticTests: staticTestsWords,
   trade: tradeWords,
   workOrders: workOrdersWords,

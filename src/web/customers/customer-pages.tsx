@@ -3,8 +3,10 @@ import { CustomersPage } from '../../../views/customers-page.tsx'
 import type { Customer } from '../../domain/customer.ts'
 import type { Fault } from '../../domain/fault.ts'
 import type { Input } from '../../domain/fields.ts'
+import { agreedRuleFields } from '../../domain/parse-agreed-rule.ts'
 import { customerFields } from '../../domain/parse-customer.ts'
 import { equipmentFields } from '../../domain/parse-equipment.ts'
+import { customerRuleOf } from '../../store/customer-rule-of.ts'
 import { listCustomers } from '../../store/list-customers.ts'
 import { listEquipment } from '../../store/list-equipment.ts'
 import { listSeals } from '../../store/list-seals.ts'
@@ -15,6 +17,8 @@ import { typedText } from '../typed-text.ts'
 import { viewer } from '../viewer.ts'
 
 type Refused = { readonly input: Input; readonly faults: readonly Fault[] }
+/** The page of a customer has two forms. */
+type RefusedAtCustomer = Refused & { readonly form?: 'position' | 'rule' }
 
 /** The list of customers; with `refused` as the answer to the form of a new one. */
 export function sendCustomers(c: AppContext, refused?: Refused): Promise<Response> {
@@ -30,13 +34,15 @@ export function sendCustomers(c: AppContext, refused?: Refused): Promise<Respons
   return sendPage(c, page, refused === undefined ? 200 : 422)
 }
 
-/** A customer with positions and seals; with `refused` as the answer to a new position. */
+/** A customer with positions, seals and rule; with `refused` as the answer to one of its forms. */
 export function sendCustomer(
   c: AppContext,
   customer: Customer,
-  refused?: Refused,
+  refused?: RefusedAtCustomer,
 ): Promise<Response> {
   const { store } = c.var.shop
+  const { role } = viewer(c)
+  const isOfRule = refused?.form === 'rule'
   const page = (
     <CustomerPage
       frame={frameOf(c)}
@@ -44,7 +50,13 @@ export function sendCustomer(
       equipment={listEquipment(store, customer.id)}
       seals={listSeals(store, { customerId: customer.id })}
       isRecorded={c.req.query('recorded') !== undefined}
-      form={formOf(c, equipmentFields, refused)}
+      form={formOf(c, equipmentFields, isOfRule ? undefined : refused)}
+      rule={customerRuleOf(store, customer.id) ?? null}
+      ruleForm={
+        role === 'inspector' || role === 'manager'
+          ? formOf(c, agreedRuleFields, isOfRule ? refused : undefined)
+          : null
+      }
     />
   )
   return sendPage(c, page, refused === undefined ? 200 : 422)

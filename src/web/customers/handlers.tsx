@@ -1,8 +1,10 @@
 import type { Fault } from '../../domain/fault.ts'
+import { parseAgreedRule } from '../../domain/parse-agreed-rule.ts'
 import { parseCustomer } from '../../domain/parse-customer.ts'
 import { parseEquipment } from '../../domain/parse-equipment.ts'
 import { addCustomer } from '../../store/add-customer.ts'
 import { addEquipment } from '../../store/add-equipment.ts'
+import { agreeCustomerRule as agreeRule } from '../../store/agree-customer-rule.ts'
 import { requireCustomer } from '../../store/require-customer.ts'
 import type { AppContext } from '../context.ts'
 import { faultOfConflict } from '../fault-of-conflict.ts'
@@ -55,6 +57,20 @@ export async function createEquipment(c: AppContext): Promise<Response> {
   return answer instanceof Response
     ? answer
     : sendCustomer(c, customer, { input, faults: [answer] })
+}
+
+export async function agreeCustomerRule(c: AppContext): Promise<Response> {
+  const customer = customerOf(c)
+  const { id: customerId } = customer
+  const input = await readForm(c)
+  const parsed = parseAgreedRule(ownFields(input))
+  if (!parsed.ok) {
+    return sendCustomer(c, customer, { input, faults: parsed.faults, form: 'rule' })
+  }
+  return recordOnce(c, input, () => {
+    agreeRule(c.var.shop.store, { customerId, stated: parsed.value }, actor(c))
+    return `/customers/${customerId}?recorded=rule`
+  })
 }
 
 export function newSeal(c: AppContext): Promise<Response> {

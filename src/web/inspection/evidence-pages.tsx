@@ -3,8 +3,10 @@ import { EvidencePage } from '../../../views/evidence-page.tsx'
 import { errorSentence } from '../../../views/words/en/errors.ts'
 import { releaseFaultSentence } from '../../../views/words/en/inspection.ts'
 import type { AppError } from '../../domain/app-error.ts'
+import { evidenceResults } from '../../domain/evidence-results.ts'
 import type { Fault } from '../../domain/fault.ts'
 import type { Input } from '../../domain/fields.ts'
+import { otherResults } from '../../domain/other-results.ts'
 import { type ReleaseFault, releaseFaults } from '../../domain/release-faults.ts'
 import type { WorkOrder } from '../../domain/work-order.ts'
 import { listCertificates } from '../../store/list-certificates.ts'
@@ -13,8 +15,17 @@ import type { AppContext } from '../context.ts'
 import { newFormKey } from '../record-once.ts'
 import { frameOf, sendPage } from '../send-page.ts'
 import { actor, viewer } from '../viewer.ts'
+import { concessionState } from './concession-state.ts'
 import { draftRecord } from './draft-record.ts'
 import { evidenceFingerprint } from './evidence-fingerprint.ts'
+
+/** A concession that was sent and not recorded. */
+type RefusedConcession = {
+  readonly input: Input
+  readonly faults: readonly Fault[]
+  /** Why it can't be recorded at all. */
+  readonly conflict?: AppError
+}
 
 type Returned = Pick<DecisionFormState, 'outcome' | 'reason' | 'faults' | 'more'> & {
   readonly formKey?: string
@@ -66,7 +77,20 @@ export function conflictPage(
 ): Promise<Response> {
   const sentence = errorSentence(error.reason, error.details)
   const { formKey: _, ...typed } = typedIn(input)
-  return draw(c, order, typed, 409, sentence)
+  return draw(c, order, typed, 409, { conflict: sentence })
+}
+
+/** The page with the concession that was typed, and what is wrong with it. */
+export function concessionPage(
+  c: AppContext,
+  order: WorkOrder,
+  concession: RefusedConcession,
+): Promise<Response> {
+  const { conflict } = concession
+  if (conflict === undefined) return draw(c, order, blank, 422, { concession })
+  const sentence = errorSentence(conflict.reason, conflict.details)
+  const status = conflict.kind === 'forbidden' ? 403 : 409
+  return draw(c, order, blank, status, { conflict: sentence, concession })
 }
 
 function typedIn(input: Input): Returned {
@@ -84,7 +108,7 @@ function draw(
   order: WorkOrder,
   returned: Returned,
   status: 200 | 403 | 409 | 422 | 429,
-  conflict?: string,
+  sent: { readonly conflict?: string; readonly concession?: RefusedConcession } = {},
 ): Promise<Response> {
   const { shop } = c.var
   const by = viewer(c)
@@ -100,11 +124,14 @@ function draw(
     <EvidencePage
       frame={frameOf(c)}
       evidence={evidence}
+      results={evidenceResults(evidence, by)}
+      others={otherResults(evidence)}
+      concession={concessionState(newFormKey(shop.randomBytes), sent.concession)}
       record={draftRecord(shop, { evidence, by, actor: actor(c), reason: '', number: '' })}
       faults={releaseFaults({ evidence, user: by, handOver })}
       form={by.role === 'inspector' ? form : null}
       certificates={certificates.map((one) => one.number)}
-      {...(conflict === undefined ? {} : { conflict })}
+      {...(sent.conflict === undefined ? {} : { conflict: sent.conflict })}
     />
   )
   return sendPage(c, page, status)

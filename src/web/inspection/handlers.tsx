@@ -1,7 +1,9 @@
 import { InspectionPage } from '../../../views/inspection-page.tsx'
 import { AppError } from '../../domain/app-error.ts'
+import { parseConcession } from '../../domain/parse-concession.ts'
 import { parseDecision } from '../../domain/parse-decision.ts'
 import type { WorkOrder } from '../../domain/work-order.ts'
+import { addConcession } from '../../store/add-concession.ts'
 import { listWorkOrders } from '../../store/list-work-orders.ts'
 import { requireWorkOrder } from '../../store/require-work-order.ts'
 import type { AppContext } from '../context.ts'
@@ -10,7 +12,13 @@ import { recordOnce } from '../record-once.ts'
 import { frameOf, sendPage } from '../send-page.ts'
 import { tryPassword } from '../try-password.ts'
 import { actor, viewer } from '../viewer.ts'
-import { conflictPage, evidencePage, faultyPage, refusedPage } from './evidence-pages.tsx'
+import {
+  concessionPage,
+  conflictPage,
+  evidencePage,
+  faultyPage,
+  refusedPage,
+} from './evidence-pages.tsx'
 import { refuseOrder } from './refuse-order.ts'
 import { releaseOrder } from './release-order.ts'
 import { ReleaseRefused } from './release-refused.ts'
@@ -65,6 +73,25 @@ export async function decide(c: AppContext): Promise<Response> {
       return conflictPage(c, order, input, error)
     }
     throw error
+  }
+}
+
+/** Records that the customer takes a result which doesn't keep its limit. */
+export async function createConcession(c: AppContext): Promise<Response> {
+  const order = orderOf(c)
+  const input = await readForm(c)
+  const parsed = parseConcession(input)
+  if (!parsed.ok) return concessionPage(c, order, { input, faults: parsed.faults })
+  const by = viewer(c)
+  const { value: asked } = parsed
+  try {
+    return recordOnce(c, input, () => {
+      const { id } = addConcession(c.var.shop.store, { workOrderId: order.id, asked, by }, actor(c))
+      return `/work-orders/${order.number}/inspection?conceded=${id}`
+    })
+  } catch (error) {
+    if (!(error instanceof AppError)) throw error
+    return concessionPage(c, order, { input, faults: [], conflict: error })
   }
 }
 

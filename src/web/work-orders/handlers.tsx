@@ -1,8 +1,10 @@
 import { missingForHandOver } from '../../domain/missing-for-hand-over.ts'
 import { requireMayMove } from '../../domain/order-acts.ts'
+import { agreedRuleFields, parseAgreedRule } from '../../domain/parse-agreed-rule.ts'
 import { parseDecontamination, parseHandOver, parseMove } from '../../domain/parse-order-act.ts'
 import { openStages } from '../../domain/stage.ts'
 import { addHandOver } from '../../store/add-hand-over.ts'
+import { agreeOrderRule as agreeRule } from '../../store/agree-order-rule.ts'
 import { moveWorkOrder as storeMove } from '../../store/move-work-order.ts'
 import { requireSeal } from '../../store/require-seal.ts'
 import { stateDecontamination as storeStatement } from '../../store/state-decontamination.ts'
@@ -88,6 +90,22 @@ export async function stateDecontamination(c: AppContext): Promise<Response> {
   })
 }
 
+export async function agreeOrderRule(c: AppContext): Promise<Response> {
+  const evidence = evidenceOf(c)
+  const input = await readForm(c)
+  const parsed = parseAgreedRule(ownFields(input))
+  if (!parsed.ok) {
+    const values = Object.fromEntries(agreedRuleFields.map((one) => [one, typedText(input[one])]))
+    const rule = { values, faults: parsed.faults }
+    return sendOrder(c, evidence, { typed: { rule }, formKey: pageKey(input.formKey) })
+  }
+  const { id, number } = evidence.workOrder
+  return recordOnce(c, input, () => {
+    agreeRule(c.var.shop.store, { workOrderId: id, stated: parsed.value }, actor(c))
+    return `/work-orders/${number}?recorded=rule`
+  })
+}
+
 /** Refused with the list of what is missing, on the page that shows where to make it good. */
 export async function handOver(c: AppContext): Promise<Response> {
   const evidence = evidenceOf(c)
@@ -111,5 +129,5 @@ export async function handOver(c: AppContext): Promise<Response> {
 
 /** The page's forms share one key, each with an ending of its own. */
 function pageKey(formKey: unknown): string {
-  return typedText(formKey).replace(/-(hand-over|decontamination|stripped|withdrawn)$/, '')
+  return typedText(formKey).replace(/-(hand-over|decontamination|rule|stripped|withdrawn)$/, '')
 }

@@ -54,6 +54,7 @@ function nothingTyped({ workOrder }: Evidence): OrderTyped {
     note: '',
     noteFaults: [],
     withdrawal: { reason: '', faults: [] },
+    rule: { values: {}, faults: [] },
     decontamination: { state: state === 'not-stated' ? '' : state, lastFluid, faults: [] },
   }
 }

@@ -1,7 +1,9 @@
 import { ReceiptCustomerPage, ReceiptPage, ReceiptSealPage } from '../../../views/receipt-page.tsx'
 import type { ReceiptTyped } from '../../../views/receipt-typed.ts'
+import { houseRule } from '../../domain/agreed-rule.ts'
 import type { Fault } from '../../domain/fault.ts'
 import type { Seal } from '../../domain/seal.ts'
+import { customerRuleOf } from '../../store/customer-rule-of.ts'
 import { defaultLimitSet } from '../../store/default-limit-set.ts'
 import { listCustomers } from '../../store/list-customers.ts'
 import { listLimitSets } from '../../store/list-limit-sets.ts'
@@ -49,6 +51,7 @@ export function sendReceiptForm(
       customer={requireCustomer(store, form.seal.customerId)}
       seal={form.seal}
       limitSets={listLimitSets(store)}
+      agreedRule={customerRuleOf(store, form.seal.customerId) ?? houseRule}
       typed={{ limitSetId, ...form.typed }}
       faults={form.faults}
       formKey={form.formKey}

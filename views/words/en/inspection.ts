@@ -1,3 +1,5 @@
+import type { Characteristic } from '../../../src/domain/characteristic.ts'
+import type { CountedResult } from '../../../src/domain/counted-results.ts'
 import { acknowledgementLength, type ReleaseFault } from '../../../src/domain/release-faults.ts'
 import { tradeWords } from './trade.ts'
 
@@ -29,18 +31,21 @@ export const inspectionWords = {
     `${name}, version ${version} of ${datedOn}`,
 
   results: 'Results beside their limits',
-  resultColumns: {
+  others: (count: number) =>
+    count === 1
+      ? 'One more record: as found, or overtaken by a later one'
+      : `${count} more records: as found, or overtaken by later ones`,
+  otherColumns: {
     measured: 'Measured',
-    result: 'Result against its limit',
+    result: 'Result',
     verdict: 'Verdict',
-    limit: 'Limit and its source',
     instruments: 'Instruments on that day',
     recorded: 'Recorded',
   },
-  flatness: 'Flatness',
-  drop: 'Pressure drop',
-  leak: 'Leak rate',
+  asLeft: 'as left',
+  asFound: 'as found',
   staticTest: 'Static test',
+  missingFace: (face: string) => `${face}, flatness as left`,
   overtaken: 'read again later',
   overtakenTest: 'tested again later',
   notMeasured: 'Not measured',
@@ -49,7 +54,35 @@ export const inspectionWords = {
   angle: (deg: string) => `seen at ${deg}°`,
   soak: (min: string) => `soaked ${min} min`,
   temperature: (c: string) => `${c} °C`,
-  uncertainty: (text: string, factor: number) => `± ${text} µm (k = ${factor})`,
+  readings: (typed: string, unit: string) => `read ${typed} ${unit}`,
+  factor: (factor: string) => `k = ${factor}`,
+  budgetIncomplete:
+    'Sources that nobody stated are left out of the uncertainty: it is larger than shown.',
+  recordedBy: (name: string, at: string) => `Recorded by ${name}, ${at}`,
+  exception: (name: string, day: string, reason: string) =>
+    `Used by an exception that ${name} allowed on ${day}: ${reason}`,
+  conformance: (percent: string) => `Keeps the limit with a probability of ${percent}.`,
+  risks: (accept: string, reject: string) =>
+    `Risk of a wrong acceptance: ${accept}; of a wrong rejection: ${reject}.`,
+  noRisk: 'none',
+  improve: (source: string) => `What would have to improve first: ${source}.`,
+  toBudget: 'Look at its uncertainty',
+  toLimits: 'Look at the limits',
+  concession: {
+    title: 'Accepted by concession',
+    summary: 'The customer takes it all the same',
+    reason: 'Why can it be taken?',
+    reasonHint: 'Printed on the certificate, at least 10 characters.',
+    customerReference: 'The customer’s approval',
+    customerReferenceHint: 'Number of their letter, order or message. It is printed too.',
+    submit: 'Record the concession',
+    notRecorded: 'The concession was not recorded yet:',
+    recorded: (reference: string, name: string, at: string) =>
+      `Customer’s approval ${reference}; recorded by ${name}, ${at}`,
+  },
+  doubtTitle: 'an instrument was found out of tolerance',
+  doubt: (number: string, foundOn: string) =>
+    `${number}, found on ${foundOn}. Say on its page whether the records made with it stand.`,
   atMost: (text: string) => `≤ ${text}`,
   within: (seconds: number) => `in a hold of at least ${seconds} s`,
   volumeAtMost: (litres: number) => `in at most ${litres} L`,
@@ -119,18 +152,33 @@ export function releaseFaultSentence(fault: ReleaseFault): string {
     case 'something-missing':
       return 'Something required is not recorded. Refuse, and say what is missing.'
     case 'result-fails':
-      return `${resultName(fault)}: the result fails. What fails is reworked, not released.`
+      return `${resultTitle(fault, fault.characteristic)}: ${failureText(fault)}`
+    case 'instrument-in-doubt':
+      return `Found out of tolerance since: ${fault.numbers.join(', ')}. Say on the page of the instrument whether the records made with it stand.`
     case 'instrument-not-acknowledged':
       return `Out of calibration on the day of use: ${fault.numbers.join(', ')}. Say in at least ${acknowledgementLength.min} characters why the results stand.`
   }
 }
 
-function resultName({ faceKind, section, characteristic }: ResultFails): string {
-  const place =
-    faceKind !== null
-      ? [tradeWords.faceKind[faceKind]]
-      : section !== null
-        ? [inspectionWords.staticTest, tradeWords.section[section].toLowerCase()]
-        : []
-  return [...place, tradeWords.characteristic[characteristic].toLowerCase()].join(', ')
+function failureText({ verdict, why }: ResultFails): string {
+  if (verdict === 'undecidable') {
+    return 'this set-up cannot decide. Measure it better, or record a concession of the customer.'
+  }
+  if (why === 'unreadable') return 'the face can’t be read. Refuse, so that it is read again.'
+  return 'the result fails. It is reworked, or taken by a recorded concession of the customer.'
+}
+
+/** A result that counts, by where it was measured and what: `Rotating face, flatness as left`. */
+export function resultTitle(
+  place: Pick<CountedResult, 'componentKind' | 'section'>,
+  characteristic: Characteristic,
+): string {
+  const { componentKind, section } = place
+  const what = tradeWords.characteristic[characteristic]
+  if (section !== null) {
+    const where = `${inspectionWords.staticTest}, ${tradeWords.section[section].toLowerCase()}`
+    return `${where}, ${what.toLowerCase()}`
+  }
+  if (componentKind === null) return `${what} ${inspectionWords.asLeft}`
+  return `${tradeWords.componentKind[componentKind]}, ${what.toLowerCase()} ${inspectionWords.asLeft}`
 }

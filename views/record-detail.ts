@@ -1,0 +1,62 @@
+import type { CountedResult } from '../src/domain/counted-results.ts'
+import type { Evidence } from '../src/domain/evidence.ts'
+import { figure } from '../src/domain/figure.ts'
+import type { FlatnessReading } from '../src/domain/flatness.ts'
+import type { MeasuredValue } from '../src/domain/measured-value.ts'
+import type { ResultSubject } from '../src/domain/result-subject.ts'
+import type { StaticTest } from '../src/domain/static-test.ts'
+import { numberText } from './figures/number-text.ts'
+import { inspectionWords } from './words/en/inspection.ts'
+import { tradeWord, tradeWords } from './words/en/trade.ts'
+
+const w = inspectionWords
+
+/** How a result was measured, in one line. */
+export function recordDetail(
+  evidence: Evidence,
+  { subjectKind, subjectId }: Pick<CountedResult, keyof ResultSubject>,
+): string {
+  const isIt = (one: { readonly id: number }) => one.id === subjectId
+  if (subjectKind === 'flatness-reading') {
+    const reading = evidence.flatnessReadings.find(isIt)
+    return reading === undefined ? '' : readingDetail(reading)
+  }
+  if (subjectKind === 'static-test') {
+    const test = evidence.staticTests.find(isIt)
+    return test === undefined ? '' : testDetail(test)
+  }
+  const value = evidence.measuredValues.find(isIt)
+  return value === undefined ? '' : valueDetail(value)
+}
+
+function readingDetail(reading: FlatnessReading): string {
+  const { directions, viewingAngleDeg, soakMin, temperatureC } = reading
+  const counts = directions.map((one) => w.direction(one.bandsTyped, one.directionDeg)).join(', ')
+  return [
+    tradeWord(tradeWords.pattern, reading.pattern),
+    ...(counts === '' ? [] : [w.bands(counts, directions.length > 1)]),
+    ...(reading.ringCentre === null ? [] : [tradeWords.ringCentre[reading.ringCentre]]),
+    w.angle(numberText(viewingAngleDeg)),
+    ...(soakMin === null ? [] : [w.soak(numberText(soakMin))]),
+    ...(temperatureC === null ? [] : [w.temperature(numberText(temperatureC))]),
+  ].join('; ')
+}
+
+function testDetail(test: StaticTest): string {
+  const { volumeL, durationS, startTemperatureC, endTemperatureC } = test
+  const temperatures = [startTemperatureC, endTemperatureC].map(numberText)
+  const [from = '', to = ''] = temperatures
+  return [
+    w.pressures(kPaText(test.startPressureKPaAbs), kPaText(test.endPressureKPaAbs)),
+    w.conditions(numberText(volumeL), numberText(durationS), from, to),
+  ].join('; ')
+}
+
+function kPaText(kPa: number): string {
+  return figure(kPa, { decimals: 3 }).text
+}
+
+function valueDetail({ readings, unit }: MeasuredValue): string {
+  const typed = readings.map((one) => one.typed).join(', ')
+  return w.readings(typed, tradeWord(tradeWords.unit, unit))
+}
