@@ -1,8 +1,8 @@
 import type { FlatnessFormValues } from '../../../views/flatness/form-values.ts'
 import { type FlatnessForm, FlatnessFormPage } from '../../../views/flatness-form-page.tsx'
+import { appliedLimitOf } from '../../domain/applied-limit-of.ts'
 import type { Fault } from '../../domain/fault.ts'
 import type { FlatnessReading } from '../../domain/flatness.ts'
-import { limitFor } from '../../domain/limit-for.ts'
 import { type Component, faceKinds } from '../../domain/seal.ts'
 import type { AppContext } from '../context.ts'
 import { frameOf, sendPage } from '../send-page.ts'
@@ -43,5 +43,6 @@ function faceChoice(component: Component, desk: FlatnessDesk): FlatnessForm['fac
   const kind = faceKinds.find((one) => one === component.kind)
   if (kind === undefined) return []
   const { id, material } = component
-  return [{ id, kind, material, limit: limitFor(desk.limitSet, 'flatness', material) ?? null }]
+  const applied = appliedLimitOf('flatness', desk, { componentId: id })
+  return [{ id, kind, material, limit: applied?.limit ?? null }]
 }

@@ -1,6 +1,7 @@
 import { minuteText } from '../../../views/figures/time-text.ts'
 import { StaticTestFormPage } from '../../../views/static-test-form-page.tsx'
 import type { StaticTestFormValues } from '../../../views/static-tests/form-values.ts'
+import { appliedLimitOf } from '../../domain/applied-limit-of.ts'
 import type { Fault } from '../../domain/fault.ts'
 import type { StaticTest } from '../../domain/static-test.ts'
 import type { AppContext } from '../context.ts'
@@ -26,7 +27,10 @@ export function sendStaticTestForm(
     orderNumber: desk.workOrder.number,
     sealSerial: desk.seal.serial,
     limitSetName: desk.limitSet.name,
-    limits: desk.limitSet.limits.filter((one) => one.characteristic !== 'flatness'),
+    limits: (['static-drop', 'static-leak-rate'] as const).flatMap((one) => {
+      const applied = appliedLimitOf(one, desk, { componentId: null })
+      return applied === undefined ? [] : [applied.limit]
+    }),
     instruments: desk.instruments,
     day: desk.now.slice(0, 10),
     now: minuteText(desk.now),
