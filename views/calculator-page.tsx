@@ -3,6 +3,7 @@ import { type BandConversion, bandQuantities } from '../src/domain/band-conversi
 import type { Fault } from '../src/domain/fault.ts'
 import { lampIds, lamps } from '../src/science/optics/lamps.ts'
 import { CalculatorAnswer } from './calculator/answer.tsx'
+import { CalculatorTabs } from './calculator/calculator-tabs.tsx'
 import { LampTable } from './calculator/lamp-table.tsx'
 import { type CalculatorValues, NumberFields } from './calculator/number-fields.tsx'
 import { Button } from './components/button.tsx'
@@ -30,6 +31,7 @@ export const CalculatorPage: FC<{ frame: Frame; calculation: Calculation }> = (p
   return (
     <Page frame={frame} title={w.title}>
       <PageHead title={w.title} lead={w.lead} />
+      <CalculatorTabs current="bands" />
       <form method="get" action="/calculator" class="reading">
         <div class="stack">
           <ChoiceCards

@@ -40,3 +40,6 @@ export type FaultKind =
   | 'one-of-two'
   | 'all-or-none'
   | 'not-here'
+  | 'limit-needed'
+  | 'lower-not-below'
+  | 'too-far-below-zero'

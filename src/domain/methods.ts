@@ -3,6 +3,7 @@
  * that it can be recomputed years later. A change of formula is a new version.
  */
 export const methods = {
+  conformity: 'acceptance/conformity 1',
   flatnessCounted: 'flatness/counted 1',
   leakPressureChange: 'leak/pressure-change 1',
 } as const

@@ -72,6 +72,7 @@ export const routes = {
   verify: page('get', '/verify/:number', 'public'),
 
   showCalculator: page('get', '/calculator', 'signed-in'),
+  showConformity: page('get', '/calculator/conformity', 'signed-in'),
 
   listCustomers: page('get', '/customers', staff),
   createCustomer: page('post', '/customers', ['manager']),
@@ -100,6 +101,7 @@ export const routes = {
   apiDescription: api('get', '/openapi.json', 'public'),
   apiCountedFlatness: api('post', '/calculate/flatness/counted', 'signed-in'),
   apiPressureChange: api('post', '/calculate/leak/pressure-change', 'signed-in'),
+  apiConformity: api('post', '/calculate/conformity', 'signed-in'),
   apiCreateCustomer: api('post', '/customers', ['technician', 'inspector', 'manager']),
   apiCreateWorkOrder: api('post', '/work-orders', staff),
   apiListWorkOrders: api('get', '/work-orders', 'signed-in'),

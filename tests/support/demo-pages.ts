@@ -32,6 +32,8 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
     `SELECT seal_id FROM work_order WHERE customer_id = 1 AND stage = 'dispatched' ORDER BY id DESC`,
   )
   const of = (...paths: string[]): readonly DemoPage[] => paths.map((path) => ({ path }))
+  const conformity =
+    '/calculator/conformity?value=1.9&standardUncertainty=0.12&upperLimit=2&rule=four-outcomes'
   return {
     tamsin: [
       ...of('/bench', '/work-orders', '/work-orders?stage=released&q=2026', '/work-orders/new'),
@@ -43,6 +45,7 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
       ...of(`/work-orders/${lapping}/flatness/new?replaces=${reading}`),
       ...of(`/work-orders/${lapping}/static-tests/new`, '/calculator'),
       ...of('/calculator?lamp=sodium&bands=2,25', '/instruments', '/instruments/10'),
+      ...of(conformity, '/calculator/conformity'),
       ...of('/certificates', '/customers', '/customers/1', '/customers/1/seals/new', '/account'),
       { path: '/work-orders/W-1999-0001', status: 404 },
       { path: '/people', status: 403 },

@@ -13,6 +13,7 @@ export const styleOrder: readonly string[] = [
   'evidence.css',
   'records.css',
   'reading.css',
+  'calculator.css',
   'recording.css',
   'desk.css',
   'drawing.css',

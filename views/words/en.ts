@@ -3,7 +3,9 @@ import { benchWords } from './en/bench.ts'
 import { calculatorWords } from './en/calculator.ts'
 import { certificatesWords } from './en/certificates.ts'
 import { chromeWords } from './en/chrome.ts'
+import { conformityWords } from './en/conformity.ts'
 import { customersWords } from './en/customers.ts'
+import { decisionWords } from './en/decision.ts'
 import { flatnessWords } from './en/flatness.ts'
 import { inspectionWords } from './en/inspection.ts'
 import { instrumentsWords } from './en/instruments.ts'
@@ -21,6 +23,8 @@ import { workOrdersWords } from './en/work-orders.ts'
 export const words = {
   agreedRules: agreedRulesWords,
   calculator: calculatorWords,
+  conformity: conformityWords,
+  decision: decisionWords,
   chrome: chromeWords,
   signIn: signInWords,
   bench: benchWords,

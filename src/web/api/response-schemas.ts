@@ -1,3 +1,4 @@
+import { calculatorResponseSchemas } from './calculator-schemas.ts'
 import { answer, list, num, oneOf, text, whole } from './json-schema.ts'
 
 const budget = list(
@@ -46,6 +47,7 @@ export const responseSchemas: Readonly<Record<string, unknown>> = {
       budget,
     },
   },
+  ...calculatorResponseSchemas,
   apiCreateCustomerAnswer: answer({ id: whole, name: text, address: text, contact: text }),
   apiCreateWorkOrderAnswer: answer({ id: whole, number: text, stage: text }),
   apiShowWorkOrderAnswer: answer({ id: whole, number: text, stage: text }),

@@ -10,6 +10,7 @@ import { staticTestBounds, testSections } from '../../domain/static-test.ts'
 import { decontaminationStates } from '../../domain/work-order.ts'
 import { decisionRules } from '../../science/acceptance/decision-rule.ts'
 import { lampIds } from '../../science/optics/lamps.ts'
+import { calculatorRequestSchemas } from './calculator-schemas.ts'
 import { list, num, object, oneOf, text, whole } from './json-schema.ts'
 
 const { lengthMm, deltaK, expansionPerK } = countedFlatnessBounds.thermal
@@ -114,6 +115,7 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
     },
     ['volumeL'],
   ),
+  ...calculatorRequestSchemas,
   apiCreateCustomerRequest: object({ name: text, address: text, contact: text }, ['name']),
   apiCreateWorkOrderRequest: object(
     {

@@ -9,6 +9,8 @@ import { nestFields } from '../read-form.ts'
 import { asksForFragment, frameOf, sendFragment, sendPage } from '../send-page.ts'
 import { typedText } from '../typed-text.ts'
 
+export { showConformity } from './conformity.tsx'
+
 /** Everything stands in the address, so that a calculation can be sent as a link. */
 export function showCalculator(c: AppContext): Promise<Response> {
   const input = nestFields(new URL(c.req.url).searchParams)

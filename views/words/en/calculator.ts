@@ -1,5 +1,7 @@
 /** The words of the calculator for people. */
 export const calculatorWords = {
+  tabsLabel: 'Calculators',
+  tabs: { bands: 'Bands to microns', conformity: 'Conformity', uncertainty: 'Uncertainty' },
   title: 'Bands to microns, and back',
   lead: 'Nothing is recorded here. The address of the page keeps what you entered, so you can send it.',
   lamp: 'Lamp',

@@ -25,7 +25,7 @@ export const chromeWords = {
     inspection: 'Inspection',
     certificates: 'Certificates',
     mySeals: 'My seals',
-    calculator: 'Bands to microns',
+    calculator: 'Calculators',
     instruments: 'Instruments',
     customers: 'Customers',
     limitSets: 'Limit sets',

@@ -37,6 +37,10 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
   'not-in-order': () => 'This does not belong to this work order.',
   'one-of-two': (d) => `Give either ${d.one} or ${d.other}.`,
   'not-here': () => 'Leave this empty here.',
+  'limit-needed': () => 'Enter an upper limit, a lower limit or both.',
+  'lower-not-below': () => 'The lower limit must be below the upper limit.',
+  'too-far-below-zero': () =>
+    'This is further below zero than its uncertainty allows. Check both, or let the quantity be negative.',
   'all-or-none': () => 'Give a temperature with every reading or with none.',
 }
 

@@ -13,6 +13,8 @@ export const machineWords = {
       'Flatness from counted light bands, with its uncertainty budget. A line count sees taper and is nearly blind to lobes.',
     apiPressureChange:
       'Leak rate of a closed volume from two states or a trace, compensated for temperature. Positive: gas leaves.',
+    apiConformity:
+      'Whether a result conforms, by a decision rule, with the probability of conformity and what the decision risks. All numbers in one unit.',
     apiCreateCustomer: 'Adds a customer',
     apiCreateWorkOrder: 'Receives a seal: opens a work order for a known seal or a new one',
     apiListWorkOrders: 'Work orders, newest first; a customer sees their own',
