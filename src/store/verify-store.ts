@@ -45,6 +45,8 @@ const writtenBy = {
   flatness_reading: ['add-flatness-reading', 'correct-flatness-reading'],
   static_test: ['add-static-test', 'correct-static-test'],
   hand_over: ['hand-over'],
+  agreed_rule: ['agree-rule'],
+  concession: ['add-concession'],
   decision: ['release', 'refuse'],
   certificate: ['issue-certificate'],
   calibration: ['add-calibration'],

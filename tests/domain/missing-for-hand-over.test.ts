@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import type { Evidence } from '../../src/domain/evidence.ts'
 import { missingForHandOver } from '../../src/domain/missing-for-hand-over.ts'
+import { arrangements } from '../../src/domain/seal.ts'
+import type { TestSection } from '../../src/domain/static-test.ts'
 import { buildEvidence } from '../support/build-evidence.ts'
 import { buildFlatnessReading } from '../support/build-flatness-reading.ts'
 import { buildLimitSet } from '../support/build-limit-set.ts'
@@ -101,6 +103,39 @@ describe('directions', () => {
   test('count once where they are the same line across the face', () => {
     expect(missingIn(2, 0, 180)).toMatchObject([{ kind: 'second-direction' }])
     expect(missingIn(2, 90, 270, 360)).toEqual([])
+  })
+})
+
+describe('the static test of a dual seal', () => {
+  const tested = (...sections: readonly TestSection[]) =>
+    missing({
+      seal: buildSeal({ arrangement: 'dual' }),
+      staticTests: sections.map((section, index) => buildStaticTest({ id: index + 1, section })),
+    })
+
+  test('is of the whole seal, or of each half', () => {
+    expect(tested('whole')).toEqual([])
+    expect(tested('inboard', 'outboard')).toEqual([])
+    expect(tested('gland', 'whole')).toEqual([])
+  })
+
+  test('is missed as a whole where no half counts yet', () => {
+    expect(tested()).toEqual([{ kind: 'static-test' }])
+    expect(tested('gland')).toEqual([{ kind: 'static-test' }])
+  })
+
+  test('is missed by the name of the half that is left', () => {
+    expect(tested('inboard')).toEqual([{ kind: 'static-test', section: 'outboard' }])
+    expect(tested('outboard', 'gland')).toEqual([{ kind: 'static-test', section: 'inboard' }])
+  })
+
+  test('is asked of a dual cartridge too, and of no single seal', () => {
+    const staticTests = [buildStaticTest({ section: 'inboard' })]
+    for (const arrangement of arrangements) {
+      const isDual = arrangement.includes('dual')
+      const seal = buildSeal({ arrangement })
+      expect(missing({ seal, staticTests }).length, arrangement).toBe(isDual ? 1 : 0)
+    }
   })
 })
 

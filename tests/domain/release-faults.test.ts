@@ -1,13 +1,20 @@
 import { describe, expect, test } from 'vitest'
+import { houseRule } from '../../src/domain/agreed-rule.ts'
 import type { Evidence } from '../../src/domain/evidence.ts'
-import { type ReleaseQuestion, releaseFaults } from '../../src/domain/release-faults.ts'
+import {
+  type ReleaseQuestion,
+  releaseFaults,
+  usesOutOfCalibration,
+} from '../../src/domain/release-faults.ts'
 import { roles } from '../../src/domain/role.ts'
+import { type DecisionRule, decisionRules } from '../../src/science/acceptance/decision-rule.ts'
 import { buildEvidence } from '../support/build-evidence.ts'
 import { buildFlatnessReading } from '../support/build-flatness-reading.ts'
 import { buildInstrumentUse } from '../support/build-instrument.ts'
 import { buildLimitSet } from '../support/build-limit-set.ts'
 import { buildDecision, buildHandOver } from '../support/build-release.ts'
 import { buildStaticTest } from '../support/build-static-test.ts'
+import { buildUncertainty } from '../support/build-uncertainty.ts'
 import { buildUser } from '../support/build-user.ts'
 import { buildWorkOrder } from '../support/build-work-order.ts'
 
@@ -114,7 +121,12 @@ describe('results', () => {
   test('block where a static test fails, in any section', () => {
     const inboard = buildStaticTest({ id: 2, section: 'inboard', endPressureKPaAbs: 250 })
     expect(ask({ staticTests: [buildStaticTest(), inboard] })).toMatchObject([
-      { id: 'result-fails', characteristic: 'static-drop', section: 'inboard', componentKind: null },
+      {
+        id: 'result-fails',
+        characteristic: 'static-drop',
+        section: 'inboard',
+        componentKind: null,
+      },
     ])
   })
 
@@ -140,6 +152,113 @@ describe('results', () => {
 
   test('are needed: nothing recorded is nothing passed', () => {
     expect(ids({ flatnessReadings: [], staticTests: [] })).toEqual(['something-missing'])
+  })
+})
+
+describe('a result that is neither pass nor fail', () => {
+  const ruleOf = (rule: DecisionRule) => ({ agreedRule: { ...houseRule, rule } })
+  // U = 0.1: the guard band begins at 0.7814 of the limit of 0.8814.
+  const at = (flatnessUm: number, u = 0.05) =>
+    buildFlatnessReading({ id: 1, flatnessUm, uncertainty: buildUncertainty(u) })
+  const quiet = buildStaticTest({ dropUncertainty: buildUncertainty(0.05) })
+  const left = { ...seat, uncertainty: buildUncertainty(0.05) }
+  const askOf = (rule: DecisionRule, reading: ReturnType<typeof at>) =>
+    ask({ ...ruleOf(rule), flatnessReadings: [reading, left], staticTests: [quiet] })
+
+  test('releases with a conditional pass, and not with a conditional fail', () => {
+    expect(askOf('four-outcomes', at(0.85))).toEqual([])
+    expect(askOf('four-outcomes', at(0.9))).toMatchObject([
+      { id: 'result-fails', verdict: 'conditional-fail', why: 'beyond-within-guard' },
+    ])
+  })
+
+  test('blocks where a guard band refuses it within the limit', () => {
+    expect(askOf('guard-u95', at(0.85))).toMatchObject([
+      { id: 'result-fails', verdict: 'fail', why: 'within-guard' },
+    ])
+  })
+
+  test('blocks where the set-up can’t decide, by whatever rule', () => {
+    for (const rule of decisionRules) {
+      expect(askOf(rule, at(0.85, 0.2))).toMatchObject([
+        { id: 'result-fails', verdict: 'undecidable', why: 'uncertainty-too-large' },
+      ])
+    }
+  })
+
+  test('blocks where the rule needs an uncertainty that nobody knows', () => {
+    const bare = { ...at(0.1), uncertainty: null }
+    expect(askOf('guard-u95', bare)).toMatchObject([{ why: 'no-uncertainty' }])
+    expect(askOf('simple', bare)).toEqual([])
+  })
+})
+
+describe('a concession', () => {
+  const reading = buildFlatnessReading({ id: 1, ...failing })
+  const concession = {
+    id: 1,
+    workOrderId: 1,
+    subjectKind: 'flatness-reading',
+    subjectId: 1,
+    characteristic: 'flatness',
+    reason: 'runs on water at 2 bar',
+    customerReference: 'Letter 4711',
+    byId: 2,
+    byName: 'Ian',
+    at: '2026-11-25T09:00:00.000Z',
+  } as const
+
+  test('takes the result that it is about out of the way', () => {
+    expect(ids({ flatnessReadings: [reading, seat], concessions: [concession] })).toEqual([])
+  })
+
+  test('takes no other result out of the way', () => {
+    const flatnessReadings = [reading, seat]
+    for (const other of [
+      { subjectId: 2 },
+      { subjectKind: 'static-test' },
+      { characteristic: 'roughness' },
+    ] as const) {
+      const concessions = [{ ...concession, ...other }]
+      expect(ids({ flatnessReadings, concessions })).toEqual(['result-fails'])
+    }
+  })
+
+  test('is lost when the face is read again', () => {
+    const again = buildFlatnessReading({ id: 3, ...failing })
+    const evidence = { flatnessReadings: [reading, seat, again], concessions: [concession] }
+    expect(ids(evidence)).toEqual(['result-fails'])
+  })
+})
+
+describe('an instrument in doubt', () => {
+  const doubt = {
+    subjectKind: 'flatness-reading',
+    subjectId: 1,
+    calibrationId: 9,
+    instrumentId: 1,
+    instrumentNumber: 'L-01',
+    foundOn: '2026-11-25',
+    answer: null,
+    reason: '',
+    byName: '',
+    at: '',
+  } as const
+
+  test('blocks until somebody says that the record stands', () => {
+    for (const answer of [null, 'repeat', 'withdraw-certificate'] as const) {
+      expect(ask({ doubts: [{ ...doubt, answer }] })).toEqual([
+        { id: 'instrument-in-doubt', numbers: ['L-01'] },
+      ])
+    }
+    expect(ids({ doubts: [{ ...doubt, answer: 'stands' }] })).toEqual([])
+  })
+
+  test('is named once, and only for records that still speak', () => {
+    const both = [doubt, { ...doubt, subjectId: 2 }, { ...doubt, subjectId: 99 }]
+    expect(ask({ doubts: both })).toEqual([{ id: 'instrument-in-doubt', numbers: ['L-01'] }])
+    expect(ids({ doubts: [{ ...doubt, subjectId: 99 }] })).toEqual([])
+    expect(ids({ doubts: [{ ...doubt, subjectKind: 'measured-value' }] })).toEqual([])
   })
 })
 
@@ -176,6 +295,20 @@ describe('instruments out of calibration', () => {
     expect(ids({ staticTests: [buildStaticTest({ thermometer })] })).toEqual([
       'instrument-not-acknowledged',
     ])
+  })
+
+  test('need no second word where an inspector allowed the use beforehand', () => {
+    const exception = {
+      id: 1,
+      fault: 'overdue',
+      reason: 'compared with G-02',
+      allowedByName: 'Ina',
+      allowedAt: '2026-11-23T09:00:00.000Z',
+    } as const
+    const gauge = { ...overdue, exception }
+    const evidence = buildEvidence({ staticTests: [buildStaticTest({ gauge })] })
+    expect(ids({ staticTests: evidence.staticTests })).toEqual([])
+    expect(usesOutOfCalibration(evidence)).toEqual([gauge])
   })
 
   test('need no word where their test was replaced or made again', () => {

@@ -167,6 +167,7 @@ function differing(value: Row[string]): Row[string] {
   if (typeof value === 'number') return value + 1 // stays within every CHECK
   if (typeof value !== 'string') return value
   if (value === 'static-drop') return 'static-leak-rate'
+  if (value === 'flatness-reading') return 'static-test'
   return `${value.slice(0, -1)}${value.endsWith('0') ? '1' : '0'}`
 }
 

@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url'
 import { expect, test } from 'vitest'
 import type { Instrument } from '../../src/domain/instrument.ts'
 import { addCalibration } from '../../src/store/add-calibration.ts'
+import { addConcession } from '../../src/store/add-concession.ts'
 import { addCustomer } from '../../src/store/add-customer.ts'
 import { addEquipment } from '../../src/store/add-equipment.ts'
 import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
@@ -16,6 +17,8 @@ import { addStaticTest } from '../../src/store/add-static-test.ts'
 import { addToken } from '../../src/store/add-token.ts'
 import { addUser } from '../../src/store/add-user.ts'
 import { addWorkOrder } from '../../src/store/add-work-order.ts'
+import { agreeCustomerRule } from '../../src/store/agree-customer-rule.ts'
+import { agreeOrderRule } from '../../src/store/agree-order-rule.ts'
 import { clearSignInFailures } from '../../src/store/clear-sign-in-failures.ts'
 import { latestHandOver } from '../../src/store/latest-hand-over.ts'
 import { moveWorkOrder } from '../../src/store/move-work-order.ts'
@@ -68,6 +71,19 @@ const bare: Omit<Instrument, 'id' | 'calibrations' | 'withdrawnOn'> = {
   resolution: '',
 }
 
+const guard = { rule: 'guard-u95', probability: 0.95, reference: 'Contract 12' } as const
+const failing = (shop: Shop) =>
+  freshReading(shop, 'rotating-face', {
+    directions: [{ directionDeg: 0, bands: 9, bandsTyped: '9' }],
+  })
+const conceded = {
+  subjectKind: 'flatness-reading',
+  subjectId: 1,
+  characteristic: 'flatness',
+  reason: 'runs on water at 2 bar',
+  customerReference: 'Letter 4711',
+} as const
+
 /** Every file of the store that writes in a transaction, with an act that makes it do so. */
 const cases: Readonly<Record<string, Case>> = {
   'add-customer': {
@@ -111,11 +127,13 @@ const cases: Readonly<Record<string, Case>> = {
       ),
   },
   'add-work-order': {
-    act: (store, { customer, seal, limitSet }) =>
+    before: ({ store, customer, cast }) =>
+      agreeCustomerRule(store, { customerId: customer.id, stated: guard }, actorOf(cast.ian)),
+    act: (store, { customer, seal, limitSet, cast }) =>
       addWorkOrder(
         store,
         newWorkOrder({ customerId: customer.id, sealId: seal.id, limitSetId: limitSet.id }),
-        operator,
+        actorOf(cast.tess),
       ),
   },
   'move-work-order': {
@@ -135,6 +153,23 @@ const cases: Readonly<Record<string, Case>> = {
   },
   'add-static-test': {
     act: (store, shop) => addStaticTest(store, freshTest(shop), actorOf(shop.cast.tess)),
+  },
+  'agree-customer-rule': {
+    act: (store, { customer, cast }) =>
+      agreeCustomerRule(store, { customerId: customer.id, stated: guard }, actorOf(cast.ian)),
+  },
+  'agree-order-rule': {
+    act: (store, { workOrder, cast }) =>
+      agreeOrderRule(store, { workOrderId: workOrder.id, stated: guard }, actorOf(cast.ian)),
+  },
+  'add-concession': {
+    before: (shop) => addFlatnessReading(shop.store, failing(shop), actorOf(shop.cast.tess)),
+    act: (store, { workOrder, cast }) =>
+      addConcession(
+        store,
+        { workOrderId: workOrder.id, asked: conceded, by: cast.ian },
+        actorOf(cast.ian),
+      ),
   },
   'add-hand-over': {
     before: doTheWork,

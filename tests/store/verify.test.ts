@@ -48,6 +48,7 @@ describe('the audit trail', () => {
     })
     expect(told.sort()).toEqual([
       'add-calibration',
+      'add-concession',
       'add-customer',
       'add-equipment',
       'add-flatness-reading',
@@ -57,6 +58,7 @@ describe('the audit trail', () => {
       'add-static-test',
       'add-user',
       'add-work-order',
+      'agree-rule',
       'correct-flatness-reading',
       'correct-static-test',
       'hand-over',
@@ -105,8 +107,8 @@ describe('the audit trail', () => {
     expect(verifyStore(store)).toContainEqual({
       kind: 'counts-differ',
       table: 'work_order',
-      recordCount: 2,
-      lineCount: 1,
+      recordCount: 3,
+      lineCount: 2,
     })
   })
 

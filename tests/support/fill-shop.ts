@@ -1,7 +1,10 @@
+import { addConcession } from '../../src/store/add-concession.ts'
 import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
 import { addHandOver } from '../../src/store/add-hand-over.ts'
 import { addLimitSet } from '../../src/store/add-limit-set.ts'
 import { addStaticTest } from '../../src/store/add-static-test.ts'
+import { agreeCustomerRule } from '../../src/store/agree-customer-rule.ts'
+import { agreeOrderRule } from '../../src/store/agree-order-rule.ts'
 import { refuse } from '../../src/store/refuse.ts'
 import { buildShop, newLimitSet, type Shop } from './build-shop.ts'
 import { actorOf, operator } from './cast.ts'
@@ -13,6 +16,26 @@ import {
   workAndHandOver,
   workAndRelease,
 } from './shop-steps.ts'
+
+/** A third order, of which one face fails and is taken by concession. */
+function concede(shop: Shop): void {
+  const { store, cast } = shop
+  const third = anotherOrder(shop)
+  const { id: workOrderId } = third
+  const stated = { rule: 'four-outcomes', probability: 0.95, reference: 'PO 12' } as const
+  agreeOrderRule(store, { workOrderId, stated }, actorOf(cast.ian))
+  const directions = [{ directionDeg: 0, bands: 9, bandsTyped: '9' }]
+  const reading = freshReading(shop, 'rotating-face', { workOrderId, directions })
+  const { id: subjectId } = addFlatnessReading(store, reading, actorOf(cast.tess))
+  const asked = {
+    subjectKind: 'flatness-reading',
+    subjectId,
+    characteristic: 'flatness',
+    reason: 'runs on water at 2 bar',
+    customerReference: 'Letter 4711',
+  } as const
+  addConcession(store, { workOrderId, asked, by: cast.ian }, actorOf(cast.ian))
+}
 
 /**
  * A shop with a row in every table of records: one order released with its certificate, one
@@ -26,6 +49,7 @@ export function fillShop(shop: Shop = buildShop()): Shop {
   const second = anotherOrder(shop)
   const handOver = workAndHandOver(shop, second)
   refuse(store, { handOverId: handOver.id, reason: 'seat is scratched', by: cast.ian }, ian)
+  concede(shop)
   doTheWork(shop, second)
   const of = { workOrderId: second.id }
   const wrong = addFlatnessReading(store, freshReading(shop, 'stationary-seat', of), tess)
@@ -42,5 +66,7 @@ export function fillShop(shop: Shop = buildShop()): Shop {
     return one.characteristic === 'static-drop' ? { ...one, startAtLeastKPaGauge: 170 } : one
   })
   addLimitSet(store, newLimitSet({ version: 2, datedOn: '2026-06-01', limits }), operator)
+  const stated = { rule: 'guard-u95', probability: 0.95, reference: 'Contract 12' } as const
+  agreeCustomerRule(store, { customerId: shop.customer.id, stated }, ian)
   return shop
 }
