@@ -28,6 +28,10 @@ export type ConformityQuestion = {
 
 const w = words.conformity
 const address = '/calculator/conformity'
+const rows = [
+  ['value', 'standardUncertainty'],
+  ['lowerLimit', 'upperLimit'],
+] as const
 
 /** Asks for a result, its uncertainty, its limits and a rule, and decides. */
 export const ConformityPage: FC<{ frame: Frame; question: ConformityQuestion }> = (props) => {
@@ -39,13 +43,11 @@ export const ConformityPage: FC<{ frame: Frame; question: ConformityQuestion }> 
       <CalculatorTabs current="conformity" />
       <form method="get" action={address} class="calculator">
         <div class="stack">
-          <div class="field-pair">
-            <ConformityFields
-              names={['value', 'standardUncertainty', 'lowerLimit', 'upperLimit']}
-              typed={typed}
-              faults={faults}
-            />
-          </div>
+          {rows.map((names) => (
+            <div class="field-pair">
+              <ConformityFields names={names} typed={typed} faults={faults} />
+            </div>
+          ))}
           <CheckField
             name="nonNegative"
             value="yes"

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { guardText } from '../../views/figures/guard-text.ts'
 import { numberText } from '../../views/figures/number-text.ts'
 import { resultText, secondResultText } from '../../views/figures/result-text.ts'
 import { dayText, minuteText } from '../../views/figures/time-text.ts'
@@ -23,6 +24,14 @@ describe('figures on pages', () => {
     // 101.325 kPa × 1 mL/min = 0.00168875 Pa·m³/s.
     expect(secondResultText('static-leak-rate', 0.00168875)?.value).toBe('1.00')
     expect(secondResultText('static-drop', 1)).toBeUndefined()
+  })
+
+  it('shows a limit of acceptance to one place below the digits of its uncertainty', () => {
+    // 0.6 - 1.6449 x 0.04; U 0.08 prints as 0.080, so the fourth decimal is the last.
+    expect(guardText(0.5342058549, 0.08)).toBe('0.5342')
+    expect(guardText(2 - 0.24, 0.24)).toBe('1.76')
+    expect(guardText(-12_345.6789, 250)).toBe('−12346')
+    expect(guardText(2.12345, 0)).toBe('2.12345')
   })
 
   it('shows a stated number as stated, with the minus sign of print', () => {

@@ -49,8 +49,9 @@ describe('the calculator of conformity for people', () => {
     expect(page).toContain('The chance that this is wrong is 20.2 %.')
     expect(page).toContain('None, it is not rejected')
     expect(page).toContain('1.90 ± 0.24, at most 2. 20.2 % of what is known lies beyond.')
-    // 2 - 0.24, one place below the two digits of U
-    expect(page).toContain('>accepted to 1.760<')
+    // 2 - 0.24 and 2 + 0.24
+    expect(page).toContain('>passes to 1.76<')
+    expect(page).toContain('>above 2.24<')
     expect(page).toMatch(/name="value"[^>]*value="1.9"/)
   })
 

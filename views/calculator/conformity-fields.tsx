@@ -22,7 +22,7 @@ export type ConformityTyped = Readonly<
 
 const w = words.conformity
 const texts: Readonly<Record<ConformityNumber, { label: string; hint?: string }>> = {
-  value: { label: w.value },
+  value: { label: w.value, hint: w.valueHint },
   standardUncertainty: { label: w.standardUncertainty, hint: w.standardHint },
   lowerLimit: { label: w.lowerLimit, hint: w.limitHint },
   upperLimit: { label: w.upperLimit, hint: w.limitHint },

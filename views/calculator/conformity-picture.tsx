@@ -44,7 +44,7 @@ export const ConformityPicture: FC<{ request: ConformityRequest; answer: Conform
         rejectionLimits,
         isNonNegative,
         labels,
-        widthPx: 340,
+        widthPx: 300,
       })}
     />
   )
