@@ -22,17 +22,19 @@ export const AgreedRuleFields: FC<{
   faults: readonly Fault[]
 }> = ({ typed, faults }) => (
   <>
-    <ChoiceCards
-      name="decisionRule"
-      legend={w.legend}
-      value={typed.decisionRule}
-      choices={decisionRules.map((rule) => ({
-        value: rule,
-        label: decisionWords.rule[rule],
-        detail: decisionWords.ruleSentence[rule],
-      }))}
-      {...errorOf(faults, 'decisionRule')}
-    />
+    <div class="choices-rows">
+      <ChoiceCards
+        name="decisionRule"
+        legend={w.legend}
+        value={typed.decisionRule}
+        choices={decisionRules.map((rule) => ({
+          value: rule,
+          label: decisionWords.rule[rule],
+          detail: decisionWords.ruleSentence[rule],
+        }))}
+        {...errorOf(faults, 'decisionRule')}
+      />
+    </div>
     <Field
       name="decisionProbability"
       label={w.probability}

@@ -42,7 +42,6 @@ export const ResultCard: FC<ResultCardProps> = (props) => {
       <div class="result-card-figure">
         <ResultFigure result={result} number={evidence.workOrder.number} />
         <JudgedPicture judged={judged} uncertainty={shown.uncertainty} />
-        <JudgedLimit judged={judged} />
       </div>
       <div class="result-card-verdict stack-tight">
         <VerdictMark
@@ -55,14 +54,17 @@ export const ResultCard: FC<ResultCardProps> = (props) => {
         ) : null}
         <Conceding {...props} />
       </div>
-      {isRepeated ? null : (
-        <div class="result-card-foot">
-          <p>{recordDetail(evidence, counted)}</p>
-          {shown.note === '' ? null : <p>{w.noteOf(shown.note)}</p>}
-          <InstrumentLabels uses={shown.instruments} />
-          <p>{w.recordedBy(shown.recordedByName, minuteText(shown.recordedAt))}</p>
-        </div>
-      )}
+      <div class="result-card-facts stack-tight">
+        <JudgedLimit judged={judged} />
+        {isRepeated ? null : (
+          <div class="result-card-record">
+            <p>{recordDetail(evidence, counted)}</p>
+            {shown.note === '' ? null : <p>{w.noteOf(shown.note)}</p>}
+            <InstrumentLabels uses={shown.instruments} />
+            <p>{w.recordedBy(shown.recordedByName, minuteText(shown.recordedAt))}</p>
+          </div>
+        )}
+      </div>
     </article>
   )
 }

@@ -1,7 +1,8 @@
 import type { FC } from 'hono/jsx'
 import type { Judged } from '../src/domain/judged.ts'
 import type { ShownResult } from '../src/domain/shown-result.ts'
-import { percentText } from './figures/percent-text.ts'
+import { probabilityText } from './figures/probability-text.ts'
+import { sourceWord } from './words/en/uncertainty-sources.ts'
 import { words } from './words/en.ts'
 
 const w = words.inspection
@@ -15,7 +16,7 @@ export const VerdictWords: FC<{ judged: Judged }> = ({ judged }) => {
       {isClear ? null : <p>{words.trade.why[why]}</p>}
       {decision === null ? null : (
         <p class="cell-detail">
-          {w.conformance(percentText(decision.conformanceProbability))}{' '}
+          {w.conformance(probabilityText(decision.conformanceProbability))}{' '}
           {w.risks(riskText(decision.falseAcceptRisk), riskText(decision.falseRejectRisk))}
         </p>
       )}
@@ -24,7 +25,7 @@ export const VerdictWords: FC<{ judged: Judged }> = ({ judged }) => {
 }
 
 function riskText(risk: number): string {
-  return risk === 0 ? w.noRisk : percentText(risk)
+  return risk === 0 ? w.noRisk : probabilityText(risk)
 }
 
 /** What would have to improve, and where it is seen. */
@@ -33,9 +34,10 @@ export const CannotDecide: FC<{ judged: Judged; shown: ShownResult; number: stri
   const order = `/work-orders/${number}`
   return (
     <>
-      {judged.largestSource === null ? null : <p>{w.improve(judged.largestSource)}</p>}
+      {judged.largestSource === null ? null : <p>{w.improve(sourceWord(judged.largestSource))}</p>}
       <p>
-        <a href={`${order}/results/${shown.kind}/${shown.id}`}>{w.toBudget}</a>{' '}
+        <a href={`${order}/results/${shown.kind}/${shown.id}`}>{w.toBudget}</a>
+        {' · '}
         <a href={`${order}/limits`}>{w.toLimits}</a>
       </p>
     </>

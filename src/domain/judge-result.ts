@@ -6,7 +6,9 @@ import type { AgreedRule } from './agreed-rule.ts'
 import type { AppliedLimit } from './applied-limit-of.ts'
 import type { Characteristic } from './characteristic.ts'
 import { isWithinLimits } from './is-within-limits.ts'
+import { isWithoutSign } from './is-without-sign.ts'
 import type { Judged, JudgedReason, Verdict } from './judged.ts'
+import { largestLine } from './largest-line.ts'
 import type { Uncertainty } from './uncertainty.ts'
 
 export type ResultToJudge = {
@@ -21,21 +23,6 @@ export type ResultToJudge = {
   readonly uncertaintyShareAtMost: number
 }
 
-/** Lengths without a sign: the truth can't lie below nought. A leak or a drop can be negative. */
-const withoutSign: readonly Characteristic[] = [
-  'flatness',
-  'roughness',
-  'face-height',
-  'face-parallelism',
-  'shaft-run-out',
-  'sleeve-run-out',
-  'shaft-straightness',
-  'radial-lift',
-  'end-play',
-  'chamber-face-squareness',
-  'register-concentricity',
-]
-
 /**
  * Holds one result against the limit that applies to it, by the rule that was agreed. The one
  * place in the records where a verdict comes from.
@@ -44,7 +31,7 @@ export function judgeResult(result: ResultToJudge): Judged {
   const { characteristic, value, uncertainty, applied, agreedRule } = result
   const limit = applied?.limit ?? null
   const { lower, upper } = applied ?? { lower: null, upper: null }
-  const largestSource = largestSourceOf(uncertainty)
+  const largestSource = uncertainty && (largestLine(uncertainty)?.line.source ?? null)
   const judged = { characteristic, value, limit, lower, upper, largestSource, decision: null }
   if (applied === undefined) return { ...judged, verdict: 'open', why: 'no-limit' }
   if (!applied.isSizeKnown) return { ...judged, verdict: 'open', why: 'size-not-known' }
@@ -66,7 +53,7 @@ export function judgeResult(result: ResultToJudge): Judged {
     ...(upper === null ? {} : { upperLimit: upper }),
     rule: agreedRule.rule,
     probability: agreedRule.probability,
-    isNonNegative: withoutSign.includes(characteristic) && value >= 0,
+    isNonNegative: isWithoutSign(characteristic) && value >= 0,
     uncertaintyShareAtMost: result.uncertaintyShareAtMost,
   })
   return {
@@ -97,11 +84,3 @@ const reasons = {
   'conditional-pass': 'within-guard',
   'conditional-fail': 'beyond-within-guard',
 } as const satisfies Partial<Record<Verdict, JudgedReason>>
-
-function largestSourceOf(uncertainty: Uncertainty | null): string | null {
-  let largest: Uncertainty['budget'][number] | undefined
-  for (const line of uncertainty?.budget ?? []) {
-    if (line.contribution > (largest?.contribution ?? 0)) largest = line
-  }
-  return largest?.source ?? null
-}

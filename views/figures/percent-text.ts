@@ -2,7 +2,7 @@ import { formatFixed } from '../../src/science/rounding/format-fixed.ts'
 
 /**
  * A share as percent, with one decimal; what would round to nothing or to all is told as a bound.
- * @param share from 0 to 1
+ * @param share from 0
  * @example percentText(0.9522) // 95.2 %
  */
 export function percentText(share: number): string {

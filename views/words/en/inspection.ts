@@ -56,8 +56,7 @@ export const inspectionWords = {
   temperature: (c: string) => `${c} °C`,
   readings: (typed: string, unit: string) => `read ${typed} ${unit}`,
   factor: (factor: string) => `k = ${factor}`,
-  budgetIncomplete:
-    'Sources that nobody stated are left out of the uncertainty: it is larger than shown.',
+  budgetIncomplete: 'Some sources are not known: the uncertainty is larger than shown.',
   recordedBy: (name: string, at: string) => `Recorded by ${name}, ${at}`,
   exception: (name: string, day: string, reason: string) =>
     `Used by an exception that ${name} allowed on ${day}: ${reason}`,
@@ -84,6 +83,8 @@ export const inspectionWords = {
   doubt: (number: string, foundOn: string) =>
     `${number}, found on ${foundOn}. Say on its page whether the records made with it stand.`,
   atMost: (text: string) => `≤ ${text}`,
+  atLeast: (text: string) => `≥ ${text}`,
+  beyond: (percent: string) => `${percent} of what is known lies beyond`,
   within: (seconds: number) => `in a hold of at least ${seconds} s`,
   volumeAtMost: (litres: number) => `in at most ${litres} L`,
   startAtLeast: (kPaGauge: string) => `started at ${kPaGauge} kPa gauge or above`,
