@@ -7,13 +7,15 @@ import { openStages } from './stage.ts'
 import type { User } from './user.ts'
 
 /** Why a result can't be conceded; the sentences stand in `views/words`. */
-export type ConcessionRefusal =
-  | 'not-inspector'
-  | 'worked-on-order'
-  | 'concession-too-late'
-  | 'nothing-to-concede'
-  | 'no-figure-to-concede'
-  | 'already-conceded'
+export const concessionRefusals = [
+  'not-inspector',
+  'worked-on-order',
+  'concession-too-late',
+  'nothing-to-concede',
+  'no-figure-to-concede',
+  'already-conceded',
+] as const
+export type ConcessionRefusal = (typeof concessionRefusals)[number]
 
 export type ConcessionQuestion = {
   readonly evidence: Evidence

@@ -44,8 +44,17 @@ describe('orderActs', () => {
       canStateDecontamination: false,
       canSeeEvidence: false,
       canWithdraw: false,
+      canAgreeRule: false,
       moves: [],
     })
+  })
+
+  it('lets inspector and manager agree on a rule while the order is at the bench', () => {
+    for (const role of roles) {
+      const isTheirs = role === 'inspector' || role === 'manager'
+      expect(orderActs(at('received'), role).canAgreeRule, role).toBe(isTheirs)
+      expect(orderActs(at('handed-over'), role).canAgreeRule, role).toBe(false)
+    }
   })
 
   it('lets technician and manager withdraw what is not released', () => {

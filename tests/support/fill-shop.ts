@@ -67,6 +67,7 @@ export function fillShop(shop: Shop = buildShop()): Shop {
   })
   addLimitSet(store, newLimitSet({ version: 2, datedOn: '2026-06-01', limits }), operator)
   const stated = { rule: 'guard-u95', probability: 0.95, reference: 'Contract 12' } as const
-  agreeCustomerRule(store, { customerId: shop.customer.id, stated }, ian)
+  // Of the other customer: orders of this one are received by the operator, who agrees on nothing.
+  agreeCustomerRule(store, { customerId: cast.olga.customerId ?? 0, stated }, ian)
   return shop
 }

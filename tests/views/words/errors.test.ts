@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { describe, expect, it } from 'vitest'
+import { concessionRefusals } from '../../../src/domain/concession-refusal.ts'
 import { errorSentence, errorSentences } from '../../../views/words/en/errors.ts'
 
 const src = fileURLToPath(new URL('../../../src', import.meta.url))
@@ -49,12 +50,13 @@ describe('the words of refusals', () => {
     const known = (file: string, reason: string) =>
       literal.test(reason) ||
       /^(fault|decided)\.id$/.test(reason) ||
-      (file === 'web/id-of.ts' && reason === 'reason')
+      (file === 'web/id-of.ts' && reason === 'reason') ||
+      (file === 'store/add-concession.ts' && reason === 'refusal')
     expect(all.filter(({ file, reason }) => !known(file, reason))).toEqual([])
   })
 
   it('has a sentence for every reason', () => {
-    const reasons = [...literals, ...releaseFaultIds(), ...idReasons()]
+    const reasons = [...literals, ...releaseFaultIds(), ...idReasons(), ...concessionRefusals]
     expect(reasons.filter((reason) => errorSentences[reason] === undefined)).toEqual([])
     for (const reason of reasons) {
       expect(errorSentence(reason, {}), reason).toMatch(/^[A-Z].*\.$/s)

@@ -73,6 +73,8 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'lapped-or-tested': () =>
     'Whoever lapped, tested or handed over an order can’t release it (after EN 10204:2004, type 3.1).',
   'result-fails': () => 'A result fails its limit. What fails is reworked, not released.',
+  'instrument-in-doubt': () =>
+    'An instrument was found out of tolerance since. Say on its page whether the records stand.',
   'instrument-not-acknowledged': (d) =>
     `Out of calibration on the day of use: ${d.numbers}. Say why the results stand.`,
   'slow-down': (d) => `Too many failed tries. Wait ${d.waitS ?? 'some'} seconds.`,
