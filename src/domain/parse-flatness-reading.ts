@@ -1,9 +1,12 @@
-import { lampIds } from '../science/optics/lamps.ts'
+import { lampHalfWidthsNm } from '../science/optics/lamp-half-widths-nm.ts'
+import { lampIds, lamps } from '../science/optics/lamps.ts'
+import { roundForPrint } from '../science/rounding/round-for-print.ts'
 import { confirmField, isConfirmed } from './confirmed.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
 import { flatnessBounds, type NewFlatnessReading, readingConditions } from './flatness.ts'
 import type { Instrument } from './instrument.ts'
 import { correctionFields, parseCorrection } from './parse-correction.ts'
+import { countedFlatnessBounds } from './parse-counted-flatness-request.ts'
 import { flatnessBudgetFields, parseFlatnessBudget } from './parse-flatness-budget.ts'
 import { parseFlatnessFigures } from './parse-flatness-figures.ts'
 import { idBounds, parseInstrumentId } from './parse-instrument-id.ts'
@@ -17,6 +20,7 @@ export const flatnessReadingFields = [
   'lampInstrumentId',
   'opticalFlatInstrumentId',
   'lamp',
+  'wavelengthNm',
   'pattern',
   'ringCentre',
   'readings',
@@ -56,6 +60,7 @@ export function parseFlatnessReading(
   const asked = { kind: 'optical-flat', instruments, day } as const
   const flat = parseInstrumentId(fields, 'opticalFlatInstrumentId', asked)
   checkLamp(fields, lamp)
+  checkWavelength(fields, lamp)
   return fields.finish({
     componentId,
     condition,
@@ -92,4 +97,18 @@ function checkLamp(fields: Fields, lamp: Instrument | undefined): void {
   if (lamp.lampId !== lampId) {
     fields.fault('lamp', 'wrong-instrument', { kind: 'lamp', number: lamp.number })
   }
+}
+
+/** So may its wavelength, as the calculator takes it: the lamp's own, to within its half width. */
+function checkWavelength(fields: Fields, lamp: Instrument | undefined): void {
+  const before = fields.faults.length
+  const wavelengthNm = fields.optionalDecimal('wavelengthNm', countedFlatnessBounds.wavelengthNm)
+  const lampId = lampIds.find((id) => id === lamp?.lampId)
+  if (wavelengthNm === null || fields.faults.length > before || lampId === undefined) return
+  const middleNm = lamps[lampId].wavelengthNm
+  const [min, max] = [-1, 1].map((side) =>
+    roundForPrint({ value: middleNm + side * lampHalfWidthsNm[lampId], decimals: 4 }),
+  ) as [number, number]
+  if (wavelengthNm < min) fields.fault('wavelengthNm', 'below', { min, max })
+  else if (wavelengthNm > max) fields.fault('wavelengthNm', 'above', { min, max })
 }

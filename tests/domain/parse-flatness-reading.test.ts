@@ -244,6 +244,15 @@ test('takes the budget fields of the calculator, and names what is wrong in them
   ])
 })
 
+test('takes the wavelength of its lamp as the trade quotes it, and no other', () => {
+  for (const wavelengthNm of [587.5618, 587.6, '587,56']) {
+    expect(faultsOf(parse({ wavelengthNm }))).toEqual([])
+  }
+  expect(faultsOf(parse({ wavelengthNm: 589.3 }))).toEqual(['wavelengthNm above'])
+  expect(faultsOf(parse({ wavelengthNm: 546.1 }))).toEqual(['wavelengthNm below'])
+  expect(faultsOf(parse({ wavelengthNm: 'yellow' }))).toEqual(['wavelengthNm not-a-number'])
+})
+
 test('keeps which way the middle of rings stands, and only of rings', () => {
   expect(accepted(parse({ pattern: 'rings', ringCentre: 'high' })).ringCentre).toBe('high')
   expect(accepted(parse({ pattern: 'rings' })).ringCentre).toBeNull()
