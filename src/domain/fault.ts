@@ -40,6 +40,7 @@ export type FaultKind =
   | 'one-of-two'
   | 'all-or-none'
   | 'not-here'
+  | 'no-graduation'
   | 'limit-needed'
   | 'lower-not-below'
   | 'too-far-below-zero'

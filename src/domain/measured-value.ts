@@ -54,7 +54,8 @@ export type MeasuredValue = NewMeasuredValue & {
 
 export const measuredValueBounds = {
   readingCount: { min: 1, max: 24 },
-  readingUm: { min: -1e6, max: 1e6 },
+  /** What is read here has no sign: the total movement of a needle, a height, a roughness. */
+  readingUm: { min: 0, max: 1e6 },
   sizeMm: { min: 1, max: 5000 },
   leverAngleDeg: { min: 0, max: 60 },
   cutOffMm: { min: 0.01, max: 25 },

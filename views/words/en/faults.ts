@@ -37,6 +37,7 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
   'not-in-order': () => 'This does not belong to this work order.',
   'one-of-two': (d) => `Give either ${d.one} or ${d.other}.`,
   'not-here': () => 'Leave this empty here.',
+  'no-graduation': (d) => `The record of ${d.number} says no graduation. Choose another unit.`,
   'limit-needed': () => 'Enter an upper limit, a lower limit or both.',
   'lower-not-below': () => 'The lower limit must be below the upper limit.',
   'too-far-below-zero': () =>
