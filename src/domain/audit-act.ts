@@ -14,6 +14,8 @@ export const auditActs = [
   'correct-flatness-reading',
   'add-static-test',
   'correct-static-test',
+  'add-measured-value',
+  'correct-measured-value',
   'agree-rule',
   'hand-over',
   'add-concession',

@@ -1,16 +1,13 @@
-import { and, eq } from 'drizzle-orm'
 import type { Actor } from '../domain/actor.ts'
-import { AppError } from '../domain/app-error.ts'
 import type { FlatnessReading } from '../domain/flatness.ts'
-import { faceKinds } from '../domain/seal.ts'
 import { addAudit } from './add-audit.ts'
 import { listFlatnessReadings } from './list-flatness-readings.ts'
 import { moveToBench } from './move-to-bench.ts'
 import type { Store } from './open.ts'
+import { requireFace } from './require-face.ts'
 import { requireOpenOrder } from './require-open-order.ts'
 import { requireReplaceable } from './require-replaceable.ts'
 import { requireUserId } from './require-user-id.ts'
-import { component } from './schema/component.ts'
 import { flatnessDirection } from './schema/flatness-direction.ts'
 import { flatnessReading } from './schema/flatness-reading.ts'
 
@@ -57,10 +54,4 @@ export function addFlatnessReading(
     addAudit(store, actor, { act, subject: order.number, detail: added })
     return added
   })
-}
-
-function requireFace(store: Store, id: number, sealId: number): void {
-  const isOfSeal = and(eq(component.id, id), eq(component.sealId, sealId))
-  const kind = store.db.select({ kind: component.kind }).from(component).where(isOfSeal).get()?.kind
-  if (!faceKinds.some((one) => one === kind)) throw new AppError('conflict', 'not-in-order')
 }

@@ -3,6 +3,7 @@ import type { AuditAct } from '../domain/audit-act.ts'
 import type { RecordFault } from '../domain/store-fault.ts'
 import { fileHash } from './file-hash.ts'
 import { listFlatnessReadings } from './list-flatness-readings.ts'
+import { listMeasuredValues } from './list-measured-values.ts'
 import { listStaticTests } from './list-static-tests.ts'
 import type { Store } from './open.ts'
 import { requireLimitSet } from './require-limit-set.ts'
@@ -45,6 +46,12 @@ const staticTest: Witness = {
     listStaticTests(store, Number(workOrderId)).find((one) => one.id === id),
   mayChange: ['replacedById'],
 }
+const measuredValue: Witness = {
+  table: 'measured_value',
+  find: (store, { id, workOrderId }) =>
+    listMeasuredValues(store, Number(workOrderId)).find((one) => one.id === id),
+  mayChange: ['replacedById'],
+}
 const decided: Witness = {
   table: 'decision',
   find: ({ db }, { id }) => db.select().from(decision).where(eq(decision.id, id)).get(),
@@ -81,6 +88,8 @@ const witnesses: Readonly<Partial<Record<AuditAct, Witness>>> = {
   'correct-flatness-reading': flatness,
   'add-static-test': staticTest,
   'correct-static-test': staticTest,
+  'add-measured-value': measuredValue,
+  'correct-measured-value': measuredValue,
   release: decided,
   refuse: decided,
   'agree-rule': {
