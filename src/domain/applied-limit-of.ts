@@ -1,14 +1,7 @@
 import type { Characteristic } from './characteristic.ts'
 import type { JudgeContext } from './judge-context.ts'
-import { limitFor } from './limit-for.ts'
-import type { Limit } from './limit-set.ts'
-
-export type AppliedLimit = {
-  readonly limit: Limit
-  readonly lower: number | null
-  readonly upper: number | null
-  readonly isSizeKnown: boolean
-}
+import { limitCaseOf } from './limit-case-of.ts'
+import { type AppliedLimit, limitFor } from './limit-for.ts'
 
 /** The limit that holds for a result of an order: of a component, or of the seal as a whole. */
 export function appliedLimitOf(
@@ -16,8 +9,8 @@ export function appliedLimitOf(
   context: Pick<JudgeContext, 'limitSet' | 'seal' | 'workOrder'>,
   of: { readonly componentId: number | null; readonly boreMm?: number | null },
 ): AppliedLimit | undefined {
-  const face = context.seal.components.find((one) => one.id === of.componentId)
-  const limit = limitFor(context.limitSet, characteristic, face?.material ?? null)
-  if (limit === undefined) return undefined
-  return { limit, lower: limit.lower, upper: limit.upper, isSizeKnown: limit.perMmOf === null }
+  const { limitSet, seal, workOrder } = context
+  const { componentId, boreMm = null } = of
+  const limitCase = limitCaseOf({ seal, workOrder, componentId, boreMm })
+  return limitFor(limitSet, characteristic, limitCase)
 }

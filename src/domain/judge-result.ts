@@ -3,12 +3,12 @@ import {
   decideConformity,
 } from '../science/acceptance/decide-conformity.ts'
 import type { AgreedRule } from './agreed-rule.ts'
-import type { AppliedLimit } from './applied-limit-of.ts'
 import type { Characteristic } from './characteristic.ts'
 import { isWithinLimits } from './is-within-limits.ts'
 import { isWithoutSign } from './is-without-sign.ts'
 import type { Judged, JudgedReason, Verdict } from './judged.ts'
 import { largestLine } from './largest-line.ts'
+import type { AppliedLimit } from './limit-for.ts'
 import type { Uncertainty } from './uncertainty.ts'
 
 export type ResultToJudge = {
