@@ -1,14 +1,21 @@
 import { requireRange } from '../check/require-range.ts'
 import type { BudgetLine } from './budget-line.ts'
-import { combinedStandardUncertainty } from './combined-standard-uncertainty.ts'
-import { coverageFactor } from './coverage-factor.ts'
-import { effectiveDegreesOfFreedom } from './effective-degrees-of-freedom.ts'
+import { expandedResult } from './expanded-result.ts'
 
-/** Standard uncertainties of what a leak test measures; what is absent counts as exact. */
+/**
+ * Standard uncertainties of what a leak test measures, and steps of its displays; what is absent
+ * counts as exact.
+ */
 export interface LeakInputUncertainties {
   readonly volumeRelative?: number | undefined
+  /** Of one reading, without the step of the display where that is given beside it. */
   readonly pressurePa?: number | undefined
+  /** Step of the display of the gauge. */
+  readonly resolutionPa?: number | undefined
+  /** Of one reading, without the step of the display where that is given beside it. */
   readonly temperatureK?: number | undefined
+  /** Step of the display of the thermometer. */
+  readonly resolutionK?: number | undefined
   /** Of the time from start to end. */
   readonly timeS?: number | undefined
 }
@@ -36,12 +43,11 @@ export interface LeakUncertainty {
  */
 export function leakUncertainty(budget: readonly BudgetLine[]): LeakUncertainty {
   requireRange('leakUncertainty', 'count of lines', budget.length, { from: 1, to: 1000 })
-  const standardUncertaintyPaM3PerS = combinedStandardUncertainty(budget)
-  const factor = coverageFactor(Math.max(0.5, effectiveDegreesOfFreedom(budget)))
+  const { standardUncertainty, expandedUncertainty, coverageFactor } = expandedResult(budget)
   return {
-    standardUncertaintyPaM3PerS,
-    expandedUncertaintyPaM3PerS: factor * standardUncertaintyPaM3PerS,
-    coverageFactor: factor,
+    standardUncertaintyPaM3PerS: standardUncertainty,
+    expandedUncertaintyPaM3PerS: expandedUncertainty,
+    coverageFactor,
     budget,
   }
 }
