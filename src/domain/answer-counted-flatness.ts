@@ -21,6 +21,7 @@ export function answerCountedFlatness(request: CountedFlatnessRequest): CountedF
     wavelengthNm,
     ...countedFlatnessBudget({
       ...request,
+      wavelengthNm,
       bandHeightUm: result.bandHeightUm,
       flatnessUm: result.flatnessUm,
       isSumOfTwoDirections: pattern === 'saddle',

@@ -1,6 +1,7 @@
 import { type LampId, lampIds } from '../science/optics/lamps.ts'
 import type { CountedReading } from '../science/surface/reading-bands.ts'
-import type { ThermalBow } from '../science/uncertainty/counted-flatness-budget.ts'
+import type { BandRepeatability } from '../science/uncertainty/counted-flatness-budget.ts'
+import type { ThermalBow } from '../science/uncertainty/thermal-bow-line.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
 import { type BandPattern, bandPatterns, flatnessBounds } from './flatness.ts'
 import { bowBounds, directionCount } from './parse-directions.ts'
@@ -17,10 +18,10 @@ export type CountedFlatnessRequest = {
   readonly readingHalfWidthBands: number | undefined
   readonly opticalFlatToleranceUm: number | undefined
   readonly viewingAngleLimitDeg: number | undefined
+  readonly wavelengthHalfWidthNm: number | undefined
   readonly thermal: ThermalBow | undefined
-  readonly repeatability:
-    | { readonly standardDeviationBands: number; readonly count: number }
-    | undefined
+  readonly flatThermal: ThermalBow | undefined
+  readonly repeatability: BandRepeatability | undefined
 }
 
 const ringCentres = ['high', 'low'] as const
@@ -35,13 +36,16 @@ export const countedFlatnessFields = [
   'readingHalfWidthBands',
   'opticalFlatToleranceUm',
   'viewingAngleLimitDeg',
+  'wavelengthHalfWidthNm',
   'thermal',
+  'flatThermal',
   'repeatability',
 ] as const
 
 /** What the calculator takes; wider than what one sees under a lamp. */
 export const countedFlatnessBounds = {
   wavelengthNm: { min: 200, max: 2000 },
+  wavelengthHalfWidthNm: { min: 0, max: 100 },
   bands: { min: 0, max: 1000 },
   halfWidthBands: { min: 0, max: 100 },
   toleranceUm: { min: 0, max: 100 },
@@ -51,6 +55,9 @@ export const countedFlatnessBounds = {
     lengthMm: { min: 0.1, max: 10_000 },
   },
   repeatCount: { min: 2, max: 1_000_000 },
+  /** Where the deviation is from elsewhere, one count is enough. */
+  knownRepeatCount: { min: 1, max: 1_000_000 },
+  degreesOfFreedom: { min: 1, max: 1_000_000 },
 } as const
 
 /** Reads a request for flatness from counted bands. Unreadable is refused: it has no figure. */
@@ -75,7 +82,9 @@ export function parseCountedFlatnessRequest(input: Input): Parsed<CountedFlatnes
     readingHalfWidthBands: maybe(fields, 'readingHalfWidthBands', bounds.halfWidthBands),
     opticalFlatToleranceUm: maybe(fields, 'opticalFlatToleranceUm', bounds.toleranceUm),
     viewingAngleLimitDeg: maybe(fields, 'viewingAngleLimitDeg', flatnessBounds.viewingAngleDeg),
+    wavelengthHalfWidthNm: maybe(fields, 'wavelengthHalfWidthNm', bounds.wavelengthHalfWidthNm),
     thermal: input.thermal == null ? undefined : parseThermal(fields.group('thermal')),
+    flatThermal: input.flatThermal == null ? undefined : parseThermal(fields.group('flatThermal')),
     repeatability:
       input.repeatability == null ? undefined : parseRepeatability(fields.group('repeatability')),
   })
@@ -121,13 +130,13 @@ function parseThermal(part: Fields): ThermalBow {
   }
 }
 
-function parseRepeatability(part: Fields) {
-  part.only('standardDeviationBands', 'count')
+function parseRepeatability(part: Fields): BandRepeatability {
+  const { halfWidthBands, repeatCount, knownRepeatCount, degreesOfFreedom } = countedFlatnessBounds
+  part.only('standardDeviationBands', 'count', 'degreesOfFreedom')
+  const known = part.optionalWhole('degreesOfFreedom', degreesOfFreedom) ?? undefined
   return {
-    standardDeviationBands: part.decimal(
-      'standardDeviationBands',
-      countedFlatnessBounds.halfWidthBands,
-    ),
-    count: part.whole('count', countedFlatnessBounds.repeatCount),
+    standardDeviationBands: part.decimal('standardDeviationBands', halfWidthBands),
+    count: part.whole('count', known === undefined ? repeatCount : knownRepeatCount),
+    degreesOfFreedom: known,
   }
 }

@@ -1,15 +1,28 @@
 import { requireRange } from '../check/require-range.ts'
 import { requireWhole } from '../check/require-whole.ts'
 import { type BudgetLine, budgetLine } from './budget-line.ts'
-import { combinedStandardUncertainty } from './combined-standard-uncertainty.ts'
-import { usualCoverageFactor } from './coverage-factor.ts'
+import { expandedResult } from './expanded-result.ts'
+import { rectangularLine } from './rectangular-line.ts'
+import { type ThermalBow, thermalBowLine } from './thermal-bow-line.ts'
 
 /** Uncertainty of a flatness figure, with the budget it comes from. */
 export interface FlatnessUncertainty {
   readonly standardUncertaintyUm: number
   readonly expandedUncertaintyUm: number
   readonly coverageFactor: number
+  /** null stands for infinitely many, which JSON can't say. */
+  readonly effectiveDegreesOfFreedom: number | null
   readonly budget: readonly BudgetLine[]
+}
+
+/** How far counts of the same bands scatter. */
+export interface BandRepeatability {
+  /** Of one count. */
+  readonly standardDeviationBands: number
+  /** How many counts the reading is the mean of. */
+  readonly count: number
+  /** That the deviation was found with; absent where it is one of the method, known beforehand. */
+  readonly degreesOfFreedom?: number | undefined
 }
 
 /** What is known about the reading; what is absent is left out of the budget. */
@@ -19,20 +32,15 @@ export interface CountedFlatnessBudgetInput {
   /** True for a saddle: two readings are added, so their errors combine. */
   readonly isSumOfTwoDirections: boolean
   readonly readingHalfWidthBands?: number | undefined
-  readonly repeatability?:
-    | { readonly standardDeviationBands: number; readonly count: number }
-    | undefined
+  readonly repeatability?: BandRepeatability | undefined
   readonly opticalFlatToleranceUm?: number | undefined
+  /** With its half width: how well the lamp is known. */
+  readonly wavelengthNm?: number | undefined
+  readonly wavelengthHalfWidthNm?: number | undefined
   readonly viewingAngleLimitDeg?: number | undefined
+  /** Of the part. */
   readonly thermal?: ThermalBow | undefined
-}
-
-/** A temperature difference through a ring or flat and what it does to it. */
-export interface ThermalBow {
-  readonly deltaK: number
-  readonly expansionPerK: number
-  readonly diameterMm: number
-  readonly thicknessMm: number
+  readonly flatThermal?: ThermalBow | undefined
 }
 
 const name = 'countedFlatnessBudget'
@@ -40,86 +48,96 @@ const name = 'countedFlatnessBudget'
 /** A quarter of a band: what a shop reading by eye resolves (common practice, no source). */
 export const usualReadingHalfWidthBands = 0.25
 
-function rectangular(source: string, halfWidth: number, sensitivity: number): BudgetLine {
-  const value = halfWidth / Math.sqrt(3)
-  return budgetLine({ source, value, distribution: 'rectangular', sensitivity })
-}
-
 function readingLines(input: CountedFlatnessBudgetInput): BudgetLine[] {
   const { readingHalfWidthBands = usualReadingHalfWidthBands, repeatability } = input
   requireRange(name, 'readingHalfWidthBands', readingHalfWidthBands, { from: 0, to: 100 })
-  const umPerBand = input.bandHeightUm * (input.isSumOfTwoDirections ? Math.SQRT2 : 1)
-  const lines = [rectangular('reading', readingHalfWidthBands, umPerBand)]
-  if (repeatability !== undefined) {
-    const { standardDeviationBands, count } = repeatability
-    requireRange(name, 'standardDeviationBands', standardDeviationBands, { from: 0, to: 100 })
-    requireWhole(name, 'repeatability count', count, { from: 2, to: 1e6 })
-    lines.push(
-      budgetLine({
-        source: 'repeatability',
-        value: standardDeviationBands / Math.sqrt(count),
-        distribution: 'normal',
-        sensitivity: umPerBand,
-        degreesOfFreedom: count - 1,
-      }),
-    )
+  const sensitivity = input.bandHeightUm * (input.isSumOfTwoDirections ? Math.SQRT2 : 1)
+  const reading = { source: 'reading', halfWidth: readingHalfWidthBands, sensitivity }
+  if (repeatability === undefined) return [rectangularLine(reading)]
+  const { standardDeviationBands, count, degreesOfFreedom } = repeatability
+  const isKnownBeforehand = degreesOfFreedom === undefined
+  requireRange(name, 'standardDeviationBands', standardDeviationBands, { from: 0, to: 100 })
+  requireWhole(name, 'repeatability count', count, { from: isKnownBeforehand ? 2 : 1, to: 1e6 })
+  if (!isKnownBeforehand) {
+    requireRange(name, 'degreesOfFreedom', degreesOfFreedom, { from: 1, to: 1e6 })
   }
-  return lines
+  const scatter = {
+    source: 'repeatability',
+    value: standardDeviationBands / Math.sqrt(count),
+    sensitivity,
+    ...(isKnownBeforehand
+      ? ({ distribution: 'normal' } as const)
+      : ({ distribution: 't', degreesOfFreedom } as const)),
+  }
+  return [rectangularLine(reading), budgetLine(scatter)]
 }
 
-function thermalLine(thermal: ThermalBow): BudgetLine {
-  const { deltaK, expansionPerK, diameterMm, thicknessMm } = thermal
-  requireRange(name, 'deltaK', deltaK, { from: -1000, to: 1000 })
-  requireRange(name, 'expansionPerK', expansionPerK, { from: -1e-3, to: 1e-3 })
-  requireRange(name, 'diameterMm', diameterMm, { from: 0.1, to: 10_000 })
-  requireRange(name, 'thicknessMm', thicknessMm, { from: 0.1, to: 10_000 })
-  const umPerK = ((expansionPerK * diameterMm * diameterMm) / (8 * thicknessMm)) * 1000
-  return rectangular('thermal-bow', Math.abs(deltaK), umPerK)
+function opticsLines(input: CountedFlatnessBudgetInput): BudgetLine[] {
+  const { flatnessUm, opticalFlatToleranceUm, wavelengthNm, wavelengthHalfWidthNm } = input
+  const lines: BudgetLine[] = []
+  if (opticalFlatToleranceUm !== undefined) {
+    requireRange(name, 'opticalFlatToleranceUm', opticalFlatToleranceUm, { from: 0, to: 100 })
+    const halfWidth = opticalFlatToleranceUm
+    lines.push(rectangularLine({ source: 'optical-flat', halfWidth, sensitivity: 1 }))
+  }
+  if (wavelengthHalfWidthNm !== undefined) {
+    const middleNm = wavelengthNm ?? Number.NaN
+    requireRange(name, 'wavelengthNm', middleNm, { from: 200, to: 2000 })
+    requireRange(name, 'wavelengthHalfWidthNm', wavelengthHalfWidthNm, { from: 0, to: 100 })
+    const sensitivity = flatnessUm / middleNm
+    const halfWidth = wavelengthHalfWidthNm
+    lines.push(rectangularLine({ source: 'wavelength', halfWidth, sensitivity }))
+  }
+  if (input.viewingAngleLimitDeg !== undefined) {
+    requireRange(name, 'viewingAngleLimitDeg', input.viewingAngleLimitDeg, { from: 0, to: 80 })
+    const halfWidth = 1 / Math.cos((input.viewingAngleLimitDeg * Math.PI) / 180) - 1
+    lines.push(rectangularLine({ source: 'viewing-angle', halfWidth, sensitivity: flatnessUm }))
+  }
+  return lines
 }
 
 /**
  * Gives the uncertainty budget of a counted flatness reading, in um.
  *
- * u^2 = (a h / sqrt 3)^2 + (s h / sqrt n)^2 + (T / sqrt 3)^2
- *     + ((1 / cos L - 1) flatness / sqrt 3)^2 + (alpha dT D^2 / (8 t) / sqrt 3)^2, U = 2 u
+ * u^2 = (a h / sqrt 3)^2 + (s h / sqrt n)^2 + (T / sqrt 3)^2 + (w flatness / wavelength / sqrt 3)^2
+ *     + ((1 / cos L - 1) flatness / sqrt 3)^2 + (alpha dT D^2 / (8 t) / sqrt 3)^2 of part and flat,
+ * U = k u with k = max(2, Student's t for 95 %)
  *
  * @param input bandHeightUm h: from 0.01 to 100; flatnessUm: from 0 to 1e5; isSumOfTwoDirections:
  *   true for a saddle, whose two readings combine in quadrature; readingHalfWidthBands a: from 0 to
- *   100 (0.25 when absent); repeatability: standard deviation s of one reading (0 to 100 bands) and
- *   count n averaged (2 or more); opticalFlatToleranceUm T: from 0 to 100; viewingAngleLimitDeg L:
- *   largest angle the eye may have had, from 0 to 80; thermal: deltaK dT through the thickness
- *   (-1000 to 1000), expansionPerK alpha, diameterMm D and thicknessMm t (0.1 to 10000)
- * @returns standard and expanded uncertainty in um, coverage factor 2, and the lines. Units of
- *   value: reading and repeatability in bands, optical-flat in um, viewing-angle as a fraction,
- *   thermal-bow in K
+ *   100 (0.25 when absent); repeatability: standard deviation s of one count (0 to 100 bands), count
+ *   n averaged (2 or more; 1 or more with degreesOfFreedom), degreesOfFreedom that s was found with
+ *   (1 to 1e6; absent for one of the method, known beforehand); opticalFlatToleranceUm T: from 0 to
+ *   100; wavelengthHalfWidthNm w: from 0 to 100, with wavelengthNm from 200 to 2000;
+ *   viewingAngleLimitDeg L: largest angle the eye may have had, from 0 to 80; thermal of the part
+ *   and flatThermal: as thermalBowLine
+ * @returns standard and expanded uncertainty in um, coverage factor, effective degrees of freedom
+ *   (null for infinitely many) and the lines. Units of value: reading and repeatability in bands,
+ *   optical-flat in um, wavelength in nm, viewing-angle as a fraction, thermal-bow and
+ *   thermal-bow-of-flat in K
  * @throws RangeError outside these ranges
- * Validity: of what the count can see; it says nothing about lobes between the directions read.
- *   The factor is 2 whatever the degrees of freedom of the repeatability.
+ * Validity: of what the count can see; it says nothing about lobes between the directions read. An
+ *   oblique eye can only make the figure too small: the line takes the excess to either side.
  * Source: JCGM 100:2008 for the rules; sizes are the shop's own entries; bow of a plate with a
  *   temperature difference through it: own derivation.
  * @example countedFlatnessBudget({ bandHeightUm: 0.2938, flatnessUm: 0,
  *   isSumOfTwoDirections: false }).standardUncertaintyUm // 0.0424
  */
 export function countedFlatnessBudget(input: CountedFlatnessBudgetInput): FlatnessUncertainty {
-  const { opticalFlatToleranceUm, viewingAngleLimitDeg, thermal } = input
+  const { thermal, flatThermal } = input
   requireRange(name, 'bandHeightUm', input.bandHeightUm, { from: 0.01, to: 100 })
   requireRange(name, 'flatnessUm', input.flatnessUm, { from: 0, to: 1e5 })
-  const budget = readingLines(input)
-  if (opticalFlatToleranceUm !== undefined) {
-    requireRange(name, 'opticalFlatToleranceUm', opticalFlatToleranceUm, { from: 0, to: 100 })
-    budget.push(rectangular('optical-flat', opticalFlatToleranceUm, 1))
-  }
-  if (viewingAngleLimitDeg !== undefined) {
-    requireRange(name, 'viewingAngleLimitDeg', viewingAngleLimitDeg, { from: 0, to: 80 })
-    const excess = 1 / Math.cos((viewingAngleLimitDeg * Math.PI) / 180) - 1
-    budget.push(rectangular('viewing-angle', excess, input.flatnessUm))
-  }
-  if (thermal !== undefined) budget.push(thermalLine(thermal))
-  const standardUncertaintyUm = combinedStandardUncertainty(budget)
+  const budget = [
+    ...readingLines(input),
+    ...opticsLines(input),
+    ...(thermal === undefined ? [] : [thermalBowLine('thermal-bow', thermal)]),
+    ...(flatThermal === undefined ? [] : [thermalBowLine('thermal-bow-of-flat', flatThermal)]),
+  ]
+  const { standardUncertainty, expandedUncertainty, ...how } = expandedResult(budget)
   return {
-    standardUncertaintyUm,
-    expandedUncertaintyUm: usualCoverageFactor * standardUncertaintyUm,
-    coverageFactor: usualCoverageFactor,
+    standardUncertaintyUm: standardUncertainty,
+    expandedUncertaintyUm: expandedUncertainty,
+    ...how,
     budget,
   }
 }
