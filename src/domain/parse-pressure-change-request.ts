@@ -111,11 +111,13 @@ function parseTrace(fields: Fields): readonly TraceSample[] {
 function parseUncertainties(fields: Fields): LeakInputUncertainties {
   const part = fields.group('uncertainties')
   const { uncertainty, pressurePa, relative } = pressureChangeBounds
-  part.only('volumeRelative', 'pressurePa', 'temperatureK', 'timeS')
+  part.only('volumeRelative', 'pressurePa', 'resolutionPa', 'temperatureK', 'resolutionK', 'timeS')
   return {
     volumeRelative: part.optionalDecimal('volumeRelative', relative) ?? undefined,
     pressurePa: part.optionalDecimal('pressurePa', pressurePa) ?? undefined,
+    resolutionPa: part.optionalDecimal('resolutionPa', pressurePa) ?? undefined,
     temperatureK: part.optionalDecimal('temperatureK', uncertainty) ?? undefined,
+    resolutionK: part.optionalDecimal('resolutionK', uncertainty) ?? undefined,
     timeS: part.optionalDecimal('timeS', pressurePa) ?? undefined,
   }
 }

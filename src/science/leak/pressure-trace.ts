@@ -4,7 +4,7 @@ import { fitLine } from '../statistics/fit-line.ts'
 import { smallestStep } from '../statistics/smallest-step.ts'
 import { combinedStandardUncertainty } from '../uncertainty/combined-standard-uncertainty.ts'
 import { type LeakInputUncertainties, leakUncertainty } from '../uncertainty/leak-uncertainty.ts'
-import { traceLeakBudget } from '../uncertainty/trace-leak-budget.ts'
+import { type TraceFit, traceLeakBudget } from '../uncertainty/trace-leak-budget.ts'
 import { exactFactors } from '../units/exact-factors.ts'
 import { throughputUnits } from '../units/throughput-units.ts'
 import { compensatedPressuresKPa } from './compensated-pressures-kpa.ts'
@@ -45,12 +45,39 @@ function kPaPerKelvin(input: TraceInput, compensatedKPa: readonly number[]): num
   )
 }
 
-/** Least variance of a compensated pressure: a reading lies anywhere within its display's step. */
-function displayVariance(input: TraceInput, kPaPerK: number): number {
+/**
+ * Least variance of a compensated pressure: a reading lies anywhere within its display's step, the
+ * one stated or the one seen, whichever is coarser.
+ */
+function displayVariance(
+  input: TraceInput,
+  kPaPerK: number,
+  { resolutionPa = 0, resolutionK = 0 }: LeakInputUncertainties,
+): number {
+  requireRange('pressureTrace', 'resolutionPa', resolutionPa, { from: 0, to: 1e9 })
+  requireRange('pressureTrace', 'resolutionK', resolutionK, { from: 0, to: 1000 })
   const temperatures = input.trace.flatMap((sample) => sample.temperatureC ?? [])
-  const pressureStep = smallestStep(input.trace.map((sample) => sample.pressureKPaAbs))
-  const temperatureStep = smallestStep(temperatures) * kPaPerK
+  const seenStepKPa = smallestStep(input.trace.map((sample) => sample.pressureKPaAbs))
+  const pressureStep = Math.max(seenStepKPa, resolutionPa / 1000)
+  const temperatureStep = Math.max(smallestStep(temperatures), resolutionK) * kPaPerK
   return (pressureStep ** 2 + temperatureStep ** 2) / 12
+}
+
+/** How well the fall is known from the readings' own scatter. */
+function seenFall(verdict: {
+  readonly standardUncertaintyPerS: number
+  readonly degreesOfFreedom: number
+}): TraceFit['fall'] {
+  return {
+    standardUncertaintyKPaPerS: verdict.standardUncertaintyPerS,
+    degreesOfFreedom: verdict.degreesOfFreedom,
+  }
+}
+
+/** A display that stands still tells as much as its first and last reading: they share one step. */
+function stillFall(stepVariance: number, windowS: number): TraceFit['fall'] {
+  if (stepVariance === 0) return undefined
+  return { standardUncertaintyKPaPerS: Math.sqrt(2 * stepVariance) / windowS }
 }
 
 /**
@@ -62,12 +89,14 @@ function displayVariance(input: TraceInput, kPaPerK: number): number {
  *
  * @param input volumeL V: from 1e-6 to 1e6; referenceTemperatureC: from -270 to 2000; trace: see
  *   requireTrace
- * @param uncertainties as twoPointLeakBudget; what is absent counts as exact
+ * @param uncertainties as twoPointLeakBudget; what is absent counts as exact. resolutionPa and
+ *   resolutionK have no lines here: they are the least noise of a reading, and so part of the slope
  * @returns as pressureChange and settling: settled (straight line), corrected (settling taken out),
  *   or unsettled with the window needed; pressureDropKPa is first minus last reading;
  *   uncompensatedPaM3PerS is the straight-line fall of the pressures as read. When all readings are
  *   equal and nothing is known of the gauge, uncertainty and smallest detectable are absent: a
- *   display that never moved does not show its noise
+ *   display that never moved does not show its noise; with resolutionPa the leak is then known as
+ *   from two readings
  * @throws RangeError outside these ranges
  * Validity: ideal gas, rigid volume, drop small beside the pressure that drives it. Without
  *   temperatures the gas is taken to have stayed at the reference temperature.
@@ -87,19 +116,17 @@ export function pressureTrace(
   const pressureDropKPa = (pressures[0] as number) - (pressures.at(-1) as number)
   const windowS = (timesS.at(-1) as number) - (timesS[0] as number)
   const kPaPerK = kPaPerKelvin(input, values)
-  const verdict = judgeSettling({ timesS, values, stepVariance: displayVariance(input, kPaPerK) })
+  const stepVariance = displayVariance(input, kPaPerK, uncertainties)
+  const verdict = judgeSettling({ timesS, values, stepVariance })
   if (verdict.settling === 'unsettled') {
     const neededWindowS = requiredTimeConstants * verdict.timeConstantS
     return { ...verdict, advice: 'extend-the-hold', pressureDropKPa, neededWindowS }
   }
   const leakPaM3PerS = volumeL * verdict.fallPerS
-  const fall = {
-    standardUncertaintyKPaPerS: verdict.standardUncertaintyPerS,
-    degreesOfFreedom: verdict.degreesOfFreedom,
-  }
   const isNoiseSeen = values.some((value) => value !== values[0])
+  const fall = isNoiseSeen ? seenFall(verdict) : stillFall(stepVariance, windowS)
   const lines = traceLeakBudget(
-    { volumeL, leakPaM3PerS, windowS, kPaPerK, ...(isNoiseSeen && { fall }) },
+    { volumeL, leakPaM3PerS, windowS, kPaPerK, ...(fall && { fall }) },
     uncertainties,
   )
   const noise = lines.filter((line) => !growsWithLeak.includes(line.source))

@@ -12,7 +12,13 @@ export interface TraceFit {
   /** Mean of p Tref / T^2 over the trace: how strongly 1 K moves the compensated pressure. */
   readonly kPaPerK: number
   /** Absent when all readings were equal, so that the noise was not seen. */
-  readonly fall?: { readonly standardUncertaintyKPaPerS: number; readonly degreesOfFreedom: number }
+  readonly fall?:
+    | {
+        readonly standardUncertaintyKPaPerS: number
+        /** Absent where it is known from the step of the display and not from scatter. */
+        readonly degreesOfFreedom?: number
+      }
+    | undefined
 }
 
 /**
@@ -25,7 +31,7 @@ export interface TraceFit {
  * @param fit volumeL: from 1e-6 to 1e6; leakPaM3PerS: any finite number; windowS: from 1e-6 to
  *   1e9; kPaPerK: from 0 to 1e6; fall: standard uncertainty of the fitted fall in kPa/s with its
  *   degrees of freedom
- * @param uncertainties as twoPointLeakBudget
+ * @param uncertainties as twoPointLeakBudget; steps of displays are in fall already
  * @returns lines slope, volume, pressure, temperature, elapsed-time; values in kPa/s, as a
  *   fraction, in Pa, K and s; empty when nothing is known
  * @throws RangeError outside these ranges
@@ -52,7 +58,7 @@ export function traceLeakBudget(
         value: fall.standardUncertaintyKPaPerS,
         distribution: 'normal',
         sensitivity: volumeL,
-        degreesOfFreedom: fall.degreesOfFreedom,
+        ...(fall.degreesOfFreedom !== undefined && { degreesOfFreedom: fall.degreesOfFreedom }),
       }),
     )
   }

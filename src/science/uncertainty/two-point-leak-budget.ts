@@ -1,13 +1,45 @@
 import { requireRange } from '../check/require-range.ts'
 import { type TwoPointInput, twoPointLeak } from '../leak/two-point-leak.ts'
 import { exactFactors } from '../units/exact-factors.ts'
-import { type BudgetLine, budgetLine } from './budget-line.ts'
+import type { BudgetLine } from './budget-line.ts'
 import type { LeakInputUncertainties } from './leak-uncertainty.ts'
+import { normalLine } from './normal-line.ts'
+import { resolutionLine } from './resolution-line.ts'
 
 const name = 'twoPointLeakBudget'
 
-function normal(source: string, value: number, sensitivity: number): BudgetLine {
-  return budgetLine({ source, value, distribution: 'normal', sensitivity })
+/** What is known of the readings of one kind, and how strongly they move the leak at each end. */
+interface Readings {
+  readonly kind: 'pressure' | 'temperature'
+  readonly unit: 'Pa' | 'K'
+  readonly to: number
+  readonly standardUncertainty: number | undefined
+  readonly step: number | undefined
+  readonly startSensitivity: number
+  readonly endSensitivity: number
+}
+
+function readingLines(readings: Readings): BudgetLine[] {
+  const { kind, unit, to, standardUncertainty, step } = readings
+  const ends = [
+    { end: 'start', sensitivity: readings.startSensitivity },
+    { end: 'end', sensitivity: readings.endSensitivity },
+  ]
+  const lines: BudgetLine[] = []
+  if (standardUncertainty !== undefined) {
+    requireRange(name, `${kind}${unit}`, standardUncertainty, { from: 0, to })
+    for (const { end, sensitivity } of ends) {
+      const value = standardUncertainty
+      lines.push(normalLine({ source: `${end}-${kind}`, value, sensitivity }))
+    }
+  }
+  if (step !== undefined) {
+    requireRange(name, `resolution${unit}`, step, { from: 0, to })
+    for (const { end, sensitivity } of ends) {
+      lines.push(resolutionLine({ source: `${end}-${kind}-resolution`, step, sensitivity }))
+    }
+  }
+  return lines
 }
 
 /**
@@ -19,9 +51,11 @@ function normal(source: string, value: number, sensitivity: number): BudgetLine 
  * @param input as twoPointLeak
  * @param uncertainties volumeRelative: from 0 to 1; pressurePa: of one reading, from 0 to 1e9;
  *   temperatureK: of one reading, from 0 to 1000; timeS: of the time from start to end, from 0 to
- *   1e9; each may be absent and then has no line
- * @returns lines volume, start-pressure, end-pressure, start-temperature, end-temperature,
- *   elapsed-time; values as a fraction, in Pa, K and s; empty when nothing is known
+ *   1e9; resolutionPa and resolutionK: steps d of the displays, d / sqrt 12 for each reading, from
+ *   0 to 1e9 and 1000; each may be absent and then has no line
+ * @returns lines volume, start-pressure, end-pressure, start-pressure-resolution,
+ *   end-pressure-resolution, the same four of temperature, elapsed-time; values as a fraction, in
+ *   Pa, K and s; empty when nothing is known
  * @throws RangeError outside these ranges
  * Validity: errors of the two readings independent of each other. A gain error of the gauge common
  *   to both scales the leak instead: add it to volumeRelative.
@@ -35,34 +69,45 @@ export function twoPointLeakBudget(
   input: TwoPointInput,
   uncertainties: LeakInputUncertainties,
 ): BudgetLine[] {
-  const { volumeRelative, pressurePa, temperatureK, timeS } = uncertainties
+  const { volumeRelative, pressurePa, resolutionPa, temperatureK, resolutionK, timeS } =
+    uncertainties
   const leak = twoPointLeak(input)
+  const { start, end } = input
   const zeroK = exactFactors.celsiusZero.value
-  const durationS = input.end.timeS - input.start.timeS
+  const durationS = end.timeS - start.timeS
+  const startK = start.temperatureC + zeroK
+  const endK = end.temperatureC + zeroK
   const scale = (input.volumeL * (input.referenceTemperatureC + zeroK)) / durationS
   const lines: BudgetLine[] = []
   if (volumeRelative !== undefined) {
     requireRange(name, 'volumeRelative', volumeRelative, { from: 0, to: 1 })
-    lines.push(normal('volume', volumeRelative, leak))
+    lines.push(normalLine({ source: 'volume', value: volumeRelative, sensitivity: leak }))
   }
-  const ends = [
-    { end: 'start', sign: 1, state: input.start },
-    { end: 'end', sign: -1, state: input.end },
-  ]
-  for (const { end, sign, state } of pressurePa === undefined ? [] : ends) {
-    requireRange(name, 'pressurePa', pressurePa as number, { from: 0, to: 1e9 })
-    // Pressures are in kPa inside and their uncertainty in Pa: a factor of 1000.
-    const perPa = (sign * scale) / (state.temperatureC + zeroK) / 1000
-    lines.push(normal(`${end}-pressure`, pressurePa as number, perPa))
-  }
-  for (const { end, sign, state } of temperatureK === undefined ? [] : ends) {
-    requireRange(name, 'temperatureK', temperatureK as number, { from: 0, to: 1000 })
-    const perK = (-sign * scale * state.pressureKPaAbs) / (state.temperatureC + zeroK) ** 2
-    lines.push(normal(`${end}-temperature`, temperatureK as number, perK))
-  }
+  lines.push(
+    ...readingLines({
+      kind: 'pressure',
+      unit: 'Pa',
+      to: 1e9,
+      standardUncertainty: pressurePa,
+      step: resolutionPa,
+      // Pressures are in kPa inside and their uncertainty in Pa: a factor of 1000.
+      startSensitivity: scale / startK / 1000,
+      endSensitivity: -scale / endK / 1000,
+    }),
+    ...readingLines({
+      kind: 'temperature',
+      unit: 'K',
+      to: 1000,
+      standardUncertainty: temperatureK,
+      step: resolutionK,
+      startSensitivity: (-scale * start.pressureKPaAbs) / startK ** 2,
+      endSensitivity: (scale * end.pressureKPaAbs) / endK ** 2,
+    }),
+  )
   if (timeS !== undefined) {
     requireRange(name, 'timeS', timeS, { from: 0, to: 1e9 })
-    lines.push(normal('elapsed-time', timeS, -leak / durationS))
+    const sensitivity = -leak / durationS
+    lines.push(normalLine({ source: 'elapsed-time', value: timeS, sensitivity }))
   }
   return lines
 }

@@ -149,6 +149,36 @@ describe('pressureTrace', () => {
     expect(known.smallestDetectablePaM3PerS).toBeCloseTo((3.29 * 0.002 * Math.SQRT2 * 30) / 600, 12)
   })
 
+  it('knows a display that never moved by its step, as from two readings', () => {
+    const still = released(
+      traceOf(() => 300),
+      { resolutionPa: 100 },
+    )
+    expect(still.uncertainty?.budget.map((line) => line.source)).toEqual(['slope'])
+    // Own derivation: V sqrt 2 (d / sqrt 12) / window of two readings, 2 L, 100 Pa, 600 s.
+    const twoReadings = (0.002 * Math.SQRT2 * 100) / Math.sqrt(12) / 600
+    expect(still.uncertainty?.standardUncertaintyPaM3PerS).toBeCloseTo(twoReadings, 15) // rounding
+    expect(still.uncertainty?.coverageFactor).toBe(2)
+    // No leak that stays hidden within the step is larger than V d / window: 2.45 u.
+    expect(still.uncertainty?.expandedUncertaintyPaM3PerS).toBeGreaterThan(
+      (0.8 * 0.002 * 100) / 600,
+    )
+  })
+
+  it('never assumes less noise than the step that is stated', () => {
+    const u = (resolutionPa?: number) =>
+      released(
+        traceOf((t) => 300 - 0.001 * t),
+        { resolutionPa },
+      ).uncertainty?.standardUncertaintyPaM3PerS ?? Number.NaN
+    const squares = timesS.reduce((sum, t) => sum + (t - 300) ** 2, 0)
+    // V d / sqrt 12 / sqrt Sxx for 0.1 kPa; autocorrelation can only add to it.
+    expect(u(100)).toBeGreaterThan((0.9999 * 2 * 0.1) / Math.sqrt(12 * squares))
+    expect(u(100)).toBeGreaterThan(5 * u())
+    // Finer than what the readings show by themselves, the statement changes nothing.
+    expect(u(0.001)).toBe(u())
+  })
+
   it('scales with the volume and turns its sign for a vacuum that fills', () => {
     const input = traceOf((t) => 25 + 0.01 * t)
     const result = released(input)
@@ -163,5 +193,14 @@ describe('pressureTrace', () => {
     { ...traceOf(() => 300), trace: [] },
   ])('refuses case %#', (input) => {
     expect(() => pressureTrace(input)).toThrow(RangeError)
+  })
+
+  it.each([{ resolutionPa: -1 }, { resolutionK: Number.NaN }])('refuses steps of %o', (steps) => {
+    expect(() =>
+      pressureTrace(
+        traceOf(() => 300),
+        steps,
+      ),
+    ).toThrow(/^pressureTrace requires /)
   })
 })

@@ -43,6 +43,9 @@ describe('traceLeakBudget', () => {
   it('gives the slope its degrees of freedom', () => {
     const [slope] = traceLeakBudget(fit, all)
     expect(slope).toMatchObject({ contribution: 2e-5, degreesOfFreedom: 40 })
+    const fall = { standardUncertaintyKPaPerS: 1e-5 }
+    const [known] = traceLeakBudget({ ...fit, fall }, all)
+    expect(known).toMatchObject({ contribution: 2e-5, degreesOfFreedom: null })
   })
 
   it.each([{ volumeRelative: 2 }, { pressurePa: Number.NaN }, { temperatureK: -1 }, { timeS: -1 }])(

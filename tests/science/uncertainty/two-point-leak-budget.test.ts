@@ -138,6 +138,38 @@ describe('twoPointLeakBudget', () => {
     expect(Math.abs(deviation / partOf('') - 1)).toBeLessThan(0.01)
   })
 
+  it('gives steps of displays their lines: 3.29 u is what two readings can see', () => {
+    // Own derivation, recomputed: 0.8 L, a step of 100 Pa, 600 s: 1.7908e-4 Pa m3/s, no leak, gas
+    // at the reference temperature.
+    const still = { timeS: 0, pressureKPaAbs: 600, temperatureC: 20 }
+    const lines = twoPointLeakBudget(
+      { volumeL: 0.8, referenceTemperatureC: 20, start: still, end: { ...still, timeS: 600 } },
+      { resolutionPa: 100 },
+    )
+    expect(lines.map((line) => line.source)).toEqual([
+      'start-pressure-resolution',
+      'end-pressure-resolution',
+    ])
+    expect(lines.every((line) => line.distribution === 'rectangular')).toBe(true)
+    // All digits of the case; rounding.
+    expect(
+      Math.abs((3.29 * combinedStandardUncertainty(lines)) / 1.7908491675e-4 - 1),
+    ).toBeLessThan(1e-9)
+  })
+
+  it('moves the leak by a step as by any other error of the same reading', () => {
+    const steps = twoPointLeakBudget(input, { resolutionPa: 10, resolutionK: 0.1 })
+    const errors = twoPointLeakBudget(input, { pressurePa: 10, temperatureK: 0.1 })
+    expect(steps.map((line) => line.source)).toEqual(
+      errors.map((line) => `${line.source}-resolution`),
+    )
+    for (const [index, step] of steps.entries()) {
+      expect(step.sensitivity).toBe(errors[index]?.sensitivity)
+      // d / sqrt 12; rounding
+      expect(step.value).toBeCloseTo((errors[index]?.value ?? 0) / Math.sqrt(12), 12)
+    }
+  })
+
   it('lists only what is known', () => {
     expect(twoPointLeakBudget(input, {})).toEqual([])
     expect(twoPointLeakBudget(input, { pressurePa: 30 }).map((line) => line.source)).toEqual([
@@ -152,6 +184,8 @@ describe('twoPointLeakBudget', () => {
     { pressurePa: -1 },
     { temperatureK: Number.NaN },
     { timeS: -1 },
+    { resolutionPa: -1 },
+    { resolutionK: 1001 },
   ])('refuses %o', (wrong) => {
     expect(() => twoPointLeakBudget(input, wrong)).toThrow(/^twoPointLeakBudget requires /)
   })

@@ -1,0 +1,95 @@
+import type { TwoPointInput } from '../leak/two-point-leak.ts'
+import { exactFactors } from '../units/exact-factors.ts'
+import type { BudgetLine } from './budget-line.ts'
+import { constantQuantity } from './constant-quantity.ts'
+import { errorQuantity } from './error-quantity.ts'
+import type { LeakInputUncertainties } from './leak-uncertainty.ts'
+import type { MeasurementModel, ModelQuantity } from './measurement-model.ts'
+import { twoPointLeakBudget } from './two-point-leak-budget.ts'
+
+/** A reading as a quantity, with the step of its display as an error beside it. */
+interface Reading {
+  readonly term: string
+  readonly quantities: readonly ModelQuantity[]
+}
+
+/** The value with the uncertainty of its line; without a line it counts as exact. */
+function quantity(name: string, value: number, line?: BudgetLine, perUnit = 1): ModelQuantity {
+  if (line === undefined) return constantQuantity(name, value)
+  const error = errorQuantity(name, line)
+  return { ...error, value, standardUncertainty: error.standardUncertainty * perUnit }
+}
+
+function reading(input: {
+  readonly name: string
+  readonly value: number
+  readonly line: BudgetLine | undefined
+  readonly stepName: string
+  readonly stepLine: BudgetLine | undefined
+  /** Of the quantity's unit in one of the line's. */
+  readonly perUnit: number
+}): Reading {
+  const { name, value, line, stepName, stepLine, perUnit } = input
+  const own = quantity(name, value, line, perUnit)
+  if (stepLine === undefined) return { term: name, quantities: [own] }
+  const step = quantity(stepName, 0, stepLine, perUnit)
+  return { term: `(${name} + ${stepName})`, quantities: [own, step] }
+}
+
+/**
+ * Gives the measurement model of a two-point leak, for propagation of distributions; its result is
+ * in Pa m3/s.
+ *
+ * volumeL x referenceK / durationS x (startKPa / startK - endKPa / endK), each reading with the
+ * error of its step where that is known
+ *
+ * @param input as twoPointLeak
+ * @param uncertainties as twoPointLeakBudget; what is absent is a constant
+ * @returns expression and quantities, whose standard uncertainties and distributions are those of
+ *   the lines
+ * @throws RangeError outside these ranges
+ * Validity: as twoPointLeakBudget; temperatures in K, far from 0.
+ * Source: as twoPointLeak.
+ * @example twoPointLeakModel({ volumeL: 5, referenceTemperatureC: 20, start: { timeS: 0,
+ *   pressureKPaAbs: 271.325, temperatureC: 21 }, end: { timeS: 600, pressureKPaAbs: 268.1,
+ *   temperatureC: 20.5 } }, {}).quantities.length // 7
+ */
+export function twoPointLeakModel(
+  input: TwoPointInput,
+  uncertainties: LeakInputUncertainties,
+): MeasurementModel {
+  const lines = twoPointLeakBudget(input, uncertainties)
+  const lineOf = (source: string) => lines.find((line) => line.source === source)
+  const zeroK = exactFactors.celsiusZero.value
+  const [startKPa, endKPa] = (['start', 'end'] as const).map((end) =>
+    reading({
+      name: `${end}KPa`,
+      value: input[end].pressureKPaAbs,
+      line: lineOf(`${end}-pressure`),
+      stepName: `${end}KPaStep`,
+      stepLine: lineOf(`${end}-pressure-resolution`),
+      perUnit: 1e-3,
+    }),
+  ) as [Reading, Reading]
+  const [startK, endK] = (['start', 'end'] as const).map((end) =>
+    reading({
+      name: `${end}K`,
+      value: input[end].temperatureC + zeroK,
+      line: lineOf(`${end}-temperature`),
+      stepName: `${end}KStep`,
+      stepLine: lineOf(`${end}-temperature-resolution`),
+      perUnit: 1,
+    }),
+  ) as [Reading, Reading]
+  const difference = `${startKPa.term} / ${startK.term} - ${endKPa.term} / ${endK.term}`
+  return {
+    expression: `volumeL * referenceK / durationS * (${difference})`,
+    quantities: [
+      // The line of the volume is a fraction of it.
+      quantity('volumeL', input.volumeL, lineOf('volume'), input.volumeL),
+      constantQuantity('referenceK', input.referenceTemperatureC + zeroK),
+      quantity('durationS', input.end.timeS - input.start.timeS, lineOf('elapsed-time')),
+      ...[startKPa, startK, endKPa, endK].flatMap((one) => one.quantities),
+    ],
+  }
+}
