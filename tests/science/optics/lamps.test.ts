@@ -52,4 +52,36 @@ describe('lamps', () => {
     expect(lamps.helium.basis).toBe('published')
     expect(lamps['sodium-d1'].basis).toBe('from memory')
   })
+
+  it('takes in what sources differ by, and says how sure each half width is', () => {
+    const lines = [
+      ['helium', 'He I 587.6 (d), multiplet strongest'],
+      ['mercury-green', 'Hg I 546.1 (e)'],
+      ['mercury-blue', 'Hg I 435.8 (g)'],
+      ['cadmium-red', 'Cd I 643.8'],
+      ['helium-neon-red', 'Ne I 632.8 (HeNe laser line)'],
+    ] as const
+    for (const [id, line] of lines) {
+      const apart = Math.abs(lamps[id].wavelengthNm - (airNm.get(line) ?? Number.NaN))
+      expect(apart, id).toBeLessThan(lamps[id].halfWidthNm)
+    }
+    for (const id of lampIds) {
+      const basis = id === 'sodium' ? 'own derivation' : 'common practice, no source'
+      expect(lamps[id].halfWidthBasis, id).toBe(basis)
+    }
+  })
+
+  it('takes in both D lines of sodium around their mean, and no more', () => {
+    const { sodium, 'sodium-d1': d1, 'sodium-d2': d2 } = lamps
+    // Half the distance of the lines, 0.2985 nm, to a tenth.
+    expect(sodium.halfWidthNm).toBeCloseTo((d1.wavelengthNm - d2.wavelengthNm) / 2, 1)
+    for (const { wavelengthNm } of [d1, d2]) {
+      expect(Math.abs(wavelengthNm - sodium.wavelengthNm)).toBeLessThan(sodium.halfWidthNm)
+    }
+  })
+
+  it('knows a line better than a diode, and a diode better than white light', () => {
+    expect(lamps.helium.halfWidthNm).toBeLessThan(lamps['green-led-525'].halfWidthNm)
+    expect(lamps['green-led-525'].halfWidthNm).toBeLessThan(lamps.white.halfWidthNm)
+  })
 })
