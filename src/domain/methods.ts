@@ -6,4 +6,7 @@ export const methods = {
   conformity: 'acceptance/conformity 1',
   flatnessCounted: 'flatness/counted 1',
   leakPressureChange: 'leak/pressure-change 1',
+  dialFigure: 'dial/figure 1',
+  roughnessFigure: 'roughness/figure 1',
+  heightFigure: 'height/figure 1',
 } as const

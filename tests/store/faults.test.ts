@@ -10,6 +10,7 @@ import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
 import { addHandOver } from '../../src/store/add-hand-over.ts'
 import { addInstrument } from '../../src/store/add-instrument.ts'
 import { addLimitSet } from '../../src/store/add-limit-set.ts'
+import { addMeasuredValue } from '../../src/store/add-measured-value.ts'
 import { addSeal } from '../../src/store/add-seal.ts'
 import { addSession } from '../../src/store/add-session.ts'
 import { addSignInFailure } from '../../src/store/add-sign-in-failure.ts'
@@ -43,6 +44,7 @@ import {
   freshReading,
   freshRelease,
   freshTest,
+  freshValue,
   workAndHandOver,
 } from '../support/shop-steps.ts'
 
@@ -72,6 +74,11 @@ const bare: Omit<Instrument, 'id' | 'calibrations' | 'withdrawnOn'> = {
 }
 
 const guard = { rule: 'guard-u95', probability: 0.95, reference: 'Contract 12' } as const
+/** Of a face, so that the order moves; the store does not ask what it was read with. */
+const onFace = ({ seal }: Shop) => ({
+  characteristic: 'roughness' as const,
+  componentId: seal.components.find((one) => one.kind === 'rotating-face')!.id,
+})
 const failing = (shop: Shop) =>
   freshReading(shop, 'rotating-face', {
     directions: [{ directionDeg: 0, bands: 9, bandsTyped: '9' }],
@@ -153,6 +160,10 @@ const cases: Readonly<Record<string, Case>> = {
   },
   'add-static-test': {
     act: (store, shop) => addStaticTest(store, freshTest(shop), actorOf(shop.cast.tess)),
+  },
+  'add-measured-value': {
+    act: (store, shop) =>
+      addMeasuredValue(store, freshValue(shop, shop.lamp, onFace(shop)), actorOf(shop.cast.tess)),
   },
   'agree-customer-rule': {
     act: (store, { customer, cast }) =>

@@ -2,17 +2,19 @@ import { addConcession } from '../../src/store/add-concession.ts'
 import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
 import { addHandOver } from '../../src/store/add-hand-over.ts'
 import { addLimitSet } from '../../src/store/add-limit-set.ts'
+import { addMeasuredValue } from '../../src/store/add-measured-value.ts'
 import { addStaticTest } from '../../src/store/add-static-test.ts'
 import { agreeCustomerRule } from '../../src/store/agree-customer-rule.ts'
 import { agreeOrderRule } from '../../src/store/agree-order-rule.ts'
 import { refuse } from '../../src/store/refuse.ts'
-import { buildShop, newLimitSet, type Shop } from './build-shop.ts'
+import { addInCalibration, buildShop, newLimitSet, type Shop } from './build-shop.ts'
 import { actorOf, operator } from './cast.ts'
 import {
   anotherOrder,
   doTheWork,
   freshReading,
   freshTest,
+  freshValue,
   workAndHandOver,
   workAndRelease,
 } from './shop-steps.ts'
@@ -39,8 +41,8 @@ function concede(shop: Shop): void {
 
 /**
  * A shop with a row in every table of records: one order released with its certificate, one
- * refused, corrected and handed over again. The newest reading and test are corrections, and the
- * newest limit set is used by nobody yet.
+ * refused, corrected and handed over again. The newest reading, test and value are corrections, and
+ * the newest limit set is used by nobody yet.
  */
 export function fillShop(shop: Shop = buildShop()): Shop {
   const { store, cast } = shop
@@ -61,6 +63,10 @@ export function fillShop(shop: Shop = buildShop()): Shop {
     freshTest(shop, { ...of, replacesId: leak.id, reason: 'gauge misread' }),
     tess,
   )
+  const dial = addInCalibration(store, { kind: 'dial-indicator', number: 'D-01' })
+  const misread = addMeasuredValue(store, freshValue(shop, dial, of), tess)
+  const value = { ...of, replacesId: misread.id, reason: 'needle turned twice' }
+  addMeasuredValue(store, freshValue(shop, dial, value), tess)
   addHandOver(store, { workOrderId: second.id, note: 'second time' }, tess)
   const limits = newLimitSet().limits.map((one) => {
     return one.characteristic === 'static-drop' ? { ...one, startAtLeastKPaGauge: 170 } : one

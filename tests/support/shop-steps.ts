@@ -1,7 +1,9 @@
 import type { Certificate } from '../../src/domain/certificate.ts'
 import { certificateRecord } from '../../src/domain/certificate-record.ts'
 import type { FlatnessReading } from '../../src/domain/flatness.ts'
+import type { Instrument } from '../../src/domain/instrument.ts'
 import { instrumentUse } from '../../src/domain/instrument-use.ts'
+import type { MeasuredValue } from '../../src/domain/measured-value.ts'
 import type { Decision, HandOver } from '../../src/domain/release.ts'
 import type { FaceKind } from '../../src/domain/seal.ts'
 import type { StaticTest } from '../../src/domain/static-test.ts'
@@ -12,6 +14,7 @@ import {
   type FreshFlatnessReading,
 } from '../../src/store/add-flatness-reading.ts'
 import { addHandOver } from '../../src/store/add-hand-over.ts'
+import type { FreshMeasuredValue } from '../../src/store/add-measured-value.ts'
 import { addStaticTest, type FreshStaticTest } from '../../src/store/add-static-test.ts'
 import { addWorkOrder } from '../../src/store/add-work-order.ts'
 import { decidedBy } from '../../src/store/decided-by.ts'
@@ -19,6 +22,7 @@ import { readEvidence } from '../../src/store/read-evidence.ts'
 import { type Release, release } from '../../src/store/release.ts'
 import { reserveCertificateNumber } from '../../src/store/reserve-certificate-number.ts'
 import { buildFlatnessReading } from './build-flatness-reading.ts'
+import { buildMeasuredValue } from './build-measured-value.ts'
 import { newWorkOrder, type Shop } from './build-shop.ts'
 import { buildStaticTest } from './build-static-test.ts'
 import { actorOf, castAt, operator } from './cast.ts'
@@ -74,6 +78,28 @@ export function freshTest(shop: Shop, changes: Partial<StaticTest> = {}): FreshS
     thermometerInstrumentId: shop.thermometer.id,
     gauge: instrumentUse(shop.gauge, day),
     thermometer: instrumentUse(shop.thermometer, day),
+    ...changes,
+  })
+  return fresh
+}
+
+/** A shaft run-out as left, 0.04 mm by a dial of the bench, ready to be stored. */
+export function freshValue(
+  shop: Shop,
+  dial: Instrument,
+  changes: Partial<MeasuredValue> = {},
+): FreshMeasuredValue {
+  const {
+    id: _1,
+    recordedById: _2,
+    recordedByName: _3,
+    recordedAt: _4,
+    replacedById: _5,
+    ...fresh
+  } = buildMeasuredValue({
+    workOrderId: shop.workOrder.id,
+    instrumentId: dial.id,
+    instrument: instrumentUse(dial, day),
     ...changes,
   })
   return fresh

@@ -1,7 +1,7 @@
 /** Sources of uncertainty by their ids, as they stand in lines, lists and sentences. */
 const sources: Readonly<Record<string, string>> = {
   reading: 'reading the bands',
-  repeatability: 'scatter of the counts',
+  repeatability: 'scatter of repeated readings',
   'optical-flat': 'flatness of the optical flat',
   'lamp-wavelength': 'wavelength of the lamp',
   'viewing-angle': 'viewing angle',
@@ -18,6 +18,12 @@ const sources: Readonly<Record<string, string>> = {
   'end-temperature': 'temperature at the end',
   'elapsed-time': 'time held',
   calibration: 'calibration of the instrument',
+  instrument: 'error of the instrument',
+  resolution: 'step of the instrument',
+  surface: 'scatter over the surface',
+  reference: 'reference specimen',
+  setting: 'what the instrument was set on',
+  alignment: 'how the instrument stood',
 }
 
 /** The word for a source; its id where it has none. */

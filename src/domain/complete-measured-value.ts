@@ -1,0 +1,35 @@
+import { computeMeasuredValue } from './compute-measured-value.ts'
+import { expansionOf } from './expansion-of.ts'
+import { instrumentUse } from './instrument-use.ts'
+import { measuredAccuracy } from './measured-accuracy.ts'
+import type { MeasuredValue, NewMeasuredValue } from './measured-value.ts'
+import type { MeasuredValueContext } from './parse-measured-value.ts'
+
+/** A value with all that is computed, before the store gives it an id, a name and a time. */
+export type CompleteMeasuredValue = Omit<
+  MeasuredValue,
+  'id' | 'recordedById' | 'recordedByName' | 'recordedAt' | 'replacedById'
+>
+
+/**
+ * Adds to a parsed value its figure and the instrument as it stood on the day.
+ * @throws RangeError where the value was not parsed in this context
+ */
+export function completeMeasuredValue(
+  measured: NewMeasuredValue,
+  context: MeasuredValueContext,
+): CompleteMeasuredValue {
+  const { components, instruments, today } = context
+  const instrument = instruments.find((one) => one.id === measured.instrumentId)
+  if (instrument === undefined) {
+    throw new RangeError(
+      `completeMeasuredValue requires an instrument of its context, got id ${measured.instrumentId}`,
+    )
+  }
+  const source = { ...measured, expansionPerK: expansionOf(components, measured.componentId) }
+  return {
+    ...measured,
+    ...computeMeasuredValue(source, measuredAccuracy(instrument, today, measured)),
+    instrument: instrumentUse(instrument, today),
+  }
+}

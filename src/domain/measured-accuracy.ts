@@ -1,0 +1,50 @@
+import { calibrationOn } from './calibration-status.ts'
+import type { Instrument } from './instrument.ts'
+import type { NewMeasuredValue } from './measured-value.ts'
+import { umPerInstrumentUnit, umPerUnit } from './um-per-unit.ts'
+
+/** What is known of how far off an instrument may be; at most one of the first two. */
+export type MeasuredAccuracy = {
+  /** By its calibration; null where that says nothing. */
+  readonly standardUncertaintyUm: number | null
+  /** Largest permissible error, to either side; null where it is not known or not needed. */
+  readonly largestErrorUm: number | null
+  /** Step of the scale or display. */
+  readonly resolutionUm: number
+  /** A lever reads true only where it lies along the surface. */
+  readonly isLever: boolean
+}
+
+/**
+ * What follows from an instrument as it stood on the day. Where its record says no step, readings
+ * were as fine as they were typed.
+ */
+export function measuredAccuracy(
+  instrument: Instrument,
+  day: string,
+  measured: Pick<NewMeasuredValue, 'unit' | 'readings'>,
+): MeasuredAccuracy {
+  const isLever = instrument.kind === 'lever-indicator'
+  const factor = umPerInstrumentUnit(instrument)
+  const { largestError, resolutionStep } = instrument
+  if (factor === null) {
+    const resolutionUm = typedStepUm(measured)
+    return { standardUncertaintyUm: null, largestErrorUm: null, resolutionUm, isLever }
+  }
+  const { expandedUncertainty, coverageFactor } = calibrationOn(instrument, day) ?? {}
+  const isCalibrated = expandedUncertainty != null
+  return {
+    standardUncertaintyUm: isCalibrated
+      ? (expandedUncertainty * factor) / (coverageFactor ?? 2)
+      : null,
+    largestErrorUm: isCalibrated || largestError === null ? null : largestError * factor,
+    resolutionUm: resolutionStep === null ? typedStepUm(measured) : resolutionStep * factor,
+    isLever,
+  }
+}
+
+/** One in the last place of the reading that was typed finest: `0.04` mm is 10 µm. */
+function typedStepUm({ unit, readings }: Pick<NewMeasuredValue, 'unit' | 'readings'>): number {
+  const decimals = readings.map(({ typed }) => typed.split(/[.,]/)[1]?.length ?? 0)
+  return 10 ** -Math.max(...decimals) * (umPerUnit(unit, undefined) ?? 1)
+}
