@@ -101,6 +101,13 @@ const Refusal: FC<{ evidence: Evidence }> = ({ evidence }) => {
   )
 }
 
+/** The form of run-outs and fits asks which of them it is. */
+const measuredActs = [
+  ['roughness', '?characteristic=roughness'],
+  ['height', '?characteristic=face-height'],
+  ['dial', ''],
+] as const
+
 /** The missing acts in large; what is recorded already can be done again. */
 const RecordActs: FC<{ evidence: Evidence; missing: readonly Missing[] }> = (props) => {
   const { evidence, missing } = props
@@ -126,6 +133,13 @@ const RecordActs: FC<{ evidence: Evidence; missing: readonly Missing[] }> = (pro
         kind={isTestMissing ? 'main' : 'plain'}
         size="large"
       />
+      {measuredActs.map(([family, query]) => (
+        <ButtonLink
+          href={`/work-orders/${number}/measured-values/new${query}`}
+          label={words.measuredValues.act[family]}
+          size="large"
+        />
+      ))}
     </ButtonRow>
   )
 }

@@ -1,6 +1,6 @@
 import type { FC } from 'hono/jsx'
 import type { Fault } from '../src/domain/fault.ts'
-import type { JudgedReading, JudgedTest } from '../src/domain/judged-evidence.ts'
+import type { JudgedReading, JudgedTest, JudgedValue } from '../src/domain/judged-evidence.ts'
 import type { StageStep } from '../src/domain/stage-steps.ts'
 import { Button } from './components/button.tsx'
 import { ButtonRow } from './components/button-row.tsx'
@@ -17,6 +17,7 @@ import { OrderNext, type OrderNextProps } from './order-next.tsx'
 import { OrderReadings } from './order-readings.tsx'
 import { OrderRule, type RuleTyped } from './order-rule.tsx'
 import { OrderTests } from './order-tests.tsx'
+import { OrderValues } from './order-values.tsx'
 import { ownErrorOf } from './own-error-of.ts'
 import { type Frame, Page } from './page.tsx'
 import { summaryFaults } from './summary-faults.ts'
@@ -41,13 +42,14 @@ export type WorkOrderPageProps = Omit<OrderNextProps, 'note' | 'noteFaults'> & {
   readonly steps: readonly StageStep[]
   readonly readings: readonly JudgedReading[]
   readonly tests: readonly JudgedTest[]
+  readonly values: readonly JudgedValue[]
   readonly done: OrderDone | null
   readonly typed: OrderTyped
 }
 
 /** The traveller: everything about one order, and what is to be done next. */
 export const WorkOrderPage: FC<WorkOrderPageProps> = (props) => {
-  const { frame, evidence, steps, readings, tests, acts, missing, done, typed } = props
+  const { frame, evidence, steps, readings, tests, values, acts, missing, done, typed } = props
   const { workOrder: order, customer, equipment, seal } = evidence
   const { trade, workOrders: w } = words
   const base = `/work-orders/${order.number}`
@@ -95,6 +97,12 @@ export const WorkOrderPage: FC<WorkOrderPageProps> = (props) => {
                 correctHref={acts.canRecord ? `${base}/static-tests/new` : null}
               />
             </section>
+            <OrderValues
+              values={values}
+              components={seal.components}
+              orderNumber={order.number}
+              correctHref={acts.canRecord ? `${base}/measured-values/new` : null}
+            />
             <section class="records" aria-labelledby="history-title">
               <div class="section-head">
                 <h2 id="history-title">{w.historyTitle}</h2>

@@ -56,6 +56,11 @@ export const routes = {
   newStaticTest: page('get', '/work-orders/:number/static-tests/new', ['technician']),
   previewStaticTest: page('post', '/work-orders/:number/static-tests/preview', ['technician']),
   createStaticTest: page('post', '/work-orders/:number/static-tests', ['technician']),
+  newMeasuredValue: page('get', '/work-orders/:number/measured-values/new', ['technician']),
+  previewMeasuredValue: page('post', '/work-orders/:number/measured-values/preview', [
+    'technician',
+  ]),
+  createMeasuredValue: page('post', '/work-orders/:number/measured-values', ['technician']),
   handOver: page('post', '/work-orders/:number/hand-over', ['technician']),
 
   listInspection: page('get', '/inspection', ['inspector', 'manager']),

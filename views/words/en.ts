@@ -10,6 +10,7 @@ import { flatnessWords } from './en/flatness.ts'
 import { inspectionWords } from './en/inspection.ts'
 import { instrumentsWords } from './en/instruments.ts'
 import { limitSetsWords } from './en/limit-sets.ts'
+import { measuredValuesWords } from './en/measured-values.ts'
 import { mySealsWords } from './en/my-seals.ts'
 import { peopleWords } from './en/people.ts'
 import { recordingWords } from './en/recording.ts'
@@ -36,6 +37,7 @@ export const words = {
   mySeals: mySealsWords,
   instruments: instrumentsWords,
   limitSets: limitSetsWords,
+  measuredValues: measuredValuesWords,
   people: peopleWords,
   results: resultsWords,
   staticTests: staticTestsWords,

@@ -1,6 +1,6 @@
 import { type OrderDone, type OrderTyped, WorkOrderPage } from '../../../views/work-order-page.tsx'
 import type { Evidence } from '../../domain/evidence.ts'
-import { judgedReadings, judgedTests } from '../../domain/judged-evidence.ts'
+import { judgedReadings, judgedTests, judgedValues } from '../../domain/judged-evidence.ts'
 import { missingForHandOver } from '../../domain/missing-for-hand-over.ts'
 import { orderActs } from '../../domain/order-acts.ts'
 import { stageSteps } from '../../domain/stage-steps.ts'
@@ -36,6 +36,7 @@ export function sendOrder(
       steps={stageSteps(workOrder.stage, evidence.stageChanges)}
       readings={judgedReadings(evidence)}
       tests={judgedTests(evidence)}
+      values={judgedValues(evidence)}
       missing={missingForHandOver(evidence)}
       acts={orderActs(workOrder, viewer(c).role)}
       certificateNumbers={[...new Set(numbers)]}

@@ -1,0 +1,66 @@
+import type { MeasuredAnswer } from '../../../views/measured-values/answer.tsx'
+import { calibrationStatus } from '../../domain/calibration-status.ts'
+import { measuredCharacteristics } from '../../domain/characteristic.ts'
+import { computeMeasuredValue } from '../../domain/compute-measured-value.ts'
+import { isConfirmed } from '../../domain/confirmed.ts'
+import { expansionOf } from '../../domain/expansion-of.ts'
+import { type Input, openFields } from '../../domain/fields.ts'
+import type { Instrument } from '../../domain/instrument.ts'
+import { instrumentUse } from '../../domain/instrument-use.ts'
+import { judgeMeasuredValue } from '../../domain/judge-measured-value.ts'
+import { measuredAccuracy } from '../../domain/measured-accuracy.ts'
+import { familyOf, fittingKinds } from '../../domain/measured-family.ts'
+import { isOfFace, parseMeasuredFigures } from '../../domain/parse-measured-figures.ts'
+import { typedText } from '../typed-text.ts'
+import type { MeasuredDesk } from './desk.ts'
+import { dropEmptyReadings } from './drop-empty-readings.ts'
+
+/** What can be said of a value of which perhaps not all is entered yet. */
+export function answerOf(input: Input, desk: MeasuredDesk): MeasuredAnswer {
+  const instrument = chosen(input, desk)
+  const uses = instrument === undefined ? [] : [instrumentUse(instrument, desk.today)]
+  return { uses, outcome: outcomeOf(dropEmptyReadings(input), desk, instrument) }
+}
+
+function outcomeOf(
+  input: Input,
+  desk: MeasuredDesk,
+  instrument: Instrument | undefined,
+): MeasuredAnswer['outcome'] {
+  const characteristic = measuredCharacteristics.find((one) => one === input.characteristic)
+  if (characteristic === undefined) return { kind: 'ask', ask: 'characteristic' }
+  const fields = openFields(input, isConfirmed(input))
+  const parsed = fields.finish(parseMeasuredFigures(fields, characteristic, instrument))
+  if (!parsed.ok) {
+    // What is still empty is no mistake yet: it is asked for.
+    const faults = parsed.faults.filter((one) => one.kind !== 'empty')
+    return faults.length > 0 ? { kind: 'faulty', faults } : { kind: 'ask', ask: 'reading' }
+  }
+  const isFitting = fittingKinds[familyOf[characteristic]].some((one) => one === instrument?.kind)
+  if (instrument === undefined || !isFitting) return { kind: 'ask', ask: 'instrument' }
+  const figures = { ...parsed.value, characteristic }
+  const faceId = desk.faces.find((one) => String(one.id) === typedText(input.componentId))?.id
+  const isFaceMissing = isOfFace(characteristic) && faceId === undefined
+  const componentId = isOfFace(characteristic) ? (faceId ?? null) : null
+  const computed = computeMeasuredValue(
+    { ...figures, expansionPerK: expansionOf(desk.components, componentId) },
+    measuredAccuracy(instrument, desk.today, figures),
+  )
+  return {
+    kind: 'figures',
+    characteristic,
+    valueUm: computed.valueUm,
+    uncertainty: computed.uncertainty,
+    readCount: figures.readings.length,
+    judged: isFaceMissing
+      ? null
+      : judgeMeasuredValue({ ...figures, ...computed, componentId }, desk),
+  }
+}
+
+function chosen(input: Input, desk: MeasuredDesk): Instrument | undefined {
+  const id = typedText(input.instrumentId)
+  return desk.instruments.find(
+    (one) => String(one.id) === id && calibrationStatus(one, desk.today) !== 'withdrawn',
+  )
+}

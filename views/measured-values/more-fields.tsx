@@ -1,0 +1,51 @@
+import type { FC } from 'hono/jsx'
+import { confirmField } from '../../src/domain/confirmed.ts'
+import type { Instrument } from '../../src/domain/instrument.ts'
+import { fittingKinds, type MeasuredFamily } from '../../src/domain/measured-family.ts'
+import { TextAreaField } from '../components/text-area-field.tsx'
+import { ConfirmBeyond } from '../confirm-beyond.tsx'
+import { InstrumentField } from '../recording/instrument-field.tsx'
+import { words } from '../words/en.ts'
+import { NumberField, type Typed, typedProps } from './fields.tsx'
+
+/** With what it was read, and what only the reader knows about it. */
+export const MeasuredMoreFields: FC<{
+  family: MeasuredFamily
+  typed: Typed
+  instruments: readonly Instrument[]
+  day: string
+}> = ({ family, typed, instruments, day }) => {
+  const w = words.measuredValues
+  const kinds = fittingKinds[family]
+  return (
+    <section class="question">
+      <h2 class="section-head">{w.moreTitle}</h2>
+      <InstrumentField
+        {...typedProps(typed, 'instrumentId')}
+        label={w.instrument}
+        instruments={kinds.flatMap((kind) => instruments.filter((one) => one.kind === kind))}
+        day={day}
+        isRequired
+      />
+      <div class="field-pair">
+        {budgetNames[family].map((name) => (
+          <NumberField
+            typed={typed}
+            name={name}
+            label={w.budget[name].label}
+            hint={w.budget[name].hint}
+            unit={w.budget[name].unit}
+          />
+        ))}
+      </div>
+      <ConfirmBeyond faults={typed.faults} typed={typed.values[confirmField]} />
+      <TextAreaField {...typedProps(typed, 'note')} label={w.note} rows={2} />
+    </section>
+  )
+}
+
+const budgetNames = {
+  roughness: ['cutOffMm'],
+  height: ['settingStandardUncertaintyUm', 'temperatureHalfWidthK', 'leverAngleDeg'],
+  dial: ['leverAngleDeg'],
+} as const satisfies Readonly<Record<MeasuredFamily, readonly string[]>>
