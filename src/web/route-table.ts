@@ -113,6 +113,7 @@ export const routes = {
   apiShowWorkOrder: api('get', '/work-orders/:number', 'signed-in'),
   apiCreateFlatnessReading: api('post', '/work-orders/:number/flatness-readings', ['technician']),
   apiCreateStaticTest: api('post', '/work-orders/:number/static-tests', ['technician']),
+  apiCreateMeasuredValue: api('post', '/work-orders/:number/measured-values', ['technician']),
   apiHandOver: api('post', '/work-orders/:number/hand-over', ['technician']),
   apiDownloadCertificate: api('get', '/certificates/:file{.+\\.pdf}', 'signed-in'),
   apiShowCertificate: api('get', '/certificates/:number', 'signed-in'),

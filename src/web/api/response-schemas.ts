@@ -54,6 +54,12 @@ export const responseSchemas: Readonly<Record<string, unknown>> = {
   apiListWorkOrdersAnswer: answer({ items: list({}), nextCursor: { type: ['string', 'null'] } }),
   apiCreateFlatnessReadingAnswer: answer({ id: whole, bandHeightUm: num() }),
   apiCreateStaticTestAnswer: answer({ id: whole, leakPaM3PerS: num(), pressureDropKPa: num() }),
+  apiCreateMeasuredValueAnswer: answer({
+    id: whole,
+    valueUm: num(),
+    method: text,
+    uncertainty: {},
+  }),
   apiHandOverAnswer: answer({ id: whole, at: text, byName: text }),
   apiShowCertificateAnswer: answer({ number: text, revision: whole, sha256: text, record: {} }),
   apiVerifyAnswer: answer({ number: text }),

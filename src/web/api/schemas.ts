@@ -1,4 +1,6 @@
+import { measuredCharacteristics } from '../../domain/characteristic.ts'
 import { bandPatterns, flatnessBounds, readingConditions } from '../../domain/flatness.ts'
+import { lengthUnits, measuredValueBounds } from '../../domain/measured-value.ts'
 import { decisionProbabilityBounds } from '../../domain/parse-agreed-rule.ts'
 import { countedFlatnessBounds } from '../../domain/parse-counted-flatness-request.ts'
 import { repeatCountBounds } from '../../domain/parse-flatness-budget.ts'
@@ -173,6 +175,24 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
       ...correction,
     },
     ['volumeL', 'start', 'end', 'gaugeInstrumentId'],
+  ),
+  apiCreateMeasuredValueRequest: object(
+    {
+      characteristic: oneOf(measuredCharacteristics),
+      componentId: whole,
+      condition: oneOf(readingConditions),
+      instrumentId: whole,
+      unit: oneOf(lengthUnits),
+      readings: list(object({ value: num() }, ['value']), measuredValueBounds.readingCount),
+      sizeMm: num(measuredValueBounds.sizeMm),
+      leverAngleDeg: num(measuredValueBounds.leverAngleDeg),
+      cutOffMm: num(measuredValueBounds.cutOffMm),
+      temperatureHalfWidthK: num(measuredValueBounds.temperatureHalfWidthK),
+      settingStandardUncertaintyUm: num(measuredValueBounds.settingStandardUncertaintyUm),
+      note: text,
+      ...correction,
+    },
+    ['characteristic', 'condition', 'instrumentId', 'unit', 'readings'],
   ),
   apiHandOverRequest: object({ note: text }),
 }

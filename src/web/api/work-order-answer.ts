@@ -8,7 +8,8 @@ import { maySeeResults } from '../../domain/who-may-see.ts'
  * Customers get it without what the workshop says to itself, and its results once released.
  */
 export function workOrderAnswer(evidence: Evidence, viewer: Pick<User, 'role'>) {
-  const { workOrder, seal, flatnessReadings, staticTests, handOver, decisions } = evidence
+  const { workOrder, seal, handOver, decisions } = evidence
+  const { flatnessReadings, staticTests, measuredValues } = evidence
   return {
     ...workOrder,
     customer: { id: evidence.customer.id, name: evidence.customer.name },
@@ -16,7 +17,9 @@ export function workOrderAnswer(evidence: Evidence, viewer: Pick<User, 'role'>) 
     seal,
     limitSet: evidence.limitSet,
     agreedRule: evidence.agreedRule,
-    ...(maySeeResults(viewer, workOrder.stage) ? { flatnessReadings, staticTests } : {}),
+    ...(maySeeResults(viewer, workOrder.stage)
+      ? { flatnessReadings, staticTests, measuredValues }
+      : {}),
     ...(viewer.role === 'customer'
       ? {}
       : {

@@ -22,6 +22,8 @@ export const machineWords = {
       'One work order with everything recorded on it and what is missing; a customer’s own with its results once released',
     apiCreateFlatnessReading: 'Records a light-band reading of a face',
     apiCreateStaticTest: 'Records a static test by its two ends',
+    apiCreateMeasuredValue:
+      'Records a figure read with an instrument: finish, height, run-out or fit',
     apiHandOver: 'Hands the order over to the inspector; refused with what is missing',
     apiShowCertificate: 'The record that a certificate certifies',
     apiDownloadCertificate: 'The certificate as issued, byte for byte (PDF)',
