@@ -4,7 +4,7 @@
  */
 export const methods = {
   conformity: 'acceptance/conformity 1',
-  flatnessCounted: 'flatness/counted 1',
+  flatnessCounted: 'flatness/counted 2',
   leakPressureChange: 'leak/pressure-change 1',
   dialFigure: 'dial/figure 1',
   roughnessFigure: 'roughness/figure 1',

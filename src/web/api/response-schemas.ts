@@ -26,6 +26,7 @@ export const responseSchemas: Readonly<Record<string, unknown>> = {
     standardUncertaintyUm: num(),
     expandedUncertaintyUm: num(),
     coverageFactor: num(),
+    effectiveDegreesOfFreedom: { type: ['number', 'null'] },
     budget,
   }),
   apiPressureChangeAnswer: {

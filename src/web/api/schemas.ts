@@ -39,18 +39,27 @@ const bow = object({
   diameterMm: num(lengthMm),
   thicknessMm: num(lengthMm),
 })
+const repeatability = object({
+  standardDeviationBands: num(),
+  count: whole,
+  degreesOfFreedom: whole,
+})
 const flatnessBudget = {
   readingHalfWidthBands: num(countedFlatnessBounds.halfWidthBands),
   opticalFlatToleranceUm: num(countedFlatnessBounds.toleranceUm),
   viewingAngleLimitDeg: num(flatnessBounds.viewingAngleDeg),
   thermal: bow,
 }
-const leakUncertainties = object({
+const leakUncertainties = {
   volumeRelative: num(pressureChangeBounds.relative),
   pressurePa: num(pressureChangeBounds.pressurePa),
   temperatureK: num(pressureChangeBounds.uncertainty),
   timeS: num(),
-})
+}
+const displaySteps = {
+  resolutionPa: num(pressureChangeBounds.pressurePa),
+  resolutionK: num(pressureChangeBounds.uncertainty),
+}
 const correction = { replacesId: whole, reason: text, confirmBeyondWindow: { type: 'boolean' } }
 const component = object(
   {
@@ -102,7 +111,9 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
       ringCentre: oneOf(['high', 'low']),
       readings: list(reading),
       ...flatnessBudget,
-      repeatability: object({ standardDeviationBands: num(), count: whole }),
+      flatThermal: bow,
+      wavelengthHalfWidthNm: num(countedFlatnessBounds.wavelengthHalfWidthNm),
+      repeatability,
     },
     ['pattern'],
   ),
@@ -113,7 +124,7 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
       start: state,
       end: state,
       trace: list(state, pressureChangeBounds.sampleCount),
-      uncertainties: leakUncertainties,
+      uncertainties: object({ ...leakUncertainties, ...displaySteps }),
     },
     ['volumeL'],
   ),
@@ -145,11 +156,7 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
       wavelengthNm: num(countedFlatnessBounds.wavelengthNm),
       ...flatnessBudget,
       flatThermal: bow,
-      repeatability: object({
-        standardDeviationBands: num(),
-        count: whole,
-        degreesOfFreedom: whole,
-      }),
+      repeatability,
       repeats: list(object({ bands: num(flatnessBounds.bands) }, ['bands']), repeatCountBounds),
       soakMin: num(flatnessBounds.soakMin),
       temperatureC: num(flatnessBounds.temperatureC),
@@ -170,7 +177,7 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
       gaugeInstrumentId: whole,
       thermometerInstrumentId: whole,
       volumeInstrumentId: whole,
-      uncertainties: leakUncertainties,
+      uncertainties: object(leakUncertainties),
       note: text,
       ...correction,
     },

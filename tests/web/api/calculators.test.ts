@@ -85,7 +85,7 @@ describe('flatness from counted bands', () => {
       viewingAngleLimitDeg: 10,
       repeatability: { standardDeviationBands: 0.15, count: 3 },
     })
-    expect([got.sees, got.method]).toEqual(['taper', 'flatness/counted 1'])
+    expect([got.sees, got.method]).toEqual(['taper', 'flatness/counted 2'])
     const sources = (got.budget as { source: string }[]).map((line) => line.source)
     expect(sources).toEqual(['reading', 'repeatability', 'optical-flat', 'viewing-angle'])
     // The worked budget without its thermal line of 10 nm: √(35.6² − 10²) = 34.2 nm.
