@@ -20,6 +20,11 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
     `SELECT id FROM static_test WHERE work_order_id = (
       SELECT id FROM work_order WHERE number = '${handedOver}') ORDER BY id DESC`,
   )
+  const measured = ask('SELECT id FROM measured_value ORDER BY id DESC')
+  const measuredOrder = ask(
+    `SELECT number FROM work_order WHERE id = (
+      SELECT work_order_id FROM measured_value WHERE id = ${measured})`,
+  )
   const own = ask(
     `SELECT number FROM work_order WHERE customer_id = 1 AND stage = 'dispatched' ORDER BY id DESC`,
   )
@@ -44,6 +49,11 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
       ...of(`/work-orders/${lapping}/flatness/new`),
       ...of(`/work-orders/${lapping}/flatness/new?replaces=${reading}`),
       ...of(`/work-orders/${lapping}/static-tests/new`, '/calculator'),
+      ...of(`/work-orders/${lapping}/measured-values/new`),
+      ...of(`/work-orders/${lapping}/measured-values/new?characteristic=roughness`),
+      ...of(`/work-orders/${lapping}/measured-values/new?characteristic=face-height`),
+      ...of(`/work-orders/${measuredOrder}`),
+      ...of(`/work-orders/${measuredOrder}/results/measured-value/${measured}`),
       ...of('/calculator?lamp=sodium&bands=2,25', '/instruments', '/instruments/10'),
       ...of(conformity, '/calculator/conformity'),
       ...of('/certificates', '/customers', '/customers/1', '/customers/1/seals/new', '/account'),
