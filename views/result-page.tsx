@@ -7,7 +7,7 @@ import { PageHead } from './components/page-head.tsx'
 import { ResultFigure } from './components/result-figure.tsx'
 import { secondResultText } from './figures/result-text.ts'
 import { minuteText } from './figures/time-text.ts'
-import { uncertainText } from './figures/uncertain-text.ts'
+import { uncertainParts } from './figures/uncertain-text.ts'
 import { limitLine } from './order-record.tsx'
 import { type Frame, Page } from './page.tsx'
 import { BudgetSection } from './results/budget-section.tsx'
@@ -39,21 +39,23 @@ export const ResultPage: FC<ResultPageProps> = (props) => {
         <a href={back.href}>{w.back[back.to]}</a>
       </PageHead>
       {result.isReplaced ? <Notice kind="note" text={w.replaced} /> : null}
-      <div class="split">
-        <div class="stack-loose">
-          <BudgetSection result={result} />
-          <TrialsSection result={result} trials={trials} />
-        </div>
-        <div class="stack-loose">
-          <section class="card stack">
-            <FigureAndLimit result={result} />
-            <p class="small soft">
-              {w.recorded(result.recordedByName, minuteText(result.recordedAt), result.method)}
-            </p>
-            {result.note === '' ? null : <p class="small soft">{w.note(result.note)}</p>}
-          </section>
-          <DecisionSection result={result} agreedRule={agreedRule} />
-          <InstrumentsSection instruments={result.instruments} />
+      <div class="stack-loose">
+        <section class="card stack">
+          <FigureAndLimit result={result} />
+          <p class="small soft">
+            {w.recorded(result.recordedByName, minuteText(result.recordedAt), result.method)}
+          </p>
+          {result.note === '' ? null : <p class="small soft">{w.note(result.note)}</p>}
+        </section>
+        <div class="split">
+          <div class="stack-loose">
+            <BudgetSection result={result} />
+            <TrialsSection result={result} trials={trials} />
+          </div>
+          <div class="stack-loose">
+            <DecisionSection result={result} agreedRule={agreedRule} />
+            <InstrumentsSection instruments={result.instruments} />
+          </div>
         </div>
       </div>
     </Page>
@@ -64,15 +66,20 @@ const FigureAndLimit: FC<{ result: ShownResult }> = ({ result }) => {
   const { characteristic, judged, uncertainty } = result
   const { trade, results: w } = words
   if (judged.value === null) return <p class="lead">{w.unreadable}</p>
-  const shown = uncertainText(characteristic, judged.value, uncertainty)
+  const shown = uncertainParts(characteristic, judged.value, uncertainty)
   return (
     <>
       <ResultFigure
         label={trade.characteristic[characteristic]}
         value={shown.value}
+        doubt={shown.doubt}
         unit={shown.unit}
         second={secondResultText(characteristic, judged.value)}
-        limit={`${words.recording.limit} ${limitLine(judged)}`}
+        limit={
+          judged.limit === null
+            ? words.recording.noLimitShort
+            : `${words.recording.limit} ${limitLine(judged)}`
+        }
         verdict={judged.verdict}
         word={trade.verdict[judged.verdict]}
       />

@@ -1,7 +1,5 @@
 import type { BudgetLine } from '../science/uncertainty/budget-line.ts'
-import { combinedStandardUncertainty } from '../science/uncertainty/combined-standard-uncertainty.ts'
-import { coverageFactor } from '../science/uncertainty/coverage-factor.ts'
-import { effectiveDegreesOfFreedom } from '../science/uncertainty/effective-degrees-of-freedom.ts'
+import { expandedResult } from '../science/uncertainty/expanded-result.ts'
 import type { MeasurementModel } from '../science/uncertainty/measurement-model.ts'
 import type { Uncertainty } from './uncertainty.ts'
 
@@ -16,16 +14,5 @@ export function asUncertainty(
   leftOut: readonly string[],
   model: MeasurementModel | null,
 ): Uncertainty {
-  const standardUncertainty = combinedStandardUncertainty(budget)
-  const effective = effectiveDegreesOfFreedom(budget)
-  const factor = coverageFactor(Math.max(0.5, effective))
-  return {
-    standardUncertainty,
-    expandedUncertainty: factor * standardUncertainty,
-    coverageFactor: factor,
-    effectiveDegreesOfFreedom: Number.isFinite(effective) ? effective : null,
-    budget,
-    leftOut,
-    model,
-  }
+  return { ...expandedResult(budget), budget, leftOut, model }
 }

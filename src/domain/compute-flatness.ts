@@ -1,8 +1,8 @@
 import { bandHeightUm } from '../science/optics/band-height-um.ts'
-import { type LampId, lamps } from '../science/optics/lamps.ts'
+import { lamps } from '../science/optics/lamps.ts'
 import { countedFlatness } from '../science/surface/counted-flatness.ts'
 import type { FlatnessReading, NewFlatnessReading } from './flatness.ts'
-import { flatnessUncertainty } from './flatness-uncertainty.ts'
+import { type FlatnessInstruments, flatnessUncertainty } from './flatness-uncertainty.ts'
 import { methods } from './methods.ts'
 
 export type ComputedFlatness = Pick<
@@ -31,7 +31,7 @@ export type FlatnessFigures = Pick<
  */
 export function computeFlatness(
   reading: FlatnessFigures,
-  instruments: { readonly lampId: LampId; readonly flatToleranceUm: number | null },
+  instruments: FlatnessInstruments,
 ): ComputedFlatness {
   const { pattern, ringCentre, viewingAngleDeg } = reading
   const { wavelengthNm } = lamps[instruments.lampId]
@@ -47,7 +47,7 @@ export function computeFlatness(
     viewingAngleDeg,
     ringCentre: ringCentre ?? undefined,
   })
-  const uncertainty = flatnessUncertainty(reading, counted, instruments.flatToleranceUm)
+  const uncertainty = flatnessUncertainty(reading, counted, instruments)
   return {
     wavelengthNm,
     bandHeightUm: counted.bandHeightUm,

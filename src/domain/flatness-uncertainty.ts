@@ -1,59 +1,73 @@
+import { type LampId, lamps } from '../science/optics/lamps.ts'
 import type { CountedFlatness } from '../science/surface/counted-flatness.ts'
-import {
-  type CountedFlatnessBudgetInput,
-  countedFlatnessBudget,
-} from '../science/uncertainty/counted-flatness-budget.ts'
+import { countedFlatnessBudget } from '../science/uncertainty/counted-flatness-budget.ts'
+import { countedFlatnessModel } from '../science/uncertainty/counted-flatness-model.ts'
 import { asUncertainty } from './as-uncertainty.ts'
 import type { NewFlatnessReading } from './flatness.ts'
-import { noFlatnessBudgetInput } from './flatness-budget-input.ts'
+import { type FlatnessBudgetInput, noFlatnessBudgetInput } from './flatness-budget-input.ts'
 import { type Repeatability, repeatabilityOf } from './repeatability-of.ts'
 import type { Uncertainty } from './uncertainty.ts'
 
 /** What the budget of a reading depends on, beside the figures that were computed. */
 export type FlatnessBudgetSource = Pick<
   NewFlatnessReading,
-  'pattern' | 'directions' | 'budgetInput'
+  'pattern' | 'directions' | 'viewingAngleDeg' | 'budgetInput'
 >
 
-/**
- * The uncertainty of a counted flatness, with what it leaves out: whatever nobody stated.
- * @param flatToleranceUm of the optical flat by its papers; null where it is not known
- */
+/** What the instruments bring along. */
+export type FlatnessInstruments = {
+  /** The lamp's id in the lamp table. */
+  readonly lampId: LampId
+  /** Of the optical flat by its papers; null where it is not known. */
+  readonly flatToleranceUm: number | null
+}
+
+/** The uncertainty of a counted flatness, with what it leaves out: whatever nobody stated. */
 export function flatnessUncertainty(
   reading: FlatnessBudgetSource,
   counted: Pick<CountedFlatness, 'bandHeightUm' | 'flatnessUm'>,
-  flatToleranceUm: number | null,
+  instruments: FlatnessInstruments,
 ): Uncertainty {
+  const lamp = lamps[instruments.lampId]
   const stated = reading.budgetInput ?? noFlatnessBudgetInput
   const repeatability = repeatabilityOf(stated, reading)
-  const toleranceUm = stated.opticalFlatToleranceUm ?? flatToleranceUm
-  const input: CountedFlatnessBudgetInput = {
+  const toleranceUm = stated.opticalFlatToleranceUm ?? instruments.flatToleranceUm
+  const input = {
     bandHeightUm: counted.bandHeightUm,
     flatnessUm: counted.flatnessUm,
     isSumOfTwoDirections: reading.pattern === 'saddle',
     readingHalfWidthBands: stated.readingHalfWidthBands ?? undefined,
     repeatability: repeatability === null ? undefined : asBudgeted(repeatability),
     opticalFlatToleranceUm: toleranceUm ?? undefined,
+    wavelengthNm: lamp.wavelengthNm,
+    wavelengthHalfWidthNm: lamp.halfWidthNm,
+    viewingAngleDeg: reading.viewingAngleDeg,
     viewingAngleLimitDeg: stated.viewingAngleLimitDeg ?? undefined,
     thermal: stated.thermal ?? undefined,
+    flatThermal: stated.flatThermal ?? undefined,
   }
-  const leftOut = [
+  const { budget } = countedFlatnessBudget(input)
+  const leftOut = leftOutOf({ stated, repeatability, toleranceUm })
+  return asUncertainty(budget, leftOut, countedFlatnessModel(input))
+}
+
+/** Without degrees of freedom the scatter is one of the method, known beforehand. */
+function asBudgeted({ standardDeviationBands, count, degreesOfFreedom }: Repeatability) {
+  const scatter = { standardDeviationBands, count }
+  return degreesOfFreedom === null ? scatter : { ...scatter, degreesOfFreedom }
+}
+
+function leftOutOf(known: {
+  readonly stated: FlatnessBudgetInput
+  readonly repeatability: Repeatability | null
+  readonly toleranceUm: number | null
+}): readonly string[] {
+  const { stated, repeatability, toleranceUm } = known
+  return [
     ...(repeatability === null ? ['repeatability'] : []),
     ...(toleranceUm === null ? ['optical-flat'] : []),
     ...(stated.viewingAngleLimitDeg === null ? ['viewing-angle'] : []),
     ...(stated.thermal === null ? ['thermal-bow'] : []),
-    ...(stated.flatThermal === null ? ['flat-thermal-bow'] : []),
+    ...(stated.flatThermal === null ? ['thermal-bow-of-flat'] : []),
   ]
-  return asUncertainty(countedFlatnessBudget(input).budget, leftOut, null)
-}
-
-/**
- * The budget divides by the root of two counts or more, and takes one degree of freedom less than
- * there are counts. One count of a scatter that n counts told is therefore handed in as n counts
- * of a scatter larger by the root of n.
- */
-function asBudgeted({ standardDeviationBands, count, degreesOfFreedom }: Repeatability) {
-  if (count > 1 || degreesOfFreedom === null) return { standardDeviationBands, count }
-  const told = degreesOfFreedom + 1
-  return { standardDeviationBands: standardDeviationBands * Math.sqrt(told), count: told }
 }

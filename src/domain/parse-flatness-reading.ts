@@ -1,4 +1,3 @@
-import { lampHalfWidthsNm } from '../science/optics/lamp-half-widths-nm.ts'
 import { lampIds, lamps } from '../science/optics/lamps.ts'
 import { roundForPrint } from '../science/rounding/round-for-print.ts'
 import { confirmField, isConfirmed } from './confirmed.ts'
@@ -105,9 +104,9 @@ function checkWavelength(fields: Fields, lamp: Instrument | undefined): void {
   const wavelengthNm = fields.optionalDecimal('wavelengthNm', countedFlatnessBounds.wavelengthNm)
   const lampId = lampIds.find((id) => id === lamp?.lampId)
   if (wavelengthNm === null || fields.faults.length > before || lampId === undefined) return
-  const middleNm = lamps[lampId].wavelengthNm
+  const { wavelengthNm: middleNm, halfWidthNm } = lamps[lampId]
   const [min, max] = [-1, 1].map((side) =>
-    roundForPrint({ value: middleNm + side * lampHalfWidthsNm[lampId], decimals: 4 }),
+    roundForPrint({ value: middleNm + side * halfWidthNm, decimals: 4 }),
   ) as [number, number]
   if (wavelengthNm < min) fields.fault('wavelengthNm', 'below', { min, max })
   else if (wavelengthNm > max) fields.fault('wavelengthNm', 'above', { min, max })

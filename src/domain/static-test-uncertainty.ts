@@ -1,6 +1,8 @@
 import type { TwoPointInput } from '../science/leak/two-point-leak.ts'
-import { type BudgetLine, budgetLine } from '../science/uncertainty/budget-line.ts'
+import { pressureDropBudget } from '../science/uncertainty/pressure-drop-budget.ts'
+import { pressureDropModel } from '../science/uncertainty/pressure-drop-model.ts'
 import { twoPointLeakBudget } from '../science/uncertainty/two-point-leak-budget.ts'
+import { twoPointLeakModel } from '../science/uncertainty/two-point-leak-model.ts'
 import { asUncertainty } from './as-uncertainty.ts'
 import type { StaticTestAccuracy } from './static-test-accuracy.ts'
 import type { Uncertainty } from './uncertainty.ts'
@@ -21,65 +23,41 @@ export function staticTestUncertainty(
   input: TwoPointInput,
   accuracy: StaticTestAccuracy,
 ): StaticTestUncertainty {
-  return { leakUncertainty: ofLeak(input, accuracy), dropUncertainty: ofDrop(accuracy) }
+  return { leakUncertainty: ofLeak(input, accuracy), dropUncertainty: ofDrop(input, accuracy) }
 }
 
 function ofLeak(input: TwoPointInput, accuracy: StaticTestAccuracy): Uncertainty | null {
-  const { volumeRelative, pressurePa, pressureStepPa, temperatureK, temperatureStepK } = accuracy
-  const lines = twoPointLeakBudget(input, {
-    volumeRelative: volumeRelative ?? undefined,
-    pressurePa: pressurePa ?? undefined,
-    resolutionPa: pressureStepPa ?? undefined,
-    temperatureK: temperatureK ?? undefined,
-    resolutionK: temperatureStepK ?? undefined,
+  const known = {
+    volumeRelative: accuracy.volumeRelative ?? undefined,
+    pressurePa: accuracy.pressurePa ?? undefined,
+    resolutionPa: accuracy.pressureStepPa ?? undefined,
+    temperatureK: accuracy.temperatureK ?? undefined,
+    resolutionK: accuracy.temperatureStepK ?? undefined,
     timeS: accuracy.timeS,
-  })
+  }
+  const lines = twoPointLeakBudget(input, known)
   if (lines.every((line) => line.source === 'elapsed-time')) return null
-  return asUncertainty(lines, leakLeftOut(accuracy), null)
-}
-
-/** Both readings of the gauge, each with its error and its step. */
-function ofDrop(accuracy: StaticTestAccuracy): Uncertainty | null {
-  const { pressurePa, pressureStepPa } = accuracy
-  const lines = ends.flatMap(({ end, sensitivity }): BudgetLine[] => [
-    ...(pressurePa === null
-      ? []
-      : [
-          budgetLine({
-            source: `${end}-pressure`,
-            value: pressurePa,
-            distribution: 'normal',
-            sensitivity,
-          }),
-        ]),
-    ...(pressureStepPa === null
-      ? []
-      : [
-          budgetLine({
-            source: `${end}-resolution`,
-            value: pressureStepPa / Math.sqrt(12),
-            distribution: 'rectangular',
-            sensitivity,
-          }),
-        ]),
-  ])
-  return lines.length === 0 ? null : asUncertainty(lines, pressureLeftOut(accuracy), null)
-}
-
-function pressureLeftOut(accuracy: StaticTestAccuracy): readonly string[] {
-  return accuracy.pressurePa === null ? ['pressure'] : []
-}
-
-/** Pressures are in Pa, the drop in kPa. */
-const ends = [
-  { end: 'start', sensitivity: 1e-3 },
-  { end: 'end', sensitivity: -1e-3 },
-] as const
-
-function leakLeftOut(accuracy: StaticTestAccuracy): readonly string[] {
-  return [
+  const leftOut = [
     ...(accuracy.volumeRelative === null ? ['volume'] : []),
     ...pressureLeftOut(accuracy),
     ...(accuracy.temperatureK === null ? ['temperature'] : []),
   ]
+  return asUncertainty(lines, leftOut, twoPointLeakModel(input, known))
+}
+
+/** Both readings of the gauge, each with its error and its step. */
+function ofDrop({ start, end }: TwoPointInput, accuracy: StaticTestAccuracy): Uncertainty | null {
+  const known = {
+    startPressureKPaAbs: start.pressureKPaAbs,
+    endPressureKPaAbs: end.pressureKPaAbs,
+    pressurePa: accuracy.pressurePa ?? undefined,
+    resolutionPa: accuracy.pressureStepPa ?? undefined,
+  }
+  const lines = pressureDropBudget(known)
+  if (lines.length === 0) return null
+  return asUncertainty(lines, pressureLeftOut(accuracy), pressureDropModel(known))
+}
+
+function pressureLeftOut(accuracy: StaticTestAccuracy): readonly string[] {
+  return accuracy.pressurePa === null ? ['pressure'] : []
 }

@@ -19,12 +19,14 @@ describe('computed columns of a reading', () => {
     expect(computed.flatnessUm).toBeCloseTo(0.5875618, 12) // rounding of doubles
     expect(computed.form).toBe('convex')
     expect(computed.wavelengthNm).toBe(587.5618)
-    expect(computed.method).toBe('flatness/counted 1')
+    expect(computed.method).toBe('flatness/counted 2')
   })
 
   test('carry reading and optical flat in the uncertainty', () => {
     // Second route: reading 0.25 band rectangular, flat 0.05 um rectangular (JCGM 100, 4.3.7).
-    const expected = Math.sqrt((0.25 * 0.2937809) ** 2 / 3 + 0.05 ** 2 / 3)
+    // The wavelength, 0.05 nm to either side, adds 29 pm.
+    const wavelength = (0.05 / 587.5618) * 0.5875618
+    const expected = Math.sqrt((0.25 * 0.2937809) ** 2 + 0.05 ** 2 + wavelength ** 2) / Math.sqrt(3)
     const computed = computeFlatness(buildFlatnessReading(), helium)
     expect(computed.standardUncertaintyUm).toBeCloseTo(expected, 12) // rounding of doubles
     const unknown = computeFlatness(buildFlatnessReading(), { ...helium, flatToleranceUm: null })
@@ -43,7 +45,9 @@ describe('computed columns of a reading', () => {
 
   test('add the errors of the two directions of a saddle in quadrature', () => {
     const saddle = { ...buildFlatnessReading(), pattern: 'saddle' } as const
-    const expected = Math.sqrt((2 * (0.25 * 0.2937809) ** 2) / 3 + 0.05 ** 2 / 3)
+    const wavelength = (0.05 / 587.5618) * 3 * 0.2937809
+    const expected =
+      Math.sqrt(2 * (0.25 * 0.2937809) ** 2 + 0.05 ** 2 + wavelength ** 2) / Math.sqrt(3)
     const computed = computeFlatness(saddle, helium)
     expect(computed.standardUncertaintyUm).toBeCloseTo(expected, 12) // rounding of doubles
   })
@@ -66,7 +70,7 @@ describe('computed columns of a reading', () => {
       form: 'unreadable',
       standardUncertaintyUm: null,
       uncertainty: null,
-      method: 'flatness/counted 1',
+      method: 'flatness/counted 2',
     })
   })
 
@@ -119,9 +123,9 @@ describe('the uncertainty of a reading', () => {
       'repeatability',
       'viewing-angle',
       'thermal-bow',
-      'flat-thermal-bow',
+      'thermal-bow-of-flat',
     ])
-    expect(reading(worked).leftOut).toEqual(['flat-thermal-bow'])
+    expect(reading(worked).leftOut).toEqual(['thermal-bow-of-flat'])
     const unknownFlat = computeFlatness(buildFlatnessReading(), {
       ...helium,
       flatToleranceUm: null,
@@ -149,6 +153,7 @@ describe('the uncertainty of a reading', () => {
     const own = single.budget.find((one) => one.source === 'repeatability')
     expect(own?.value).toBeCloseTo(0.5, 12) // rounding of doubles
     expect(own?.degreesOfFreedom).toBe(2)
+    // With nothing else but the flat, the lamp and the scatter: few degrees of freedom.
     expect(repeated.coverageFactor).toBeGreaterThan(2)
     expect(repeated.expandedUncertainty).toBeCloseTo(
       repeated.coverageFactor * repeated.standardUncertainty,

@@ -53,6 +53,10 @@ const typedIn = (page: string, name: string) => {
   return new RegExp(`name="${escaped}"[^>]*value="([^"]*)"`).exec(page)?.[1]
 }
 
+/** A value set large, and what follows ± beside it. */
+const figure = (value: string, doubt: string) =>
+  new RegExp(`>${value}</span> <span class="result-doubt">${doubt}<`)
+
 describe('what is stated for the uncertainty of a reading', () => {
   it('opens with the usual quarter band, and nothing else', async () => {
     const page = await open()
@@ -163,7 +167,7 @@ describe('the answer while the uncertainty is stated', () => {
   it('shows the value with its uncertainty by one rule, the factor and the largest part', async () => {
     const text = await preview(filled())
     // 0.25 band of 0.29378 um and a flat of 0.05 um, both rectangular, k = 2: 0.10 um.
-    expect(text).toContain('>0.59 ± 0.10<')
+    expect(text).toMatch(figure('0.59', '± 0.10'))
     expect(text).toContain('± is the expanded one, k = 2')
     expect(text).toContain('reading the bands')
     expect(text).toContain('viewing angle')
@@ -172,9 +176,9 @@ describe('the answer while the uncertainty is stated', () => {
   it('follows what is stated, and is not upset by what is half typed', async () => {
     const fine = await preview(filled({ readingHalfWidthBands: '0.1' }))
     // 0.1 band: 0.0170 um, with the flat's 0.0289 um: U = 0.067 um.
-    expect(fine).toContain('>0.588 ± 0.067<')
+    expect(fine).toMatch(figure('0.588', '± 0.067'))
     const half = await preview(filled({ 'thermal.deltaK': '1', repeats: '2' }))
-    expect(half).toContain('>0.59 ± 0.10<')
+    expect(half).toMatch(figure('0.59', '± 0.10'))
     expect(await preview(filled({ repeats: '2 x' }))).toContain('Enter a plain number')
   })
 })

@@ -2,10 +2,12 @@ import type { FC } from 'hono/jsx'
 import type { VerdictKind } from '../../src/plots/verdict-shape.ts'
 import { VerdictMark } from './verdict-mark.tsx'
 
-/** One result to be read at arm's length: the number, its unit, the other unit, the verdict. */
+/** One result to be read at arm's length: number, doubt, unit, the other unit, the verdict. */
 export const ResultFigure: FC<{
   label: string
   value: string
+  /** What follows the value: `± 0.071`. */
+  doubt?: string | undefined
   unit: string
   second?: { readonly value: string; readonly unit: string } | undefined
   limit?: string | undefined
@@ -15,12 +17,14 @@ export const ResultFigure: FC<{
   /** Read out by assistive technology whenever it changes. */
   isLive?: boolean
 }> = (props) => {
-  const { label, value, unit, second, limit, verdict, word, id, isLive } = props
+  const { label, value, doubt, unit, second, limit, verdict, word, id, isLive } = props
   return (
     <div class="result" id={id} role={isLive ? 'status' : undefined}>
       <p class="result-label">{label}</p>
       <p class="result-value">
-        <span class="result-number">{value}</span> <span class="result-unit">{unit}</span>
+        <span class="result-number">{value}</span>{' '}
+        {doubt ? <span class="result-doubt">{doubt}</span> : null}{' '}
+        <span class="result-unit">{unit}</span>
       </p>
       {second ? (
         <p class="result-second">

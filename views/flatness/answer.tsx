@@ -8,7 +8,7 @@ import { ResultFigure } from '../components/result-figure.tsx'
 import { VerdictMark } from '../components/verdict-mark.tsx'
 import { limitText } from '../figures/limit-text.ts'
 import { secondResultText } from '../figures/result-text.ts'
-import { uncertainText } from '../figures/uncertain-text.ts'
+import { uncertainParts } from '../figures/uncertain-text.ts'
 import { InstrumentWarnings } from '../recording/instrument-warnings.tsx'
 import { words } from '../words/en.ts'
 import { flatnessSentence } from './fault-sentence.ts'
@@ -63,13 +63,14 @@ const Figures: FC<{ shown: FlatnessFiguresShown }> = ({ shown }) => {
   if (flatnessUm === null) return <Unreadable />
   const { judged } = shown
   const limit = judged?.limit ?? null
-  const value = uncertainText('flatness', flatnessUm, shown.computed.uncertainty)
+  const value = uncertainParts('flatness', flatnessUm, shown.computed.uncertainty)
   const isShort = shown.readCount < shown.requiredCount
   return (
     <>
       <ResultFigure
         label={w.answerTitle}
         value={value.value}
+        doubt={value.doubt}
         unit={value.unit}
         second={secondResultText('flatness', flatnessUm)}
         limit={limit === null ? undefined : `${words.recording.limit} ${limitText(limit)}`}

@@ -17,7 +17,7 @@ export const BudgetFields: FC<Props> = ({ values, faults }) => {
   return (
     <details class="fold" open={isFaulty} id="uncertainty">
       <summary>{w.title}</summary>
-      <div class="fold-body">
+      <div class="fold-body stack">
         <p class="field-hint">{w.hint}</p>
         <CountFields values={values} faults={faults} />
         <ViewFields values={values} faults={faults} />

@@ -1,25 +1,25 @@
 import type { FC } from 'hono/jsx'
+import type { Characteristic } from '../../src/domain/characteristic.ts'
 import { figure } from '../../src/domain/figure.ts'
+import { printedUnit } from '../../src/domain/printed-unit.ts'
 import type { Uncertainty } from '../../src/domain/uncertainty.ts'
 import type { BudgetLine } from '../../src/science/uncertainty/budget-line.ts'
 import { DataTable } from '../components/data-table.tsx'
-import { sourceWord } from '../words/en/uncertainty-sources.ts'
+import { sourceUnit, sourceWord } from '../words/en/uncertainty-sources.ts'
 import { words } from '../words/en.ts'
 
 /** A budget as a table: each source, and below them what they come to. */
 export const BudgetLines: FC<{
   uncertainty: Uncertainty
-  /** Of the result and the contributions. */
-  unit: string
-  /** How many of the stored unit are one of the printed one. */
-  storedPerPrinted: number
-}> = ({ uncertainty, unit, storedPerPrinted }) => {
+  characteristic: Characteristic
+}> = ({ uncertainty, characteristic }) => {
   const w = words.results.table
+  const { unit, storedPerPrinted } = printedUnit[characteristic]
   const { budget, effectiveDegreesOfFreedom: effective, standardUncertainty } = uncertainty
   const printed = (value: number) => figure(value / storedPerPrinted, digits).text
   return (
     <DataTable
-      caption={w.caption(unit)}
+      caption={w.caption(words.trade.unit[unit])}
       columns={[
         { label: w.source },
         { label: w.value, kind: 'number' },
@@ -32,7 +32,7 @@ export const BudgetLines: FC<{
         ...budget.map((line) => ({
           cells: [
             sourceWord(line.source),
-            figure(line.value, digits).text,
+            `${figure(line.value, digits).text} ${sourceUnit(line.source, characteristic)}`.trim(),
             words.trade.distribution[line.distribution],
             printed(line.sensitivity),
             printed(line.contribution),

@@ -1,7 +1,6 @@
 import type { FC } from 'hono/jsx'
 import { figure } from '../../src/domain/figure.ts'
 import { largestLine } from '../../src/domain/largest-line.ts'
-import { printedUnit } from '../../src/domain/printed-unit.ts'
 import type { ShownResult } from '../../src/domain/shown-result.ts'
 import { coverageFactorText } from '../../src/domain/uncertain-figure.ts'
 import type { Uncertainty } from '../../src/domain/uncertainty.ts'
@@ -13,7 +12,6 @@ import { BudgetLines } from './budget-lines.tsx'
 /** The budget line by line, what it leaves out, and where to begin to be surer. */
 export const BudgetSection: FC<{ result: ShownResult }> = ({ result }) => {
   const { characteristic, uncertainty } = result
-  const { unit, storedPerPrinted } = printedUnit[characteristic]
   return (
     <section class="stack" aria-labelledby="budget-title">
       <div class="section-head">
@@ -23,11 +21,7 @@ export const BudgetSection: FC<{ result: ShownResult }> = ({ result }) => {
         <NoBudget result={result} />
       ) : (
         <>
-          <BudgetLines
-            uncertainty={uncertainty}
-            unit={words.trade.unit[unit]}
-            storedPerPrinted={storedPerPrinted}
-          />
+          <BudgetLines uncertainty={uncertainty} characteristic={characteristic} />
           <InWords uncertainty={uncertainty} />
           <LeftOut sources={uncertainty.leftOut} />
         </>

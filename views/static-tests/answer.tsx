@@ -7,7 +7,7 @@ import { ResultFigure } from '../components/result-figure.tsx'
 import { VerdictMark } from '../components/verdict-mark.tsx'
 import { limitText } from '../figures/limit-text.ts'
 import { secondResultText } from '../figures/result-text.ts'
-import { uncertainText } from '../figures/uncertain-text.ts'
+import { uncertainParts, uncertainText } from '../figures/uncertain-text.ts'
 import { ownSentence } from '../own-error-of.ts'
 import { InstrumentWarnings } from '../recording/instrument-warnings.tsx'
 import { words } from '../words/en.ts'
@@ -60,12 +60,13 @@ export const StaticTestAnswerView: FC<{ answer: StaticTestAnswer }> = ({ answer 
 
 const Figures: FC<{ figures: StaticTestFigures }> = ({ figures }) => {
   const w = words.staticTests
-  const leak = uncertainText('static-leak-rate', figures.leakPaM3PerS, figures.leakUncertainty)
+  const leak = uncertainParts('static-leak-rate', figures.leakPaM3PerS, figures.leakUncertainty)
   return (
     <>
       <ResultFigure
         label={w.answerTitle}
         value={leak.value}
+        doubt={leak.doubt}
         unit={leak.unit}
         second={secondResultText('static-leak-rate', figures.leakPaM3PerS)}
       />

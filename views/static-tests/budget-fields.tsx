@@ -16,7 +16,7 @@ export const StaticTestBudgetFields: FC<{ typed: Typed }> = ({ typed }) => {
   return (
     <details class="fold" open={isFaulty} id="uncertainty">
       <summary>{w.title}</summary>
-      <div class="fold-body">
+      <div class="fold-body stack">
         <p class="field-hint">{w.hint}</p>
         <div class="field-pair">
           {names.map((name) => (

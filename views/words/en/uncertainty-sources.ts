@@ -1,21 +1,26 @@
+import type { Characteristic } from '../../../src/domain/characteristic.ts'
+
 /** Sources of uncertainty by their ids, as they stand in lines, lists and sentences. */
 const sources: Readonly<Record<string, string>> = {
   reading: 'reading the bands',
   repeatability: 'scatter of repeated readings',
   'optical-flat': 'flatness of the optical flat',
-  'lamp-wavelength': 'wavelength of the lamp',
+  wavelength: 'wavelength of the lamp',
   'viewing-angle': 'viewing angle',
   'thermal-bow': 'thermal bow of the ring',
-  'flat-thermal-bow': 'thermal bow of the optical flat',
+  'thermal-bow-of-flat': 'thermal bow of the optical flat',
   volume: 'volume',
   pressure: 'gauge',
   'start-pressure': 'pressure at the start',
   'end-pressure': 'pressure at the end',
-  'start-resolution': 'step of the gauge at the start',
-  'end-resolution': 'step of the gauge at the end',
-  temperature: 'temperature of the gas',
+  'start-pressure-resolution': 'step of the gauge at the start',
+  'end-pressure-resolution': 'step of the gauge at the end',
+  temperature: 'temperature',
   'start-temperature': 'temperature at the start',
   'end-temperature': 'temperature at the end',
+  'start-temperature-resolution': 'step of the thermometer at the start',
+  'end-temperature-resolution': 'step of the thermometer at the end',
+  'temperature-change': 'change of temperature',
   'elapsed-time': 'time held',
   calibration: 'calibration of the instrument',
   instrument: 'error of the instrument',
@@ -29,4 +34,38 @@ const sources: Readonly<Record<string, string>> = {
 /** The word for a source; its id where it has none. */
 export function sourceWord(source: string): string {
   return Object.hasOwn(sources, source) ? (sources[source] ?? source) : source
+}
+
+const ofLength = 'µm'
+const units: Readonly<Record<string, string>> = {
+  reading: 'bands',
+  'optical-flat': ofLength,
+  wavelength: 'nm',
+  'thermal-bow': 'K',
+  'thermal-bow-of-flat': 'K',
+  'start-pressure': 'Pa',
+  'end-pressure': 'Pa',
+  'start-pressure-resolution': 'Pa',
+  'end-pressure-resolution': 'Pa',
+  temperature: 'K',
+  'start-temperature': 'K',
+  'end-temperature': 'K',
+  'start-temperature-resolution': 'K',
+  'end-temperature-resolution': 'K',
+  'temperature-change': 'K',
+  'elapsed-time': 's',
+  instrument: ofLength,
+  resolution: ofLength,
+  surface: ofLength,
+  reference: ofLength,
+  setting: ofLength,
+}
+
+/**
+ * The unit that a source is stated in; '' for a share of one, such as the volume's. Repeats are
+ * counts of bands under a lamp, and lengths elsewhere.
+ */
+export function sourceUnit(source: string, characteristic: Characteristic): string {
+  if (source === 'repeatability') return characteristic === 'flatness' ? 'bands' : ofLength
+  return Object.hasOwn(units, source) ? (units[source] ?? '') : ''
 }
