@@ -128,6 +128,7 @@ async function bundle() {
     entryPoints: {
       main: join(built, 'src/main.js'),
       admin: join(built, 'src/admin/admin.js'),
+      'monte-carlo': join(built, 'src/workers/monte-carlo.js'),
     },
     outdir: join(built, 'run'),
     bundle: true,

@@ -17,6 +17,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   views: ['views/words', 'src/domain', 'src/plots', 'src/science'],
   reports: ['views/words', 'src/domain', 'src/plots', 'src/science'],
   'src/web': ['views', 'views/words', 'reports', 'src/store', 'src/domain', 'src/science'],
+  'src/workers': ['src/science'],
   'src/admin': ['views/words', 'src/web', 'src/store', 'src/domain', 'src'],
   fixtures: ['src/web', 'src/store', 'src/domain', 'src/science', 'src'],
   src: ['src/web', 'src/store', 'src/domain', 'views/words', 'fixtures'],
