@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { combinedStandardUncertainty } from '../../../src/science/uncertainty/combined-standard-uncertainty.ts'
 import { pressureDropBudget } from '../../../src/science/uncertainty/pressure-drop-budget.ts'
 import { pressureDropModel } from '../../../src/science/uncertainty/pressure-drop-model.ts'
+import { compileModel } from '../compile-model.ts'
 import { linearByDifferences } from '../linear-by-differences.ts'
 import { sampleModel } from '../sample-model.ts'
 
@@ -28,6 +29,13 @@ describe('pressureDropModel', () => {
     const u = combinedStandardUncertainty(pressureDropBudget(full))
     expect(Math.abs(deviation / u - 1)).toBeLessThan(0.009) // four standard errors of 0.22 %
     expect(Math.abs(mean - 3.225)).toBeLessThan(0.013 * u) // four of u / sqrt n
+  })
+
+  it('finds a larger drop behind the readings of gas that grew warmer by a kelvin', () => {
+    const model = pressureDropModel({ ...readings, temperature })
+    const values = model.quantities.map((one) => (one.name === 'changeK' ? 1 : one.value))
+    // Gay-Lussac by hand: 268.1 kPa at 294.15 K are 267.1886 kPa at 293.15 K.
+    expect(compileModel(model)(...values)).toBeCloseTo(271.325 - 267.1886, 4)
   })
 
   it('is the bare difference where nothing is known', () => {
