@@ -1,7 +1,8 @@
-import { calibrationOn } from './calibration-status.ts'
+import { accuracyOf } from './accuracy-of.ts'
 import type { Instrument } from './instrument.ts'
+import { basePerInstrumentUnit } from './instrument-unit.ts'
 import type { NewMeasuredValue } from './measured-value.ts'
-import { umPerInstrumentUnit, umPerUnit } from './um-per-unit.ts'
+import { umPerUnit } from './um-per-unit.ts'
 
 /** What is known of how far off an instrument may be; at most one of the first two. */
 export type MeasuredAccuracy = {
@@ -25,19 +26,17 @@ export function measuredAccuracy(
   measured: Pick<NewMeasuredValue, 'unit' | 'readings'>,
 ): MeasuredAccuracy {
   const isLever = instrument.kind === 'lever-indicator'
-  const factor = umPerInstrumentUnit(instrument)
-  const { largestError, resolutionStep } = instrument
+  const factor = basePerInstrumentUnit(instrument, 'um')
   if (factor === null) {
     const resolutionUm = typedStepUm(measured)
     return { standardUncertaintyUm: null, largestErrorUm: null, resolutionUm, isLever }
   }
-  const { expandedUncertainty, coverageFactor } = calibrationOn(instrument, day) ?? {}
-  const isCalibrated = expandedUncertainty != null
+  const { standardUncertainty, largestError, resolutionStep } = accuracyOf(instrument, day)
+  // The budget makes its own line of a largest error: what follows from one is not given twice.
+  const isCalibrated = standardUncertainty !== null && largestError === null
   return {
-    standardUncertaintyUm: isCalibrated
-      ? (expandedUncertainty * factor) / (coverageFactor ?? 2)
-      : null,
-    largestErrorUm: isCalibrated || largestError === null ? null : largestError * factor,
+    standardUncertaintyUm: isCalibrated ? standardUncertainty * factor : null,
+    largestErrorUm: largestError === null ? null : largestError * factor,
     resolutionUm: resolutionStep === null ? typedStepUm(measured) : resolutionStep * factor,
     isLever,
   }

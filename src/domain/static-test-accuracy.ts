@@ -1,5 +1,6 @@
-import { calibrationOn } from './calibration-status.ts'
-import type { Instrument, InstrumentUnit } from './instrument.ts'
+import { accuracyOf } from './accuracy-of.ts'
+import type { Instrument } from './instrument.ts'
+import { type BaseUnit, basePerInstrumentUnit } from './instrument-unit.ts'
 import type { NewStaticTest } from './static-test.ts'
 
 /**
@@ -36,7 +37,7 @@ export function staticTestAccuracy(
   instruments: readonly Instrument[],
 ): StaticTestAccuracy {
   const day = test.startedAt.slice(0, 10)
-  const of = (id: number | null, base: Base) => {
+  const of = (id: number | null, base: BaseUnit) => {
     const found = instruments.find((one) => one.id === id)
     return found === undefined ? unknown : accuracyIn(found, day, base)
   }
@@ -56,30 +57,16 @@ export function staticTestAccuracy(
   }
 }
 
-type Base = 'Pa' | 'K' | 'L'
 type Known = { readonly standardUncertainty: number | null; readonly step: number | null }
 const unknown: Known = { standardUncertainty: null, step: null }
 
 /** An instrument whose numbers are in another kind of unit says nothing here. */
-const factors: Readonly<Record<Base, Partial<Record<InstrumentUnit, number>>>> = {
-  Pa: { kPa: 1e3, bar: 1e5, psi: 6894.757293168361 },
-  K: { C: 1 },
-  L: { L: 1 },
-}
-
-function accuracyIn(instrument: Instrument, day: string, base: Base): Known {
-  const factor = instrument.unit === '' ? undefined : factors[base][instrument.unit]
-  if (factor === undefined) return unknown
-  const { expandedUncertainty, coverageFactor } = calibrationOn(instrument, day) ?? {}
-  const { largestError, resolutionStep } = instrument
-  const standard =
-    expandedUncertainty == null
-      ? largestError === null
-        ? null
-        : largestError / Math.sqrt(3)
-      : expandedUncertainty / (coverageFactor ?? 2)
+function accuracyIn(instrument: Instrument, day: string, base: BaseUnit): Known {
+  const factor = basePerInstrumentUnit(instrument, base)
+  if (factor === null) return unknown
+  const { standardUncertainty, resolutionStep } = accuracyOf(instrument, day)
   return {
-    standardUncertainty: standard === null ? null : standard * factor,
+    standardUncertainty: standardUncertainty === null ? null : standardUncertainty * factor,
     step: resolutionStep === null ? null : resolutionStep * factor,
   }
 }

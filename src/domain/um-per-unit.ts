@@ -1,5 +1,6 @@
 import { exactFactors } from '../science/units/exact-factors.ts'
-import type { Instrument, InstrumentUnit } from './instrument.ts'
+import type { Instrument } from './instrument.ts'
+import { basePerInstrumentUnit } from './instrument-unit.ts'
 import type { LengthUnit } from './measured-value.ts'
 
 const inchUm = exactFactors.inch.value * 1e6
@@ -9,12 +10,6 @@ const ofUnit: Readonly<Record<Exclude<LengthUnit, 'graduations'>, number>> = {
   mm: 1000,
   in: inchUm,
   uin: inchUm / 1e6,
-}
-
-const ofInstrument: Readonly<Partial<Record<InstrumentUnit, number>>> = {
-  um: ofUnit.um,
-  mm: ofUnit.mm,
-  in: ofUnit.in,
 }
 
 /**
@@ -27,14 +22,6 @@ export function umPerUnit(
 ): number | null {
   if (unit !== 'graduations') return ofUnit[unit]
   const step = instrument?.resolutionStep ?? null
-  const factor = umPerInstrumentUnit(instrument)
+  const factor = basePerInstrumentUnit(instrument, 'um')
   return step === null || factor === null ? null : step * factor
-}
-
-/** How many µm one of the unit is that an instrument's numbers are in; null for another unit. */
-export function umPerInstrumentUnit(
-  instrument: Pick<Instrument, 'unit'> | undefined,
-): number | null {
-  if (instrument === undefined || instrument.unit === '') return null
-  return ofInstrument[instrument.unit] ?? null
 }
