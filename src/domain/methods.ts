@@ -4,6 +4,7 @@
  */
 export const methods = {
   conformity: 'acceptance/conformity 1',
+  uncertaintyModel: 'uncertainty/model 1',
   flatnessCounted: 'flatness/counted 2',
   leakPressureChange: 'leak/pressure-change 1',
   dialFigure: 'dial/figure 1',

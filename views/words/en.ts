@@ -9,6 +9,8 @@ import { decisionWords } from './en/decision.ts'
 import { flatnessWords } from './en/flatness.ts'
 import { inspectionWords } from './en/inspection.ts'
 import { instrumentsWords } from './en/instruments.ts'
+import { limitFormsWords } from './en/limit-forms.ts'
+import { limitReasonsWords } from './en/limit-reasons.ts'
 import { limitSetsWords } from './en/limit-sets.ts'
 import { measuredValuesWords } from './en/measured-values.ts'
 import { mySealsWords } from './en/my-seals.ts'
@@ -18,6 +20,7 @@ import { resultsWords } from './en/results.ts'
 import { signInWords } from './en/sign-in.ts'
 import { staticTestsWords } from './en/static-tests.ts'
 import { tradeWords } from './en/trade.ts'
+import { uncertaintyWords } from './en/uncertainty.ts'
 import { workOrdersWords } from './en/work-orders.ts'
 
 /** Every word that a user reads, by place. Whole sentences for faults and refusals stand beside. */
@@ -25,6 +28,7 @@ export const words = {
   agreedRules: agreedRulesWords,
   calculator: calculatorWords,
   conformity: conformityWords,
+  uncertainty: uncertaintyWords,
   decision: decisionWords,
   chrome: chromeWords,
   signIn: signInWords,
@@ -36,6 +40,8 @@ export const words = {
   certificates: certificatesWords,
   mySeals: mySealsWords,
   instruments: instrumentsWords,
+  limitForms: limitFormsWords,
+  limitReasons: limitReasonsWords,
   limitSets: limitSetsWords,
   measuredValues: measuredValuesWords,
   people: peopleWords,

@@ -10,6 +10,7 @@ import { asksForFragment, frameOf, sendFragment, sendPage } from '../send-page.t
 import { typedText } from '../typed-text.ts'
 
 export { showConformity } from './conformity.tsx'
+export { showUncertainty } from './uncertainty.tsx'
 
 /** Everything stands in the address, so that a calculation can be sent as a link. */
 export function showCalculator(c: AppContext): Promise<Response> {

@@ -15,6 +15,8 @@ export const machineWords = {
       'Leak rate of a closed volume from two states or a trace, compensated for temperature. Positive: gas leaves.',
     apiConformity:
       'Whether a result conforms, by a decision rule, with the probability of conformity and what the decision risks. All numbers in one unit.',
+    apiUncertainty:
+      'Uncertainty of a result from its quantities and the expression that joins them: the linear budget, and by trials where asked for. Quantities are independent.',
     apiCreateCustomer: 'Adds a customer',
     apiCreateWorkOrder: 'Receives a seal: opens a work order for a known seal or a new one',
     apiListWorkOrders: 'Work orders, newest first; a customer sees their own',

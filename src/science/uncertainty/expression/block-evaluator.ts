@@ -16,7 +16,7 @@ export type BlockEvaluator = () => Float64Array
  * @returns the function; call it after each filling of the blocks
  * @throws ModelFault unknown-name where a name has no block
  * Source: own code.
- * @example blockEvaluator(parseExpression('2 * 3'), new Map())()[0] // 6
+ * @example blockEvaluator({ kind: 'number', value: 6 }, new Map())()[0] // 6
  */
 export function blockEvaluator(
   node: ExpressionNode,

@@ -20,7 +20,7 @@ export interface Dual {
  * @throws ModelFault unknown-name where a name has no value
  * Validity: a power with a varying exponent needs a base above 0 for its slope.
  * Source: the rules of differentiation; checked against central differences.
- * @example evaluateDual(parseExpression('x^3'), new Map([['x', 2]]), 'x').slope // 12
+ * @example evaluateDual({ kind: 'name', name: 'x' }, new Map([['x', 2]]), 'x').slope // 1
  */
 export function evaluateDual(
   node: ExpressionNode,

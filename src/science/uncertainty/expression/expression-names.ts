@@ -6,7 +6,7 @@ import type { ExpressionNode } from './expression-node.ts'
  * @param node a parsed expression
  * @returns names without those of functions
  * Source: own code.
- * @example expressionNames(parseExpression('a + b * a')).join() // a,b
+ * @example expressionNames({ kind: 'negate', of: { kind: 'name', name: 'a' } }).join() // a
  */
 export function expressionNames(node: ExpressionNode): readonly string[] {
   const names = new Set<string>()

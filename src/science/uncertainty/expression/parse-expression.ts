@@ -82,9 +82,10 @@ class Reader {
   }
 
   private signed(): ExpressionNode {
-    this.enter()
     const sign = this.take(['+', '-'])
-    const node = sign === undefined ? this.power() : this.signed()
+    if (sign === undefined) return this.power()
+    this.enter()
+    const node = this.signed()
     this.depth--
     return sign === '-' ? { kind: 'negate', of: node } : node
   }
@@ -92,7 +93,10 @@ class Reader {
   private power(): ExpressionNode {
     const left = this.atom()
     if (this.take(['^']) === undefined) return left
-    return { kind: 'binary', sign: '^', left, right: this.signed() }
+    this.enter()
+    const right = this.signed()
+    this.depth--
+    return { kind: 'binary', sign: '^', left, right }
   }
 
   private atom(): ExpressionNode {
