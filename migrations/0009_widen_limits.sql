@@ -87,6 +87,11 @@ WHEN EXISTS (SELECT 1 FROM limit_set_step WHERE id = NEW.id
     OR (limit_set_id = NEW.limit_set_id AND step = NEW.step))
 BEGIN SELECT RAISE(ABORT, 'limit_set_step is append-only'); END;
 
+-- What was approved is what was looked through: no limit comes to it afterwards.
+CREATE TRIGGER limit_value_not_after_step BEFORE INSERT ON limit_value
+WHEN EXISTS (SELECT 1 FROM limit_set_step WHERE limit_set_id = NEW.limit_set_id)
+BEGIN SELECT RAISE(ABORT, 'limit_value is append-only'); END;
+
 -- What was in use before approvals were kept goes on: nobody's name stands beside it.
 INSERT INTO limit_set_step (limit_set_id, step, effective_on, reason, by_id, by_name, at)
 SELECT id, 'approved', dated_on, '', NULL, '', dated_on || 'T00:00:00.000Z' FROM limit_set;

@@ -10,13 +10,14 @@ import { TextAreaField } from './components/text-area-field.tsx'
 import { LimitFields } from './limit-fields.tsx'
 import { ownErrorOf, ownSentence } from './own-error-of.ts'
 import { type Frame, Page } from './page.tsx'
-import { limitSetSentences } from './words/en/limit-sets.ts'
+import { limitSetSentences } from './words/en/limit-forms.ts'
 import { words } from './words/en.ts'
 
 export type LimitSetTyped = {
   readonly name: string
   readonly note: string
   readonly directionsRequiredCount: string
+  readonly uncertaintySharePercent: string
   readonly limits: readonly LimitEntry[]
 }
 
@@ -37,7 +38,7 @@ export type LimitSetFormPageProps = {
 /** A set as a form: the first of a name, or the version that follows one. */
 export const LimitSetFormPage: FC<LimitSetFormPageProps> = (props) => {
   const { frame, next, typed, faults, formKey } = props
-  const { limitSets: w, chrome } = words
+  const { limitForms: w, chrome } = words
   const title = next === null ? w.newTitle : w.nextTitle(next.name)
   const lead = next === null ? w.newLead : w.nextLead(next.version, next.today)
   const own = (field: string) => ownErrorOf(faults, field, limitSetSentences)
@@ -85,6 +86,16 @@ export const LimitSetFormPage: FC<LimitSetFormPageProps> = (props) => {
             width="number"
             isRequired
             {...own('directionsRequiredCount')}
+          />
+          <Field
+            name="uncertaintySharePercent"
+            label={w.share}
+            hint={w.shareHint}
+            value={typed.uncertaintySharePercent}
+            unit={w.sharePercent}
+            inputMode="decimal"
+            width="number"
+            {...own('uncertaintySharePercent')}
           />
         </section>
         <section id="limits" aria-labelledby="limits-title">

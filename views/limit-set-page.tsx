@@ -1,32 +1,42 @@
 import type { FC } from 'hono/jsx'
-import type { Limit, LimitSet } from '../src/domain/limit-set.ts'
+import type { LimitSet } from '../src/domain/limit-set.ts'
+import type { LimitSetStanding } from '../src/domain/limit-set-standing.ts'
 import { ButtonLink } from './components/button-link.tsx'
 import { Facts } from './components/facts.tsx'
 import { Notice } from './components/notice.tsx'
 import { PageHead } from './components/page-head.tsx'
-import { VerdictMark } from './components/verdict-mark.tsx'
-import { limitUnitsText } from './figures/limit-units-text.ts'
-import { numberText } from './figures/number-text.ts'
-import { startPressureText } from './figures/start-pressure-text.ts'
+import { percentText } from './figures/percent-text.ts'
+import { LimitSetStepFaults, LimitSetSteps, type LimitSetStepsProps } from './limit-set-steps.tsx'
+import { LimitStandingMark } from './limit-standing-mark.tsx'
+import { LimitTables } from './limit-tables.tsx'
+import { LimitTies } from './limit-ties.tsx'
 import { type Frame, Page } from './page.tsx'
-import { tradeWord } from './words/en/trade.ts'
 import { words } from './words/en.ts'
 
 export type LimitSetPageProps = {
   readonly frame: Frame
   readonly set: LimitSet
+  readonly standing: LimitSetStanding
   /** The newest set of this name, which may be this one. */
-  readonly newest: Pick<LimitSet, 'id' | 'version'>
-  readonly isOffered: boolean
+  readonly newest: { readonly id: number; readonly version: number; readonly isInForce: boolean }
+  /** Another version of this name that is in force. */
+  readonly inForceInstead: { readonly version: number; readonly day: string } | null
+  readonly offered: 'no' | 'yes' | 'first'
   readonly mayWrite: boolean
-  readonly isRecorded: boolean
+  readonly done: 'recorded' | 'approved' | 'retired' | null
+  readonly steps: LimitSetStepsProps
 }
 
-/** One set: each limit as its source writes it, in the units of the trade, and how it is founded. */
+/** One set: how it stands, each limit in the units of the trade, and how it is founded. */
 export const LimitSetPage: FC<LimitSetPageProps> = (props) => {
-  const { frame, set, newest, isOffered, mayWrite, isRecorded } = props
+  const { frame, set, newest, inForceInstead, offered, mayWrite, done } = props
   const w = words.limitSets
   const isNewest = newest.id === set.id
+  const notices = {
+    recorded: words.chrome.saved,
+    approved: w.approvedNow,
+    retired: w.retiredNow,
+  } as const
   return (
     <Page frame={frame} title={set.name} width="wide">
       <PageHead title={set.name} over={w.over(set.version, set.datedOn)}>
@@ -35,28 +45,25 @@ export const LimitSetPage: FC<LimitSetPageProps> = (props) => {
         ) : null}
       </PageHead>
       <div class="stack-loose">
-        {isRecorded ? <Notice kind="done" text={words.chrome.saved} /> : null}
+        <LimitSetStepFaults faults={props.steps.faults} refusal={props.steps.refusal} />
+        {done === null ? null : <Notice kind="done" text={notices[done]} />}
         {isNewest ? null : (
           <p>
-            <a href={`/limit-sets/${newest.id}`}>{w.newerStands(newest.version)}</a>
+            <a href={`/limit-sets/${newest.id}`}>
+              {newest.isInForce ? w.newerStands(newest.version) : w.newerIsDraft(newest.version)}
+            </a>
           </p>
         )}
-        {isOffered ? <p class="strong">{w.isOffered}</p> : null}
-        <Facts
-          layout="rows"
-          pairs={[
-            { label: w.note, value: set.note === '' ? w.noNote : set.note },
-            {
-              label: w.directions,
-              value: (
-                <>
-                  {set.directionsRequiredCount} <span class="soft">({w.directionsSource})</span>
-                </>
-              ),
-            },
-          ]}
-        />
-        <LimitList set={set} />
+        {inForceInstead === null ? null : (
+          <p>{w.inForceInstead(inForceInstead.version, inForceInstead.day)}</p>
+        )}
+        {offered === 'no' ? null : (
+          <p class="strong">{offered === 'first' ? w.offeredFirst : w.offered}</p>
+        )}
+        <SetFacts set={set} standing={props.standing} />
+        <LimitTies limits={set.limits} />
+        <LimitTables limits={set.limits} />
+        <LimitSetSteps {...props.steps} />
         {mayWrite ? (
           <p>
             <a href={`/audit?subject=${encodeURIComponent(`limit-set ${set.id}`)}`}>{w.trail}</a>
@@ -67,70 +74,49 @@ export const LimitSetPage: FC<LimitSetPageProps> = (props) => {
   )
 }
 
-/** Rows that stand side by side on a desk and below one another on a phone: nothing scrolls away. */
-const LimitList: FC<{ set: LimitSet }> = ({ set }) => {
+const SetFacts: FC<{ set: LimitSet; standing: LimitSetStanding }> = ({ set, standing }) => {
   const w = words.limitSets
+  const retired = set.steps.find((one) => one.step === 'retired')
   return (
-    <section aria-labelledby="limits-title">
-      <div class="section-head">
-        <h2 id="limits-title">{w.limitsTitle}</h2>
-      </div>
-      <ul class="job-list">
-        {set.limits.map((one) => (
-          <li class="job record-row">
-            <div>
-              <h3>{titleOf(one)}</h3>
-              {holdsFor(one).map((line) => (
-                <p class="soft">{line}</p>
-              ))}
-            </div>
-            <Units limit={one} />
-            <div>
-              <Basis limit={one} />
-            </div>
-          </li>
-        ))}
-      </ul>
-    </section>
+    <Facts
+      layout="rows"
+      pairs={[
+        { label: w.state, value: <LimitStandingMark standing={standing} set={set} /> },
+        { label: w.writtenBy, value: set.writtenByName === '' ? w.notRecorded : set.writtenByName },
+        { label: w.approvedBy, value: approvedBy(set) },
+        ...(retired === undefined
+          ? []
+          : [
+              {
+                label: w.retiredBy,
+                value: `${w.byOn(retired.byName, retired.at.slice(0, 10))}: ${retired.reason}`,
+              },
+            ]),
+        { label: w.note, value: set.note === '' ? w.noNote : set.note },
+        {
+          label: w.directions,
+          value: withSource(String(set.directionsRequiredCount), w.directionsSource),
+        },
+        {
+          label: w.share,
+          value: withSource(w.shareOfLimit(percentText(set.uncertaintyShareAtMost)), w.shareSource),
+        },
+      ]}
+    />
   )
 }
 
-const Units: FC<{ limit: Limit }> = ({ limit }) => (
-  <div>
-    {limitUnitsText(limit).map((text, index) => (
-      <p class={index === 0 ? 'number strong' : 'number'}>{text}</p>
-    ))}
-    <p class="soft">{words.limitSets.writtenAs(limit.asWritten)}</p>
-  </div>
-)
-
-/** What has no source says so with a sign: it is not to be mistaken for what has one. */
-const Basis: FC<{ limit: Limit }> = ({ limit }) => {
-  const { limitBasis } = words.trade
-  const word = limitBasis[limit.basis]
-  const isUnsourced = limit.basis === 'common practice, no source' || limit.basis === 'from memory'
+function withSource(value: string, source: string) {
   return (
     <>
-      {isUnsourced ? <VerdictMark verdict="missing" word={word} /> : <p class="strong">{word}</p>}
-      <p>{limit.source}</p>
+      {value} <span class="soft">({source})</span>
     </>
   )
 }
 
-function titleOf({ characteristic, faceMaterial }: Limit): string {
-  const { limitSets, trade } = words
-  const title = trade.characteristic[characteristic]
-  if (characteristic !== 'flatness') return title
-  const material =
-    faceMaterial === null ? limitSets.everyFace : tradeWord(trade.faceMaterial, faceMaterial)
-  return `${title}: ${material.toLowerCase()}`
-}
-
-function holdsFor({ withinS, volumeAtMostL, startAtLeastKPaGauge }: Limit): readonly string[] {
+function approvedBy({ steps }: LimitSet): string {
   const w = words.limitSets
-  return [
-    withinS === null ? '' : w.within(numberText(withinS)),
-    volumeAtMostL === null ? '' : w.volumeAtMost(numberText(volumeAtMostL)),
-    startAtLeastKPaGauge === null ? '' : w.startedAtLeast(startPressureText(startAtLeastKPaGauge)),
-  ].filter((line) => line !== '')
+  const step = steps.find((one) => one.step === 'approved')
+  if (step === undefined) return w.notApproved
+  return step.byName === '' ? w.beforeApprovals : w.byOn(step.byName, step.at.slice(0, 10))
 }

@@ -4,6 +4,8 @@ export const auditActs = [
   'add-equipment',
   'add-seal',
   'add-limit-set',
+  'approve-limit-set',
+  'retire-limit-set',
   'add-instrument',
   'add-calibration',
   'withdraw-instrument',

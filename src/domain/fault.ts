@@ -44,3 +44,4 @@ export type FaultKind =
   | 'limit-needed'
   | 'lower-not-below'
   | 'too-far-below-zero'
+  | 'not-in-force'

@@ -18,6 +18,7 @@ import { equipment } from './schema/equipment.ts'
 import { handOver } from './schema/hand-over.ts'
 import { instrument } from './schema/instrument.ts'
 import { limitSet } from './schema/limit-set.ts'
+import { limitSetStep } from './schema/limit-set-step.ts'
 import { seal } from './schema/seal.ts'
 import { user } from './schema/user.ts'
 import { workOrder } from './schema/work-order.ts'
@@ -59,6 +60,11 @@ const decided: Witness = {
 
 /** Each act whose line holds the whole record that it wrote. */
 const witnesses: Readonly<Partial<Record<AuditAct, Witness>>> = {
+const limitStep: Witness = {
+  table: 'limit_set_step',
+  find: ({ db }, { id }) => db.select().from(limitSetStep).where(eq(limitSetStep.id, id)).get(),
+}
+
   'add-customer': {
     table: 'customer',
     find: ({ db }, { id }) => db.select().from(customer).where(eq(customer.id, id)).get(),
@@ -133,6 +139,8 @@ const witnesses: Readonly<Partial<Record<AuditAct, Witness>>> = {
     },
   },
 }
+  'approve-limit-set': limitStep,
+  'retire-limit-set': limitStep,
 
 /**
  * Holds every record against the audit line that was written with it, which the chain guards: an

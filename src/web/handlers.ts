@@ -8,6 +8,7 @@ import * as flatness from './flatness/handlers.tsx'
 import * as inspection from './inspection/handlers.tsx'
 import * as instruments from './instruments/handlers.tsx'
 import * as limitSets from './limit-sets/handlers.tsx'
+import * as limitSteps from './limit-sets/steps.ts'
 import * as measuredValues from './measured-values/handlers.tsx'
 import * as mySeals from './my-seals/handlers.tsx'
 import * as people from './people/handlers.tsx'
@@ -33,6 +34,7 @@ export const handlers: Readonly<Record<RouteName, Handler>> = {
   ...customers,
   ...instruments,
   ...limitSets,
+  ...limitSteps,
   ...people,
   ...api,
 }

@@ -97,6 +97,8 @@ export const routes = {
   createLimitSet: page('post', '/limit-sets', ['inspector', 'manager']),
   showLimitSet: page('get', '/limit-sets/:id', staff),
   newLimitSetVersion: page('get', '/limit-sets/:id/next', ['inspector', 'manager']),
+  approveLimitSet: page('post', '/limit-sets/:id/approval', ['inspector']),
+  retireLimitSet: page('post', '/limit-sets/:id/retirement', ['inspector']),
   createLimitSetVersion: page('post', '/limit-sets/:id/next', ['inspector', 'manager']),
   listPeople: page('get', '/people', ['manager']),
   createPerson: page('post', '/people', ['manager']),

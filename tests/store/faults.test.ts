@@ -10,6 +10,7 @@ import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
 import { addHandOver } from '../../src/store/add-hand-over.ts'
 import { addInstrument } from '../../src/store/add-instrument.ts'
 import { addLimitSet } from '../../src/store/add-limit-set.ts'
+import { addLimitSetStep } from '../../src/store/add-limit-set-step.ts'
 import { addMeasuredValue } from '../../src/store/add-measured-value.ts'
 import { addSeal } from '../../src/store/add-seal.ts'
 import { addSession } from '../../src/store/add-session.ts'
@@ -110,6 +111,15 @@ const cases: Readonly<Record<string, Case>> = {
   },
   'add-limit-set': {
     act: (store) => addLimitSet(store, newLimitSet({ version: 2 }), operator),
+  },
+  'add-limit-set-step': {
+    before: ({ store }) => addLimitSet(store, newLimitSet({ version: 2 }), operator),
+    act: (store, { cast }) =>
+      addLimitSetStep(
+        store,
+        { limitSetId: 2, step: 'approved', effectiveOn: '2026-11-25', reason: '', by: cast.ian },
+        actorOf(cast.ian),
+      ),
   },
   'add-instrument': { act: (store) => addInstrument(store, bare, operator) },
   'add-calibration': {

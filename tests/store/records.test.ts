@@ -20,7 +20,13 @@ import { requireInstrument } from '../../src/store/require-instrument.ts'
 import { requireLimitSet } from '../../src/store/require-limit-set.ts'
 import { requireSeal } from '../../src/store/require-seal.ts'
 import { withdrawInstrument } from '../../src/store/withdraw-instrument.ts'
-import { addInCalibration, buildShop, newLimitSet, newSeal } from '../support/build-shop.ts'
+import {
+  addInCalibration,
+  approved,
+  buildShop,
+  newLimitSet,
+  newSeal,
+} from '../support/build-shop.ts'
 import { castOf, operator } from '../support/cast.ts'
 import { openTestStore } from '../support/open-test-store.ts'
 
@@ -97,7 +103,10 @@ describe('limit sets', () => {
     const { store, limitSet } = buildShop()
     const second = addLimitSet(store, newLimitSet({ version: 2, datedOn: '2026-06-01' }), operator)
     expect(listLimitSets(store)).toEqual([second, limitSet])
-    expect(defaultLimitSet(store)).toEqual(second)
+    expect(defaultLimitSet(store, '2026-11-25')).toEqual(limitSet)
+    const inForce = approved(store, second, castOf(store).ian)
+    expect(defaultLimitSet(store, '2026-05-31')).toEqual(limitSet)
+    expect(defaultLimitSet(store, '2026-06-01')).toEqual(inForce)
     expect(requireLimitSet(store, limitSet.id).limits[0]).toMatchObject({
       upper: 0.8814,
       asWritten: '3 helium light bands',
@@ -123,7 +132,9 @@ describe('limit sets', () => {
     const { store } = buildShop()
     expect(() => addLimitSet(store, newLimitSet(), operator)).toThrow('conflict: version-taken')
     expect(() => requireLimitSet(store, 99)).toThrow('not-found: no-limit-set')
-    expect(() => defaultLimitSet(openTestStore())).toThrow('conflict: no-limit-set-yet')
+    expect(() => defaultLimitSet(openTestStore(), '2026-11-25')).toThrow(
+      'conflict: no-limit-set-yet',
+    )
   })
 })
 

@@ -60,6 +60,7 @@ describe('the audit trail', () => {
       'add-user',
       'add-work-order',
       'agree-rule',
+      'approve-limit-set',
       'correct-flatness-reading',
       'correct-measured-value',
       'correct-static-test',
@@ -67,6 +68,7 @@ describe('the audit trail', () => {
       'issue-certificate',
       'refuse',
       'release',
+      'retire-limit-set',
     ])
   })
 

@@ -3,11 +3,13 @@ import type { Equipment } from '../../src/domain/equipment.ts'
 import type { Instrument, NewInstrument } from '../../src/domain/instrument.ts'
 import type { LimitSet, NewLimitSet } from '../../src/domain/limit-set.ts'
 import type { NewSeal, Seal } from '../../src/domain/seal.ts'
+import type { User } from '../../src/domain/user.ts'
 import type { NewWorkOrder, WorkOrder } from '../../src/domain/work-order.ts'
 import { addCalibration } from '../../src/store/add-calibration.ts'
 import { addEquipment } from '../../src/store/add-equipment.ts'
 import { addInstrument } from '../../src/store/add-instrument.ts'
 import { addLimitSet } from '../../src/store/add-limit-set.ts'
+import { addLimitSetStep } from '../../src/store/add-limit-set-step.ts'
 import { addSeal } from '../../src/store/add-seal.ts'
 import { addWorkOrder } from '../../src/store/add-work-order.ts'
 import type { Store } from '../../src/store/open.ts'
@@ -15,7 +17,7 @@ import { requireCustomer } from '../../src/store/require-customer.ts'
 import { requireInstrument } from '../../src/store/require-instrument.ts'
 import { buildCalibration, buildInstrument } from './build-instrument.ts'
 import { buildLimitSet } from './build-limit-set.ts'
-import { type Cast, castAt, castOf, operator } from './cast.ts'
+import { actorOf, type Cast, castAt, castOf, operator } from './cast.ts'
 import { openTestStore } from './open-test-store.ts'
 
 export type Shop = {
@@ -45,7 +47,7 @@ export function buildShop(store: Store = openTestStore()): Shop {
     operator,
   )
   const seal = addSeal(store, newSeal(customer.id, { equipmentId: equipment.id }), operator)
-  const limitSet = addLimitSet(store, newLimitSet(), operator)
+  const limitSet = approved(store, addLimitSet(store, newLimitSet(), operator), cast.ian)
   const instruments = {
     lamp: addInCalibration(store, { kind: 'lamp', number: 'L-01', lampId: 'helium' }),
     flat: addInCalibration(store, {
@@ -95,6 +97,16 @@ export function newLimitSet(changes: Partial<NewLimitSet> = {}): NewLimitSet {
   const { id: _, steps: _steps, limits, ...row } = buildLimitSet()
   const fresh = limits.map(({ id: _id, limitSetId: _set, ...limit }) => limit)
   return { ...row, limits: fresh, ...changes }
+}
+
+/** The set as it is once an inspector, who did not write it, has approved it. */
+export function approved(
+  store: Store,
+  { id, datedOn }: Pick<LimitSet, 'id' | 'datedOn'>,
+  by: User,
+): LimitSet {
+  const step = { limitSetId: id, step: 'approved', effectiveOn: datedOn, reason: '', by } as const
+  return addLimitSetStep(store, step, actorOf(by))
 }
 
 export function newWorkOrder(

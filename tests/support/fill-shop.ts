@@ -2,12 +2,13 @@ import { addConcession } from '../../src/store/add-concession.ts'
 import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
 import { addHandOver } from '../../src/store/add-hand-over.ts'
 import { addLimitSet } from '../../src/store/add-limit-set.ts'
+import { addLimitSetStep } from '../../src/store/add-limit-set-step.ts'
 import { addMeasuredValue } from '../../src/store/add-measured-value.ts'
 import { addStaticTest } from '../../src/store/add-static-test.ts'
 import { agreeCustomerRule } from '../../src/store/agree-customer-rule.ts'
 import { agreeOrderRule } from '../../src/store/agree-order-rule.ts'
 import { refuse } from '../../src/store/refuse.ts'
-import { addInCalibration, buildShop, newLimitSet, type Shop } from './build-shop.ts'
+import { addInCalibration, approved, buildShop, newLimitSet, type Shop } from './build-shop.ts'
 import { actorOf, operator } from './cast.ts'
 import {
   anotherOrder,
@@ -71,6 +72,9 @@ export function fillShop(shop: Shop = buildShop()): Shop {
   const limits = newLimitSet().limits.map((one) => {
     return one.characteristic === 'static-drop' ? { ...one, startAtLeastKPaGauge: 170 } : one
   })
+  const old = approved(store, addLimitSet(store, newLimitSet({ name: 'Old' }), operator), cast.ian)
+  const retired = { step: 'retired', effectiveOn: '2026-11-25', reason: 'a new standard' } as const
+  addLimitSetStep(store, { ...retired, limitSetId: old.id, by: cast.ian }, ian)
   addLimitSet(store, newLimitSet({ version: 2, datedOn: '2026-06-01', limits }), operator)
   const stated = { rule: 'guard-u95', probability: 0.95, reference: 'Contract 12' } as const
   // Of the other customer: orders of this one are received by the operator, who agrees on nothing.

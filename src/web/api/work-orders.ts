@@ -1,4 +1,6 @@
 import { openFields } from '../../domain/fields.ts'
+import type { LimitSet } from '../../domain/limit-set.ts'
+import { offeredLimitSets } from '../../domain/offered-limit-sets.ts'
 import { idBounds } from '../../domain/parse-instrument-id.ts'
 import { parseReceipt } from '../../domain/parse-receipt.ts'
 import {
@@ -12,6 +14,7 @@ import { addEquipment } from '../../store/add-equipment.ts'
 import { addSeal } from '../../store/add-seal.ts'
 import { addWorkOrder } from '../../store/add-work-order.ts'
 import { defaultLimitSet } from '../../store/default-limit-set.ts'
+import { listLimitSets } from '../../store/list-limit-sets.ts'
 import { listWorkOrders } from '../../store/list-work-orders.ts'
 import { readEvidence } from '../../store/read-evidence.ts'
 import { requireCustomer } from '../../store/require-customer.ts'
@@ -19,6 +22,7 @@ import { requireLimitSet } from '../../store/require-limit-set.ts'
 import { requireSeal } from '../../store/require-seal.ts'
 import { requireWorkOrder } from '../../store/require-work-order.ts'
 import type { AppContext } from '../context.ts'
+import { today } from '../today.ts'
 import { actor, viewer } from '../viewer.ts'
 import { answerOnce } from './answer-once.ts'
 import { InputRefused } from './input-refused.ts'
@@ -33,10 +37,7 @@ export async function apiCreateWorkOrder(c: AppContext): Promise<Response> {
     const subject = mustParse(parseWorkOrderSubject(body.input))
     const seal = sealOf(c, subject)
     const receipt = mustParse(parseReceipt(receiptPart(body.input), seal))
-    const limitSet =
-      receipt.limitSetId === null
-        ? defaultLimitSet(store)
-        : requireLimitSet(store, receipt.limitSetId)
+    const limitSet = limitSetOf(c, receipt.limitSetId)
     const order = addWorkOrder(
       store,
       {
@@ -51,6 +52,16 @@ export async function apiCreateWorkOrder(c: AppContext): Promise<Response> {
     )
     return { status: 201, body: workOrderAnswer(readEvidence(store, order.id), viewer(c)) }
   })
+}
+
+/** The set that is named, which must be in force; else the one that is offered first. */
+function limitSetOf(c: AppContext, id: number | null): LimitSet {
+  const { store } = c.var.shop
+  if (id === null) return defaultLimitSet(store, today(c))
+  const named = requireLimitSet(store, id)
+  const offered = offeredLimitSets(listLimitSets(store), today(c))
+  if (offered.some((one) => one.id === named.id)) return named
+  throw new InputRefused([{ field: 'limitSetId', kind: 'not-in-force' }])
 }
 
 function sealOf(c: AppContext, subject: WorkOrderSubject): Seal {

@@ -9,7 +9,11 @@ import {
   limitEntryFields,
 } from '../../domain/limit-entry.ts'
 import type { LimitSet, NewLimit } from '../../domain/limit-set.ts'
-import { limitSetBounds } from '../../domain/parse-limit-set.ts'
+import {
+  defaultUncertaintyShareAtMost,
+  limitSetBounds,
+  uncertaintySharePercent,
+} from '../../domain/parse-limit-set.ts'
 import type { AppContext } from '../context.ts'
 import { nestedText } from '../nested-text.ts'
 import { newFormKey } from '../record-once.ts'
@@ -51,10 +55,12 @@ export function sendLimitSetForm(
 export function freshLimitSet(followed: LimitSet | undefined): LimitSetTyped {
   const limits: readonly NewLimit[] = followed?.limits ?? defaultLimits
   const directions = followed?.directionsRequiredCount ?? defaultDirectionsRequiredCount
+  const share = followed?.uncertaintyShareAtMost ?? defaultUncertaintyShareAtMost
   return {
     name: '',
     note: '',
     directionsRequiredCount: String(directions),
+    uncertaintySharePercent: uncertaintySharePercent(share),
     limits: [...limits.map(limitEntry), blankLimitEntry],
   }
 }
@@ -66,6 +72,7 @@ export function typedLimitSet(input: Input): LimitSetTyped {
     name: typedText(input.name),
     note: typedText(input.note),
     directionsRequiredCount: typedText(input.directionsRequiredCount),
+    uncertaintySharePercent: typedText(input.uncertaintySharePercent),
     limits: parts.slice(0, limitSetBounds.limitCount.max).map(entryOf),
   }
 }

@@ -1,15 +1,12 @@
-import { LimitSetPage } from '../../../views/limit-set-page.tsx'
 import { LimitSetsPage } from '../../../views/limit-sets-page.tsx'
 import type { Fault } from '../../domain/fault.ts'
 import type { LimitSet } from '../../domain/limit-set.ts'
-import { newestVersion, nextLimitSetVersion } from '../../domain/next-limit-set-version.ts'
+import { nextLimitSetVersion } from '../../domain/next-limit-set-version.ts'
 import { parseLimitSet } from '../../domain/parse-limit-set.ts'
 import { addLimitSet } from '../../store/add-limit-set.ts'
 import { listLimitSets as everyLimitSet } from '../../store/list-limit-sets.ts'
-import { requireLimitSet } from '../../store/require-limit-set.ts'
 import type { AppContext } from '../context.ts'
 import { faultOfConflict } from '../fault-of-conflict.ts'
-import { idOf } from '../id-of.ts'
 import { ownFields } from '../own-fields.ts'
 import { readForm } from '../read-form.ts'
 import { recordOnce } from '../record-once.ts'
@@ -18,35 +15,18 @@ import { today } from '../today.ts'
 import { typedText } from '../typed-text.ts'
 import { actor, viewer } from '../viewer.ts'
 import { freshLimitSet, sendLimitSetForm, typedLimitSet, withOneMore } from './form-page.tsx'
+import { setOf } from './set-of.ts'
+import { limitSetLines, mayWriteLimits, sendSetPage } from './set-page.tsx'
 
 export function listLimitSets(c: AppContext): Promise<Response> {
-  const sets = everyLimitSet(c.var.shop.store)
   const page = (
-    <LimitSetsPage
-      frame={frameOf(c)}
-      sets={sets}
-      offeredId={sets[0]?.id ?? null}
-      mayWrite={mayWrite(c)}
-    />
+    <LimitSetsPage frame={frameOf(c)} lines={limitSetLines(c)} mayWrite={mayWriteLimits(c)} />
   )
   return sendPage(c, page)
 }
 
 export function showLimitSet(c: AppContext): Promise<Response> {
-  const set = setOf(c)
-  const sets = everyLimitSet(c.var.shop.store)
-  const version = newestVersion(set.name, sets)
-  const page = (
-    <LimitSetPage
-      frame={frameOf(c)}
-      set={set}
-      newest={sets.find((one) => one.name === set.name && one.version === version) ?? set}
-      isOffered={sets[0]?.id === set.id}
-      mayWrite={mayWrite(c)}
-      isRecorded={c.req.query('recorded') !== undefined}
-    />
-  )
-  return sendPage(c, page)
+  return sendSetPage(c, setOf(c))
 }
 
 export function newLimitSet(c: AppContext): Promise<Response> {
@@ -105,13 +85,4 @@ async function recordLimitSet(c: AppContext, followed: LimitSet | undefined): Pr
     }),
   )
   return answer instanceof Response ? answer : again([answer])
-}
-
-function setOf(c: AppContext): LimitSet {
-  return requireLimitSet(c.var.shop.store, idOf(c.req.param('id'), 'no-limit-set'))
-}
-
-/** Who may by the route table; to others the ways there are not shown. */
-function mayWrite(c: AppContext): boolean {
-  return ['inspector', 'manager'].includes(viewer(c).role)
 }

@@ -2,6 +2,7 @@ import { ReceiptCustomerPage, ReceiptPage, ReceiptSealPage } from '../../../view
 import type { ReceiptTyped } from '../../../views/receipt-typed.ts'
 import { houseRule } from '../../domain/agreed-rule.ts'
 import type { Fault } from '../../domain/fault.ts'
+import { offeredLimitSets } from '../../domain/offered-limit-sets.ts'
 import type { Seal } from '../../domain/seal.ts'
 import { customerRuleOf } from '../../store/customer-rule-of.ts'
 import { defaultLimitSet } from '../../store/default-limit-set.ts'
@@ -11,6 +12,7 @@ import { listSeals } from '../../store/list-seals.ts'
 import { requireCustomer } from '../../store/require-customer.ts'
 import type { AppContext } from '../context.ts'
 import { frameOf, sendPage } from '../send-page.ts'
+import { today } from '../today.ts'
 import { viewer } from '../viewer.ts'
 
 /** Step 1: whose seal it is. */
@@ -44,13 +46,13 @@ export function sendReceiptForm(
   },
 ): Promise<Response> {
   const { store } = c.var.shop
-  const limitSetId = String(defaultLimitSet(store).id)
+  const limitSetId = String(defaultLimitSet(store, today(c)).id)
   const page = (
     <ReceiptPage
       frame={frameOf(c)}
       customer={requireCustomer(store, form.seal.customerId)}
       seal={form.seal}
-      limitSets={listLimitSets(store)}
+      limitSets={offeredLimitSets(listLimitSets(store), today(c))}
       agreedRule={customerRuleOf(store, form.seal.customerId) ?? houseRule}
       typed={{ limitSetId, ...form.typed }}
       faults={form.faults}

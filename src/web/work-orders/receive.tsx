@@ -1,6 +1,7 @@
 import { confirmField } from '../../domain/confirmed.ts'
 import type { Fault } from '../../domain/fault.ts'
 import type { Input } from '../../domain/fields.ts'
+import { offeredLimitSets } from '../../domain/offered-limit-sets.ts'
 import { type ParsedReceipt, parseReceipt, receiptFields } from '../../domain/parse-receipt.ts'
 import type { Seal } from '../../domain/seal.ts'
 import { addWorkOrder } from '../../store/add-work-order.ts'
@@ -12,6 +13,7 @@ import type { AppContext } from '../context.ts'
 import { idOf } from '../id-of.ts'
 import { ownFields } from '../own-fields.ts'
 import { recordOnce } from '../record-once.ts'
+import { today } from '../today.ts'
 import { typedText } from '../typed-text.ts'
 import { actor } from '../viewer.ts'
 import { sendReceiptForm } from './receipt-pages.tsx'
@@ -41,7 +43,7 @@ function addOrder(c: AppContext, seal: Seal, stated: ParsedReceipt): string {
     store,
     {
       ...stated,
-      limitSetId: stated.limitSetId ?? defaultLimitSet(store).id,
+      limitSetId: stated.limitSetId ?? defaultLimitSet(store, today(c)).id,
       customerId,
       sealId: seal.id,
       receivedAt: by.at,
@@ -53,9 +55,9 @@ function addOrder(c: AppContext, seal: Seal, stated: ParsedReceipt): string {
 }
 
 function limitSetFaults(c: AppContext, { limitSetId }: ParsedReceipt): readonly Fault[] {
-  const isKnown =
-    limitSetId === null || listLimitSets(c.var.shop.store).some((one) => one.id === limitSetId)
-  return isKnown ? [] : [{ field: 'limitSetId', kind: 'not-known' }]
+  const offered = offeredLimitSets(listLimitSets(c.var.shop.store), today(c))
+  const isOffered = limitSetId === null || offered.some((one) => one.id === limitSetId)
+  return isOffered ? [] : [{ field: 'limitSetId', kind: 'not-in-force' }]
 }
 
 function typedFields(input: Input): Record<string, string> {

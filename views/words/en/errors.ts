@@ -33,8 +33,14 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'no-equipment': () => 'There is no such position.',
   'no-instrument': () => 'There is no such instrument.',
   'no-limit-set-yet': () =>
-    'There is no limit set yet, so nothing could be judged. The manager or an inspector makes the first one on the page Limit sets.',
+    'No limit set is in force, so nothing could be judged. The manager or an inspector writes one on the page Limit sets, and another inspector approves it there.',
   'no-limit-set': () => 'There is no such limit set.',
+  'limit-set-approved': () => 'This limit set is approved already.',
+  'limit-set-retired': () => 'This limit set is retired.',
+  'own-draft': () =>
+    'Whoever wrote a limit set can’t approve it: another inspector looks through it.',
+  'limits-tie': (d) =>
+    `Two limits can hold for one result, and neither is more specific: “${d.first}” and “${d.second}”. Make one of them more specific in a new version.`,
   'no-user': () => 'There is no such person.',
   'no-file': () => 'This document is not in the records.',
   'no-token': () => 'There is no such token.',

@@ -49,3 +49,4 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
 export function faultSentence(fault: Fault): string {
   return sentences[fault.kind](fault.with ?? {})
 }
+  'not-in-force': () => 'This is not in force today. Choose one of the list.',

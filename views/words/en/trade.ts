@@ -229,6 +229,8 @@ export const tradeWords = {
     'add-equipment': 'added a position',
     'add-seal': 'recorded a seal',
     'add-limit-set': 'stored a limit set',
+    'approve-limit-set': 'approved a limit set',
+    'retire-limit-set': 'retired a limit set',
     'add-instrument': 'added an instrument',
     'add-calibration': 'added a calibration',
     'withdraw-instrument': 'withdrew an instrument from use',
