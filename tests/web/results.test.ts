@@ -109,6 +109,43 @@ describe('the page of one result', () => {
     expect((await read(`flatness-reading/${id}`)).text).toContain('replaced by a newer one')
   })
 
+  it('runs trials of the formula that was kept, the same for the same seed', async () => {
+    const { id } = record(shop)
+    const asked = await read(`flatness-reading/${id}`)
+    expect(asked.text).toContain('Run 1 000 000 trials')
+    const path = `flatness-reading/${id}?trials=100000&seed=7`
+    const [first, again, other] = await Promise.all([
+      read(path),
+      read(path),
+      // A third at once would be told to wait.
+      read(path).then(() => read(`flatness-reading/${id}?trials=100000&seed=8`)),
+    ])
+    const answerOf = (text: string) => text.slice(text.indexOf('id="trials"'))
+    expect(first.status).toBe(200)
+    expect(first.text).toContain('Trials, as much below as above')
+    expect(first.text).toContain('Each interval covers 95.4 %.')
+    expect(first.text).toContain('(JCGM 101, clause 8')
+    expect(first.text).toContain('<title id="trials-plot-title">')
+    expect(answerOf(again.text)).toBe(answerOf(first.text))
+    expect(answerOf(other.text)).not.toBe(answerOf(first.text))
+  })
+
+  it('refuses a seed or a count that is none, beside the field', async () => {
+    const { id } = record(shop)
+    for (const query of ['trials=1000000&seed=x', 'trials=1000000&seed=-1', 'trials=9&seed=1']) {
+      const { status, text } = await read(`flatness-reading/${id}?${query}`)
+      expect(status, query).toBe(422)
+      expect(text).toContain('field-error')
+    }
+  })
+
+  it('says that there is nothing to try without a formula', async () => {
+    const uncertainty = { ...freshReading(shop).uncertainty!, model: null }
+    const { id } = record(shop, 'rotating-face', { uncertainty })
+    const { text } = await read(`flatness-reading/${id}?trials=1000000&seed=1`)
+    expect(text).toContain('No formula was kept with this result')
+  })
+
   it('is not found under another order, kind or id', async () => {
     const { id } = record(shop)
     for (const path of [

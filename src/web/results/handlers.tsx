@@ -34,7 +34,7 @@ export async function showResult(c: AppContext): Promise<Response> {
       }
     />
   )
-  return sendPage(c, page, 200)
+  return sendPage(c, page, trials.kind === 'faulty' ? 422 : 200)
 }
 
 function requireResult(c: AppContext, evidence: Parameters<typeof shownResult>[0]): ShownResult {

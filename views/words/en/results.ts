@@ -64,23 +64,17 @@ export const resultsWords = {
     run: (count: string) => `Run ${count} trials`,
     noModel: 'No formula was kept with this result, so there is nothing to try.',
     drawing: 'How often each result came out, with both intervals',
-    columns: {
-      what: 'From',
-      value: 'Result',
-      standard: 'Standard uncertainty',
-      interval: 'Interval',
-    },
     linear: 'Budget',
     shortest: 'Trials, shortest interval',
     symmetric: 'Trials, as much below as above',
     interval: (low: string, high: string) => `${low} to ${high}`,
-    coverage: (percent: string) => `Each interval covers ${percent} %.`,
+    coverage: (percent: string) =>
+      `Each interval covers ${percent}. The dashed curve is what the budget takes the distribution for.`,
+    failed:
+      'In some trials the formula gave no number: what is stated is too uncertain for it. Look at the largest part of the budget.',
     agrees: (difference: string, tolerance: string) =>
       `The budget holds: its ends differ from those of the trials by at most ${difference}, within ${tolerance} (JCGM 101, clause 8, two digits).`,
     differs: (difference: string, tolerance: string) =>
       `The budget does not hold to two digits: its ends differ from those of the trials by up to ${difference}, more than ${tolerance} (JCGM 101, clause 8). Go by the interval of the trials.`,
-    faults: {
-      'seed empty': 'Enter a whole number from 0 on.',
-    } as Readonly<Record<string, string>>,
   },
 } as const
