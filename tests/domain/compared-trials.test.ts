@@ -10,7 +10,10 @@ import { buildStaticTest } from '../support/build-static-test.ts'
 /** Enough for the ends to settle to a third of the tolerance. */
 const million = { trials: 1_000_000, seed: 5 }
 const tried = (characteristic: Characteristic, value: number, uncertainty: Uncertainty) => {
-  const run = monteCarlo(uncertainty.model!, { ...million, probability: probabilityOf(uncertainty) })
+  const run = monteCarlo(uncertainty.model!, {
+    ...million,
+    probability: probabilityOf(uncertainty),
+  })
   return compareTrials({ characteristic, value, uncertainty }, run)
 }
 
