@@ -46,7 +46,8 @@ async function ourSaves(store: Store): Promise<{ readonly ms: () => number; row:
   const received = {
     ...{ customerOrder: '', reasonForRemoval: '', decontamination: 'stated-clean' as const },
     ...{ lastFluid: 'Water', sealedPressureKPa: null, serviceTemperatureC: null },
-    ...{ shaftSpeedPerMin: null, receivedAt: at, dueOn: null, isInvented: true },
+    ...{ shaftSpeedPerMin: null, service: 'not-stated' as const, receivedAt: at },
+    ...{ dueOn: null, isInvented: true },
   }
   const ms = () => {
     const { id: workOrderId } = addWorkOrder(store, { ...received, ...of }, actor)
