@@ -57,7 +57,7 @@ export const LimitFields: FC<{
 }
 
 const Part: FC<{ title: string; hint?: string; children: Child }> = (props) => (
-  <fieldset class="part">
+  <fieldset class="stack">
     <legend class="strong">{props.title}</legend>
     {props.hint === undefined ? null : <p class="field-hint">{props.hint}</p>}
     {props.children}

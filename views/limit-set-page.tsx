@@ -1,5 +1,5 @@
 import type { FC } from 'hono/jsx'
-import type { LimitSet } from '../src/domain/limit-set.ts'
+import type { Limit, LimitSet } from '../src/domain/limit-set.ts'
 import type { LimitSetStanding } from '../src/domain/limit-set-standing.ts'
 import { ButtonLink } from './components/button-link.tsx'
 import { Facts } from './components/facts.tsx'
@@ -13,14 +13,18 @@ import { LimitTies } from './limit-ties.tsx'
 import { type Frame, Page } from './page.tsx'
 import { words } from './words/en.ts'
 
+type Version = { readonly set: LimitSet; readonly standing: LimitSetStanding }
+
 export type LimitSetPageProps = {
   readonly frame: Frame
   readonly set: LimitSet
   readonly standing: LimitSetStanding
   /** The newest set of this name, which may be this one. */
-  readonly newest: { readonly id: number; readonly version: number; readonly isInForce: boolean }
+  readonly newest: Version
   /** Another version of this name that is in force. */
-  readonly inForceInstead: { readonly version: number; readonly day: string } | null
+  readonly inForceInstead: Version | null
+  /** Pairs of its limits between which chance would decide. */
+  readonly ties: readonly (readonly [Limit, Limit])[]
   readonly offered: 'no' | 'yes' | 'first'
   readonly mayWrite: boolean
   readonly done: 'recorded' | 'approved' | 'retired' | null
@@ -31,7 +35,8 @@ export type LimitSetPageProps = {
 export const LimitSetPage: FC<LimitSetPageProps> = (props) => {
   const { frame, set, newest, inForceInstead, offered, mayWrite, done } = props
   const w = words.limitSets
-  const isNewest = newest.id === set.id
+  const isNewest = newest.set.id === set.id
+  const others = [newest, ...(inForceInstead === null ? [] : [inForceInstead])]
   const notices = {
     recorded: words.chrome.saved,
     approved: w.approvedNow,
@@ -47,21 +52,18 @@ export const LimitSetPage: FC<LimitSetPageProps> = (props) => {
       <div class="stack-loose">
         <LimitSetStepFaults faults={props.steps.faults} refusal={props.steps.refusal} />
         {done === null ? null : <Notice kind="done" text={notices[done]} />}
-        {isNewest ? null : (
-          <p>
-            <a href={`/limit-sets/${newest.id}`}>
-              {newest.isInForce ? w.newerStands(newest.version) : w.newerIsDraft(newest.version)}
-            </a>
-          </p>
-        )}
-        {inForceInstead === null ? null : (
-          <p>{w.inForceInstead(inForceInstead.version, inForceInstead.day)}</p>
-        )}
+        {[...new Set(others)]
+          .filter((one) => one.set.id !== set.id)
+          .map((one) => (
+            <p>
+              <a href={`/limit-sets/${one.set.id}`}>{versionText(one)}</a>
+            </p>
+          ))}
         {offered === 'no' ? null : (
           <p class="strong">{offered === 'first' ? w.offeredFirst : w.offered}</p>
         )}
         <SetFacts set={set} standing={props.standing} />
-        <LimitTies limits={set.limits} />
+        <LimitTies limits={set.limits} ties={props.ties} />
         <LimitTables limits={set.limits} />
         <LimitSetSteps {...props.steps} />
         {mayWrite ? (
@@ -104,6 +106,13 @@ const SetFacts: FC<{ set: LimitSet; standing: LimitSetStanding }> = ({ set, stan
       ]}
     />
   )
+}
+
+function versionText({ set, standing }: Version): string {
+  const step = set.steps.find(
+    (one) => one.step === (standing === 'retired' ? 'retired' : 'approved'),
+  )
+  return words.limitSets.newer[standing](set.version, step?.effectiveOn ?? '')
 }
 
 function withSource(value: string, source: string) {

@@ -1,14 +1,15 @@
 import type { FC } from 'hono/jsx'
 import type { Limit } from '../src/domain/limit-set.ts'
-import { limitTies } from '../src/domain/limit-ties.ts'
 import { VerdictMark } from './components/verdict-mark.tsx'
 import { conditionsText } from './figures/conditions-text.ts'
 import { words } from './words/en.ts'
 
 /** Pairs of limits between which chance would decide; nothing where there is none. */
-export const LimitTies: FC<{ limits: readonly Limit[] }> = ({ limits }) => {
+export const LimitTies: FC<{
+  limits: readonly Limit[]
+  ties: readonly (readonly [Limit, Limit])[]
+}> = ({ limits, ties }) => {
   const w = words.limitSets
-  const ties = limitTies(limits)
   if (ties.length === 0) return null
   const named = (limit: Limit) =>
     [

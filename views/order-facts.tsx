@@ -62,9 +62,13 @@ export const OrderFacts: FC<{ evidence: Evidence }> = ({ evidence }) => {
           {
             label: w.fact.limitSet,
             value: (
-              <a href={`/limit-sets/${limitSet.id}`}>
-                {w.limitSet(limitSet.name, limitSet.version)}
-              </a>
+              <>
+                <a href={`/limit-sets/${limitSet.id}`}>
+                  {w.limitSet(limitSet.name, limitSet.version)}
+                </a>
+                <br />
+                <a href={`/work-orders/${order.number}/limits`}>{words.limitReasons.link}</a>
+              </>
             ),
           },
         ]}

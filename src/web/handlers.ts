@@ -7,6 +7,8 @@ import * as customers from './customers/handlers.tsx'
 import * as flatness from './flatness/handlers.tsx'
 import * as inspection from './inspection/handlers.tsx'
 import * as instruments from './instruments/handlers.tsx'
+import * as limitComparison from './limit-sets/compare.tsx'
+import * as limitReasons from './limit-sets/explain.tsx'
 import * as limitSets from './limit-sets/handlers.tsx'
 import * as limitSteps from './limit-sets/steps.ts'
 import * as measuredValues from './measured-values/handlers.tsx'
@@ -35,6 +37,8 @@ export const handlers: Readonly<Record<RouteName, Handler>> = {
   ...instruments,
   ...limitSets,
   ...limitSteps,
+  ...limitComparison,
+  ...limitReasons,
   ...people,
   ...api,
 }

@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest'
+import { addLimitSet } from '../../src/store/add-limit-set.ts'
 import { listLimitSets } from '../../src/store/list-limit-sets.ts'
 import { requireLimitSet } from '../../src/store/require-limit-set.ts'
-import { buildShop } from '../support/build-shop.ts'
+import { approved, buildShop, newLimitSet } from '../support/build-shop.ts'
+import { operator } from '../support/cast.ts'
+import { formOf } from '../support/form-of.ts'
 import { testApp } from '../support/test-app.ts'
 
 function shopApp() {
@@ -9,35 +12,20 @@ function shopApp() {
   return { shop, ...testApp(shop.store) }
 }
 
-/** What a browser would post of a page's form: its fields and the key, as they were drawn. */
-function formOf(html: string): Record<string, string> {
-  const form: Record<string, string> = {}
-  const text = (value: string) =>
-    value.replaceAll('&#39;', "'").replaceAll('&quot;', '"').replaceAll('&amp;', '&')
-  const main = html.slice(html.indexOf('<main'))
-  for (const [tag] of main.matchAll(/<input[^>]*>/g)) {
-    const name = / name="([^"]*)"/.exec(tag)?.[1]
-    if (name === undefined || tag.includes('type="checkbox"')) continue
-    form[name] = text(/ value="([^"]*)"/.exec(tag)?.[1] ?? '')
-  }
-  for (const [, name = '', body = ''] of main.matchAll(
-    /<select[^>]* name="([^"]*)"[^>]*>(.*?)<\/select>/gs,
-  )) {
-    form[name] = text(/<option value="([^"]*)" selected/.exec(body)?.[1] ?? '')
-  }
-  for (const [, name = '', body = ''] of main.matchAll(
-    /<textarea[^>]* name="([^"]*)"[^>]*>(.*?)<\/textarea>/gs,
-  )) {
-    form[name] = text(body)
-  }
-  return form
-}
-
 describe('limit sets', () => {
-  it('are listed newest first, and the first one is offered', async () => {
-    const { get } = shopApp()
+  it('are listed by name with how each version stands', async () => {
+    const { get, shop } = shopApp()
+    const second = addLimitSet(shop.store, newLimitSet({ version: 2 }), operator)
+    addLimitSet(shop.store, newLimitSet({ name: 'Gas' }), operator)
     const text = await (await get('/limit-sets', 'tess')).text()
-    expect(text).toContain('Offered to new work orders')
+    expect(text).toContain('Versions of House')
+    expect(text).toContain('Versions of Gas')
+    expect(text).toContain('In force, from 2026-01-01')
+    expect(text).toContain('Offered first to new work orders')
+    expect(text.match(/<span>Draft<\/span>/g)).toHaveLength(2)
+    approved(shop.store, second, shop.cast.ian)
+    const later = await (await get('/limit-sets', 'tess')).text()
+    expect(later).toContain('Replaced by a newer version')
     expect(text).not.toContain('Start another set')
   })
 
@@ -83,8 +71,15 @@ describe('a new version', () => {
     const [next, first, ...rest] = listLimitSets(store)
     expect(rest).toEqual([])
     expect(first).toEqual(shop.limitSet)
-    const plain = (set: typeof next) => set!.limits.map(({ id: _, limitSetId: __, ...one }) => one)
+    // The first was stored before typed numbers were kept; everything else is the same.
+    const own = { id: 0, limitSetId: 0, typedUpper: '', typedUnit: '' }
+    const plain = (set: typeof next) => set!.limits.map((one) => ({ ...one, ...own }))
     expect(plain(next)).toEqual(plain(first))
+    expect(next!.limits.map((one) => `${one.typedUpper} ${one.typedUnit}`)).toEqual([
+      '0.8814 um',
+      '14 kPa',
+    ])
+    expect(next!.steps).toEqual([])
     expect(next).toMatchObject({ version: 2, datedOn: '2026-11-25', name: first!.name })
   })
 
@@ -181,7 +176,7 @@ describe('a new version', () => {
     expect(await late.text()).toContain('A newer version of this limit set stands.')
     expect((await get(path, 'ian')).status).toBe(409)
     const old = await (await get(`/limit-sets/${shop.limitSet.id}`, 'ian')).text()
-    expect(old).toContain('A newer version stands: version 2.')
+    expect(old).toContain('Version 2 is written as a draft; until it is in force, nothing changes.')
   })
 })
 

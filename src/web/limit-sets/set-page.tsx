@@ -5,8 +5,9 @@ import type { AppError } from '../../domain/app-error.ts'
 import type { Fault } from '../../domain/fault.ts'
 import type { LimitSet } from '../../domain/limit-set.ts'
 import { limitSetStanding } from '../../domain/limit-set-standing.ts'
+import { limitTies } from '../../domain/limit-ties.ts'
 import { newestVersion } from '../../domain/next-limit-set-version.ts'
-import { inForceFrom, offeredLimitSets } from '../../domain/offered-limit-sets.ts'
+import { offeredLimitSets } from '../../domain/offered-limit-sets.ts'
 import { listLimitSets } from '../../store/list-limit-sets.ts'
 import type { AppContext } from '../context.ts'
 import { newFormKey } from '../record-once.ts'
@@ -31,6 +32,7 @@ export function sendSetPage(
   const lines = limitSetLines(c)
   const named = lines.filter((one) => one.set.name === set.name)
   const own = named.find((one) => one.set.id === set.id)
+  if (own === undefined) throw new Error(`limit set ${set.id} is not among all of them`)
   const version = newestVersion(
     set.name,
     lines.map((one) => one.set),
@@ -42,18 +44,11 @@ export function sendSetPage(
     <LimitSetPage
       frame={frameOf(c)}
       set={set}
-      standing={own?.standing ?? 'draft'}
-      newest={{
-        id: newest?.set.id ?? set.id,
-        version,
-        isInForce: newest?.standing === 'in-force',
-      }}
-      inForceInstead={
-        inForce === undefined
-          ? null
-          : { version: inForce.set.version, day: inForceFrom(inForce.set) }
-      }
-      offered={own?.offered ?? 'no'}
+      standing={own.standing}
+      newest={newest ?? own}
+      inForceInstead={inForce ?? null}
+      ties={limitTies(set.limits)}
+      offered={own.offered}
       mayWrite={mayWriteLimits(c)}
       done={doneOf(c)}
       steps={{

@@ -18,9 +18,7 @@ export const limitReasonsWords = {
   notKnown: 'not known',
   boreNote:
     'The chamber bore is stated with each measured value; a limit per mm of it is multiplied there.',
-  applies: 'Applies',
   noneApplies: 'No limit applies: what is measured is kept, and not judged.',
-  noneOfSet: 'The set has no limit for this.',
   because: (conditions: string) => `It holds for: ${conditions}.`,
   sizeNotKnown: 'The size that it is multiplied by is not known here.',
   timesSize: (each: string) => `${each}, multiplied out.`,

@@ -38,10 +38,16 @@ export const limitSetsWords = {
 
   over: (version: number, datedOn: string) => `Version ${version}, written ${datedOn}`,
   nextVersion: 'New version',
-  newerStands: (version: number) => `A newer version stands: version ${version}.`,
-  newerIsDraft: (version: number) =>
-    `Version ${version} is written and not in force yet; until it is, this one goes on.`,
-  inForceInstead: (version: number, day: string) => `Version ${version} is in force since ${day}.`,
+  newer: {
+    draft: (version: number) =>
+      `Version ${version} is written as a draft; until it is in force, nothing changes.`,
+    approved: (version: number, day: string) =>
+      `Version ${version} is approved and comes into force on ${day}; until then, nothing changes.`,
+    'in-force': (version: number, day: string) =>
+      `A newer version is in force since ${day}: version ${version}.`,
+    replaced: (version: number) => `A newer version stands: version ${version}.`,
+    retired: (version: number, day: string) => `Version ${version} is retired from ${day}.`,
+  } satisfies Readonly<Record<LimitSetStanding, (version: number, day: string) => string>>,
   state: 'State',
   writtenBy: 'Written by',
   approvedBy: 'Approved by',
