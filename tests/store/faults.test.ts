@@ -1,7 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { expect, test } from 'vitest'
-import type { Instrument } from '../../src/domain/instrument.ts'
 import { addCalibration } from '../../src/store/add-calibration.ts'
 import { addConcession } from '../../src/store/add-concession.ts'
 import { addCustomer } from '../../src/store/add-customer.ts'
@@ -35,6 +34,7 @@ import { setActive } from '../../src/store/set-active.ts'
 import { setPassword } from '../../src/store/set-password.ts'
 import { stateDecontamination } from '../../src/store/state-decontamination.ts'
 import { withdrawInstrument } from '../../src/store/withdraw-instrument.ts'
+import { newCalibration, newInstrument } from '../support/build-instrument.ts'
 import { buildShop, newLimitSet, newSeal, newWorkOrder, type Shop } from '../support/build-shop.ts'
 import { actorOf, castAt, operator } from '../support/cast.ts'
 import { dumpStore } from '../support/dump-store.ts'
@@ -63,16 +63,7 @@ const session = (shop: Shop) => ({
 const token = (shop: Shop) => ({ userId: shop.cast.tess.id, label: 'rig', tokenHash: hash })
 const failure = { name: 'tess', address: '10.0.0.7' }
 const handOverOf = ({ store, workOrder }: Shop) => latestHandOver(store, workOrder.id)!
-const bare: Omit<Instrument, 'id' | 'calibrations' | 'withdrawnOn'> = {
-  kind: 'thermometer',
-  number: 'T-02',
-  name: 'probe',
-  serial: '2',
-  lampId: null,
-  flatToleranceUm: null,
-  range: '',
-  resolution: '',
-}
+const bare = newInstrument('thermometer', { number: 'T-02' })
 
 const guard = { rule: 'guard-u95', probability: 0.95, reference: 'Contract 12' } as const
 /** Of a face, so that the order moves; the store does not ask what it was read with. */
@@ -126,12 +117,7 @@ const cases: Readonly<Record<string, Case>> = {
     act: (store, { lamp }) =>
       addCalibration(
         store,
-        {
-          instrumentId: lamp.id,
-          calibratedOn: '2026-11-01',
-          dueOn: '2027-11-01',
-          certificateNumber: 'K-2',
-        },
+        newCalibration({ instrumentId: lamp.id, calibratedOn: '2026-11-01', dueOn: '2027-11-01' }),
         operator,
       ),
   },

@@ -20,6 +20,7 @@ import { requireInstrument } from '../../src/store/require-instrument.ts'
 import { requireLimitSet } from '../../src/store/require-limit-set.ts'
 import { requireSeal } from '../../src/store/require-seal.ts'
 import { withdrawInstrument } from '../../src/store/withdraw-instrument.ts'
+import { newCalibration, newInstrument } from '../support/build-instrument.ts'
 import {
   addInCalibration,
   approved,
@@ -143,7 +144,7 @@ describe('instruments', () => {
     const { store, lamp, gauge } = buildShop()
     const calibration = { instrumentId: lamp.id, certificateNumber: 'K-0' }
     const dates = { calibratedOn: '2025-01-10', dueOn: '2026-01-10' }
-    addCalibration(store, { ...calibration, ...dates }, operator)
+    addCalibration(store, newCalibration({ ...calibration, ...dates }), operator)
     const numbers = requireInstrument(store, lamp.id).calibrations.map((c) => c.certificateNumber)
     expect(numbers).toEqual(['K-0', 'K-1'])
     expect(listInstruments(store).map((one) => one.number)).toEqual([
@@ -163,9 +164,9 @@ describe('instruments', () => {
     expect(() => withdrawInstrument(store, withdrawal, operator)).toThrow('instrument-withdrawn')
     const calibration = { instrumentId: lamp.id, certificateNumber: 'K-9' }
     const dates = { calibratedOn: '2026-11-26', dueOn: '2027-11-26' }
-    expect(() => addCalibration(store, { ...calibration, ...dates }, operator)).toThrow(
-      'conflict: instrument-withdrawn',
-    )
+    expect(() =>
+      addCalibration(store, newCalibration({ ...calibration, ...dates }), operator),
+    ).toThrow('conflict: instrument-withdrawn')
   })
 
   test('have a number of their own and a due date after the calibration', () => {
@@ -175,13 +176,14 @@ describe('instruments', () => {
     )
     const day = { calibratedOn: '2026-11-25', dueOn: '2026-11-25' }
     const calibration = { instrumentId: lamp.id, certificateNumber: 'K-9', ...day }
-    expect(() => addCalibration(store, calibration, operator)).toThrow('invalid: due-not-later')
+    expect(() => addCalibration(store, newCalibration(calibration), operator)).toThrow(
+      'invalid: due-not-later',
+    )
   })
 
   test('that are lamps name their lamp, and nothing else does', () => {
     const { store } = buildShop()
-    const lamp = { name: '', serial: '', range: '', resolution: '', flatToleranceUm: null }
-    const without = { ...lamp, kind: 'lamp', number: 'L-9', name: 'x', lampId: null } as const
+    const without = newInstrument('lamp', { number: 'L-9', lampId: null })
     expect(() => addInstrument(store, without, operator)).toThrow('CHECK constraint failed')
   })
 })

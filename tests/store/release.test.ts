@@ -21,6 +21,7 @@ import { requireCertificate } from '../../src/store/require-certificate.ts'
 import { requireWorkOrder } from '../../src/store/require-work-order.ts'
 import { reserveCertificateNumber } from '../../src/store/reserve-certificate-number.ts'
 import { stateDecontamination } from '../../src/store/state-decontamination.ts'
+import { newCalibration } from '../support/build-instrument.ts'
 import { buildShop, type Shop } from '../support/build-shop.ts'
 import { actorOf, castAt, operator } from '../support/cast.ts'
 import { dumpStore } from '../support/dump-store.ts'
@@ -215,7 +216,7 @@ describe('releasing', () => {
     const shop = buildShop()
     const fresh = freshRelease(shop, workAndHandOver(shop))
     const dates = { calibratedOn: '2026-11-26', dueOn: '2027-11-26', certificateNumber: 'K-2' }
-    addCalibration(shop.store, { instrumentId: shop.lamp.id, ...dates }, operator)
+    addCalibration(shop.store, newCalibration({ instrumentId: shop.lamp.id, ...dates }), operator)
     releaseBy(shop, fresh)
   })
 

@@ -3,6 +3,7 @@ import type {
   Instrument,
   InstrumentKind,
   InstrumentUse,
+  NewInstrument,
 } from '../../src/domain/instrument.ts'
 
 const numbers: Readonly<Record<InstrumentKind, { readonly id: number; readonly number: string }>> =
@@ -41,6 +42,12 @@ export function buildCalibration(changes: Partial<Calibration> = {}): Calibratio
   }
 }
 
+/** The same before the store gives it an id. */
+export function newCalibration(changes: Partial<Calibration> = {}): Omit<Calibration, 'id'> {
+  const { id: _, ...fresh } = buildCalibration(changes)
+  return fresh
+}
+
 /** An instrument in calibration through 2026; each kind has its own id, from 1 to 4. */
 export function buildInstrument(
   kind: InstrumentKind = 'lamp',
@@ -64,6 +71,15 @@ export function buildInstrument(
     calibrations: [buildCalibration({ instrumentId: numbers[kind].id })],
     ...changes,
   }
+}
+
+/** The same before the store gives it an id, without calibrations. */
+export function newInstrument(
+  kind: InstrumentKind,
+  changes: Partial<NewInstrument> = {},
+): NewInstrument {
+  const { id: _1, calibrations: _2, withdrawnOn: _3, ...fresh } = buildInstrument(kind)
+  return { ...fresh, ...changes }
 }
 
 /** One of each kind: lamp 1, optical flat 2, pressure gauge 3, thermometer 4. */

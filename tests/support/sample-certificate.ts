@@ -219,7 +219,7 @@ function counts(first: string, second: string) {
 }
 
 function use(kind: InstrumentKind, changes: Partial<InstrumentUse> = {}): InstrumentUse {
-  const plain: Readonly<Record<InstrumentKind, Pick<Instrument, 'name'>>> = {
+  const plain: Readonly<Partial<Record<InstrumentKind, Pick<Instrument, 'name'>>>> = {
     lamp: { name: 'Helium lamp' },
     'optical-flat': { name: 'Optical flat' },
     'pressure-gauge': { name: 'Digital gauge 0 to 400 kPa' },
