@@ -1,7 +1,7 @@
-import type { FC } from 'hono/jsx'
-import type { LimitComparison } from '../src/domain/compare-limits.ts'
+import type { Child, FC } from 'hono/jsx'
+import type { ComparisonKind, LimitComparison } from '../src/domain/compare-limits.ts'
 import type { Limit, LimitSet } from '../src/domain/limit-set.ts'
-import { limitComparison } from '../src/plots/limit-comparison.ts'
+import { type ComparedLimit, limitComparison } from '../src/plots/limit-comparison.ts'
 import { formatSignificant } from '../src/science/rounding/format-significant.ts'
 import { Button } from './components/button.tsx'
 import { CheckField } from './components/check-field.tsx'
@@ -53,29 +53,68 @@ export const LimitComparisonPage: FC<{
 
 const Rows: FC<{ chosen: readonly LimitSet[]; rows: readonly LimitComparison[] }> = (props) => {
   const { chosen, rows } = props
+  const of = (...kinds: readonly ComparisonKind[]) => rows.filter((one) => kinds.includes(one.kind))
+  const alone = of('alone')
   return (
     <>
-      <p class="strong">{w.conflicts(rows.filter((one) => one.kind === 'differs').length)}</p>
-      <DataTable
-        caption={w.compareCaption}
-        isCaptionHidden
-        columns={[
-          { label: w.limitColumn.conditions },
-          ...chosen.map((set) => ({ label: words.workOrders.limitSet(set.name, set.version) })),
-          { label: w.differenceColumn },
-        ]}
-        rows={rows.map((row, index) => ({
-          cells: [
-            <>
-              {titleOf(row)}
-              <p class="cell-detail">{conditionsText(row.conditions)}</p>
-            </>,
-            ...row.cells.map((limits) => <Cell limits={limits} />),
-            <Difference row={row} id={`bar-${index}`} />,
-          ],
-        }))}
-      />
+      <Group title={w.compareGroup.differs} chosen={chosen} rows={of('differs')}>
+        <p>{w.conflicts(of('differs').length)}</p>
+      </Group>
+      <Group title={w.compareGroup.alike} chosen={chosen} rows={of('same', 'not-comparable')} />
+      {alone.length === 0 ? null : (
+        <details class="fold" open={chosen.length === 1}>
+          <summary>{w.compareGroup.alone(alone.length)}</summary>
+          <div class="fold-body">
+            <Table title={w.compareGroup.alone(alone.length)} chosen={chosen} rows={alone} />
+          </div>
+        </details>
+      )}
     </>
+  )
+}
+
+type GroupProps = {
+  readonly title: string
+  readonly chosen: readonly LimitSet[]
+  readonly rows: readonly LimitComparison[]
+}
+
+const Group: FC<GroupProps & { children?: Child }> = ({ children, ...props }) =>
+  props.rows.length === 0 && children === undefined ? null : (
+    <section class="stack">
+      <h2>{props.title}</h2>
+      {children}
+      {props.rows.length === 0 ? null : <Table {...props} />}
+    </section>
+  )
+
+/** Only sets that say something in one of the rows have a column. */
+const Table: FC<GroupProps> = ({ title, chosen, rows }) => {
+  const columns = chosen
+    .map((set, place) => ({ set, place }))
+    .filter(({ place }) => rows.some((row) => (row.cells[place] ?? []).length > 0))
+  return (
+    <DataTable
+      caption={title}
+      isCaptionHidden
+      columns={[
+        { label: w.conditionsColumn },
+        { label: w.differenceColumn },
+        ...columns.map(({ set, place }) => ({
+          label: w.numbered(place + 1, words.workOrders.limitSet(set.name, set.version)),
+        })),
+      ]}
+      rows={rows.map((row) => ({
+        cells: [
+          <>
+            {titleOf(row)}
+            <p class="cell-detail">{conditionsText(row.conditions)}</p>
+          </>,
+          <Difference row={row} />,
+          ...columns.map(({ place }) => <Cell limits={row.cells[place] ?? []} />),
+        ],
+      }))}
+    />
   )
 }
 
@@ -94,30 +133,40 @@ const Cell: FC<{ limits: readonly Limit[] }> = ({ limits }) => {
   )
 }
 
-const Difference: FC<{ row: LimitComparison; id: string }> = ({ row, id }) => {
-  const { kind, ratio } = row
+const Difference: FC<{ row: LimitComparison }> = ({ row }) => {
+  const { kind, ratio, compared } = row
   if (kind === 'same') return <span>{w.same}</span>
   if (kind === 'alone') return <span class="soft">{w.alone}</span>
   if (ratio === null) return <span>{w.notComparable}</span>
-  const limits = row.cells.flat()
+  const isMixed = compared.length < row.cells.flat().length
   return (
     <>
-      <VerdictMark
-        verdict="missing"
-        word={w.factor(formatSignificant({ value: ratio, digits: 2 }))}
-      />
+      <VerdictMark verdict="missing" word={w.factor(ratioText(ratio))} />
+      {isMixed ? <p class="cell-detail">{w.isMixed}</p> : null}
       <SvgDrawing
-        id={id}
+        id={`bar-${row.characteristic}-${compared[0]?.id}`}
         title={w.barTitle(titleOf(row))}
-        drawing={limitComparison(
-          limits.map(({ lower, upper, ...one }) => {
-            return { lower, upper, text: limitText({ ...one, lower, upper }).replace(/ \(.*/, '') }
-          }),
-          240,
-        )}
+        drawing={limitComparison(barsOf(row), 240)}
       />
     </>
   )
+}
+
+/** Numbered as the columns are, so that a bar says whose it is. */
+function barsOf({ cells, compared }: LimitComparison): readonly ComparedLimit[] {
+  return cells.flatMap((limits, place) =>
+    limits
+      .filter((one) => compared.includes(one))
+      .map((one) => {
+        const [plain = ''] = limitText(one).split(' (')
+        return { lower: one.lower, upper: one.upper, text: w.numbered(place + 1, plain) }
+      }),
+  )
+}
+
+/** A factor near one keeps the digit that makes it one. */
+function ratioText(ratio: number): string {
+  return formatSignificant({ value: ratio, digits: ratio < 1.1 ? 3 : 2 })
 }
 
 function titleOf({ characteristic }: LimitComparison): string {

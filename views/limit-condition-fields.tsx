@@ -18,14 +18,12 @@ export const LimitConditionFields: FC<{ at: LimitFieldAt }> = ({ at }) => {
         <SelectField
           {...at('faceMaterial')}
           label={w.material}
-          hint={w.faceOnlyHint}
           emptyLabel={w.anyMaterial}
           options={selectOptions(faceMaterials, trade.faceMaterial)}
         />
         <SelectField
           {...at('componentKind')}
           label={w.component}
-          hint={w.faceOnlyHint}
           emptyLabel={w.anyComponent}
           options={selectOptions(faceKinds, trade.faceKind)}
         />
@@ -37,13 +35,7 @@ export const LimitConditionFields: FC<{ at: LimitFieldAt }> = ({ at }) => {
         />
       </div>
       <div class="field-pair">
-        <Field
-          {...at('diameterOverMm')}
-          label={w.diameterOver}
-          hint={w.diameterHint}
-          unit={trade.unit.mm}
-          {...number}
-        />
+        <Field {...at('diameterOverMm')} label={w.diameterOver} unit={trade.unit.mm} {...number} />
         <Field {...at('diameterUpToMm')} label={w.diameterUpTo} unit={trade.unit.mm} {...number} />
       </div>
       <div class="field-pair">

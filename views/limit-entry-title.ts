@@ -19,5 +19,5 @@ export function limitEntryTitle(entry: LimitEntry): string {
 
 function sizesOf({ diameterOverMm: over, diameterUpToMm: upTo }: LimitEntry): string {
   if (over === '' && upTo === '') return ''
-  return `${over}–${upTo} ${words.trade.unit.mm}`
+  return words.limitForms.sizes(over, upTo)
 }

@@ -32,14 +32,14 @@ export const LimitFields: FC<{
   return (
     <details class="fold" open={isFaulty}>
       <summary>{w.limit(index + 1, limitEntryTitle(entry))}</summary>
-      <div class="fold-body stack">
+      <div class="fold-body stack-loose">
         <Part title={w.limitPart}>
           <NumberFields at={at} characteristic={entry.characteristic} />
         </Part>
         <Part title={w.conditionsPart} hint={w.conditionsHint}>
           <LimitConditionFields at={at} />
         </Part>
-        <Part title={w.holdPart}>
+        <Part title={w.holdPart} hint={w.holdHint}>
           <HoldFields at={at} />
         </Part>
         <Part title={w.foundedPart}>
@@ -87,7 +87,6 @@ const NumberFields: FC<{ at: LimitFieldAt; characteristic: string }> = (props) =
         <SelectField
           {...at('perMmOf')}
           label={w.perMmOf}
-          hint={w.perMmHint}
           emptyLabel={w.choose}
           options={selectOptions(perMmSizes, w.perMmSizes)}
         />
@@ -114,13 +113,7 @@ const HoldFields: FC<{ at: LimitFieldAt }> = ({ at }) => {
         emptyLabel={w.choose}
         options={selectOptions(withinUnits, w.withinUnits)}
       />
-      <Field
-        {...at('startAtLeast')}
-        label={w.startAtLeast}
-        hint={w.startHint}
-        inputMode="decimal"
-        width="number"
-      />
+      <Field {...at('startAtLeast')} label={w.startAtLeast} inputMode="decimal" width="number" />
       <SelectField
         {...at('startUnit')}
         label={w.startUnit}
@@ -130,7 +123,6 @@ const HoldFields: FC<{ at: LimitFieldAt }> = ({ at }) => {
       <Field
         {...at('volumeAtMostL')}
         label={w.volume}
-        hint={w.volumeHint}
         unit={trade.unit.l}
         inputMode="decimal"
         width="number"

@@ -6,9 +6,9 @@ import { Facts } from './components/facts.tsx'
 import { Notice } from './components/notice.tsx'
 import { PageHead } from './components/page-head.tsx'
 import { percentText } from './figures/percent-text.ts'
+import { LimitList } from './limit-list.tsx'
 import { LimitSetStepFaults, LimitSetSteps, type LimitSetStepsProps } from './limit-set-steps.tsx'
 import { LimitStandingMark } from './limit-standing-mark.tsx'
-import { LimitTables } from './limit-tables.tsx'
 import { LimitTies } from './limit-ties.tsx'
 import { type Frame, Page } from './page.tsx'
 import { words } from './words/en.ts'
@@ -64,7 +64,7 @@ export const LimitSetPage: FC<LimitSetPageProps> = (props) => {
         )}
         <SetFacts set={set} standing={props.standing} />
         <LimitTies limits={set.limits} ties={props.ties} />
-        <LimitTables limits={set.limits} />
+        <LimitList limits={set.limits} />
         <LimitSetSteps {...props.steps} />
         {mayWrite ? (
           <p>

@@ -20,9 +20,14 @@ export const LimitStandingMark: FC<{
 }> = ({ standing, set }) => {
   const w = words.limitSets
   const day = dayOf(standing, set)
-  const word = [w.standing[standing], ...(day === undefined ? [] : [w.from(day)])].join(', ')
+  const word = w.standing[standing]
   const sign = signs[standing]
-  return sign === null ? <span>{word}</span> : <VerdictMark verdict={sign} word={word} />
+  return (
+    <>
+      {sign === null ? <span>{word}</span> : <VerdictMark verdict={sign} word={word} />}
+      {day === undefined ? null : <p class="cell-detail">{w.from(day)}</p>}
+    </>
+  )
 }
 
 function dayOf(standing: LimitSetStanding, { steps }: Pick<LimitSet, 'steps'>): string | undefined {

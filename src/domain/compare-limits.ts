@@ -3,7 +3,7 @@ import type { Limit, LimitConditions, LimitSet } from './limit-set.ts'
 
 /**
  * `differs`: sets ask for different things, `ratio` says by how much; `alone`: one set only;
- * `not-comparable`: per millimetre here and a plain figure there, or upper here and lower there.
+ * `not-comparable`: nothing in the row is written alike, as per millimetre here and plain there.
  */
 export const comparisonKinds = ['differs', 'same', 'alone', 'not-comparable'] as const
 export type ComparisonKind = (typeof comparisonKinds)[number]
@@ -18,6 +18,8 @@ export type LimitComparison = {
   readonly kind: ComparisonKind
   /** The largest over the smallest; null unless they differ. */
   readonly ratio: number | null
+  /** What the ratio is of: what is per millimetre of a size is no length beside plain figures. */
+  readonly compared: readonly Limit[]
 }
 
 /** Below this two limits are one, written in two units: 3 bands of helium, 34.8 µin. */
@@ -49,13 +51,16 @@ function keyOf(limit: Limit): string {
 function rowOf(sets: readonly LimitSet[], key: string, conditions: Limit): LimitComparison {
   const cells = sets.map((set) => set.limits.filter((one) => keyOf(one) === key))
   const { characteristic } = conditions
-  const of = { characteristic, conditions, cells, ratio: null }
-  const named = cells.flat()
+  const of = { characteristic, conditions, cells, ratio: null, compared: [] }
   if (cells.filter((cell) => cell.length > 0).length < 2) return { ...of, kind: 'alone' }
-  if (new Set(named.map((one) => one.perMmOf)).size > 1) return { ...of, kind: 'not-comparable' }
-  const ratio = Math.max(ratioOf(named, 'upper'), ratioOf(named, 'lower'))
-  if (ratio === 0) return { ...of, kind: 'not-comparable' }
-  return ratio <= sameRatio ? { ...of, kind: 'same' } : { ...of, kind: 'differs', ratio }
+  const named = cells.flat()
+  const alike = [...new Set(named.map((one) => one.perMmOf))].map((size) => {
+    const compared = named.filter((one) => one.perMmOf === size)
+    return { compared, ratio: Math.max(ratioOf(compared, 'upper'), ratioOf(compared, 'lower')) }
+  })
+  const widest = alike.reduce((one, other) => (other.ratio > one.ratio ? other : one))
+  if (widest.ratio === 0) return { ...of, kind: 'not-comparable' }
+  return widest.ratio <= sameRatio ? { ...of, kind: 'same' } : { ...of, kind: 'differs', ...widest }
 }
 
 /** The largest over the smallest; 0 where fewer than two have a limit on that side. */

@@ -37,6 +37,20 @@ describe('limits side by side', () => {
     expect(kinds(setOf(endPlay(50)), setOf(lower))).toEqual([['end-play', 'not-comparable', null]])
   })
 
+  test('name the factor of what is written alike, and say that something else stands beside it', () => {
+    const squareness = (upper: number, changes = {}) =>
+      buildLimit({ characteristic: 'chamber-face-squareness', upper, ...changes })
+    const [row] = compareLimits([
+      setOf(squareness(80)),
+      setOf(squareness(30)),
+      setOf(squareness(0.5, { perMmOf: 'bore' })),
+    ])
+    expect(row).toMatchObject({ kind: 'differs' })
+    expect(row?.compared.map((one) => one.upper)).toEqual([80, 30])
+    // 0.08 mm and 0.03 mm, as a table of pump instructions prints them.
+    expect(row?.ratio).toBeCloseTo(2.667, 3)
+  })
+
   test('compare lower limits too, and take the larger of both factors', () => {
     const height = (lower: number, upper: number) =>
       buildLimit({ characteristic: 'face-height', lower, upper })

@@ -8,8 +8,8 @@ import type { AppContext } from '../context.ts'
 import { frameOf, sendPage } from '../send-page.ts'
 import { today } from '../today.ts'
 
-/** More columns than these no screen shows, and no eye compares. */
-const setCountAtMost = 6
+/** More limits than these no drawing of a row takes. */
+const setCountAtMost = 12
 
 /** The limits of the sets that are asked for, else of all that are offered, side by side. */
 export function compareLimitSets(c: AppContext): Promise<Response> {

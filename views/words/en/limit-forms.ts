@@ -29,8 +29,14 @@ export const limitFormsWords = {
   limitPart: 'The limit',
   conditionsPart: 'What it holds for',
   conditionsHint:
-    'Leave empty what does not matter. The limit that states most comes before the others.',
+    'Leave empty what does not matter: the limit that states most comes before the others. Material and face are for what belongs to a face; there the diameter is that of the face, else that of the shaft.',
   holdPart: 'Pressure drop only',
+  holdHint:
+    'Under a lower start pressure the same gap leaks less, and in a larger volume the same leak shows less. Empty start or volume: any.',
+  sizes: (over: string, upTo: string) =>
+    [over === '' ? '' : `over ${over}`, upTo === '' ? '' : `up to ${upTo}`, 'mm']
+      .filter((part) => part !== '')
+      .join(' '),
   foundedPart: 'What it is founded on',
   material: 'Face material',
   anyMaterial: 'any material',
@@ -38,25 +44,19 @@ export const limitFormsWords = {
   anyComponent: 'either face',
   service: 'Service',
   anyService: 'any service',
-  faceOnlyHint: 'Limits of faces only.',
   diameterOver: 'Diameter over',
   diameterUpTo: 'Diameter up to',
-  diameterHint: 'Of the face for what belongs to a face, of the shaft for the rest.',
   pressureOver: 'Sealed pressure over',
   pressureUpTo: 'Sealed pressure up to',
   pressureUnit: 'Unit of that pressure',
   lower: 'At least',
   upper: 'At most',
   unit: 'Unit',
-  perMmOf: 'Per mm of',
-  perMmHint: 'Only with a unit per mm.',
+  perMmOf: 'Where per mm: of what',
   within: 'In a hold of at least',
   withinUnit: 'Unit of that time',
   volume: 'In a volume of at most',
-  volumeHint: 'In a larger one the same leak shows less.',
   startAtLeast: 'Started at, or above',
-  startHint:
-    'The gauge pressure it is written for: under a lower one the same gap leaks less. Empty: any.',
   startUnit: 'Unit of that pressure',
   asWritten: 'As written',
   asWrittenHint: 'In the words of its source; printed on the certificate.',

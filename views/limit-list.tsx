@@ -1,7 +1,6 @@
 import type { FC } from 'hono/jsx'
 import { characteristics } from '../src/domain/characteristic.ts'
 import type { Limit } from '../src/domain/limit-set.ts'
-import { DataTable } from './components/data-table.tsx'
 import { VerdictMark } from './components/verdict-mark.tsx'
 import { conditionsText } from './figures/conditions-text.ts'
 import { limitUnitsText } from './figures/limit-units-text.ts'
@@ -9,55 +8,58 @@ import { numberText } from './figures/number-text.ts'
 import { startPressureText } from './figures/start-pressure-text.ts'
 import { words } from './words/en.ts'
 
-/** Every limit of a set, a table for each thing that is limited. */
-export const LimitTables: FC<{ limits: readonly Limit[] }> = ({ limits }) => {
-  const w = words.limitSets
+/**
+ * Every limit of a set by what it limits. Its parts stand side by side on a desk and below one
+ * another on a phone: nothing scrolls away.
+ */
+export const LimitList: FC<{ limits: readonly Limit[] }> = ({ limits }) => {
   const limited = characteristics.filter((one) =>
     limits.some((limit) => limit.characteristic === one),
   )
   return (
     <section class="stack-loose" aria-labelledby="limits-title">
       <div class="section-head">
-        <h2 id="limits-title">{w.limitsTitle}</h2>
+        <h2 id="limits-title">{words.limitSets.limitsTitle}</h2>
       </div>
-      {limited.map((characteristic) => {
-        const title = words.trade.characteristic[characteristic]
-        return (
-          <section class="stack">
-            <h3>{title}</h3>
-            <DataTable
-              caption={w.limitsOf(title)}
-              isCaptionHidden
-              columns={[
-                { label: w.limitColumn.conditions },
-                { label: w.limitColumn.limit },
-                { label: w.limitColumn.converted },
-                { label: w.limitColumn.basis },
-              ]}
-              rows={limits
-                .filter((one) => one.characteristic === characteristic)
-                .map((one) => ({
-                  cells: [
-                    <>
-                      {conditionsText(one)}
-                      <p class="cell-detail">{w.numberOfLimit(limits.indexOf(one) + 1)}</p>
-                    </>,
-                    <AsWritten limit={one} />,
-                    limitUnitsText(one).map((text) => <p class="number">{text}</p>),
-                    <LimitBasisMark limit={one} />,
-                  ],
-                }))}
-            />
-          </section>
-        )
-      })}
+      {limited.map((characteristic) => (
+        <section class="stack">
+          <h3>{words.trade.characteristic[characteristic]}</h3>
+          <ul class="job-list">
+            {limits
+              .filter((one) => one.characteristic === characteristic)
+              .map((one) => (
+                <li class="job record-row">
+                  <div>
+                    <p class="strong">{sentenceCase(conditionsText(one))}</p>
+                    <AsWritten limit={one} />
+                    <p class="cell-detail">
+                      {words.limitSets.numberOfLimit(limits.indexOf(one) + 1)}
+                    </p>
+                  </div>
+                  <div>
+                    {limitUnitsText(one).map((text, index) => (
+                      <p class={index === 0 ? 'number strong' : 'number'}>{text}</p>
+                    ))}
+                  </div>
+                  <div>
+                    <LimitBasisMark limit={one} />
+                  </div>
+                </li>
+              ))}
+          </ul>
+        </section>
+      ))}
     </section>
   )
 }
 
+function sentenceCase(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1)
+}
+
 const AsWritten: FC<{ limit: Limit }> = ({ limit }) => (
   <>
-    <p class="strong">{limit.asWritten}</p>
+    <p>{words.limitSets.writtenAs(limit.asWritten)}</p>
     {holdsFor(limit).map((line) => (
       <p class="cell-detail">{line}</p>
     ))}
