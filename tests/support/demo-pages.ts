@@ -33,6 +33,7 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
       SELECT id FROM work_order WHERE number = '${own}') ORDER BY id DESC`,
   )
   const certificate = ask('SELECT number FROM certificate WHERE customer_id = 1 ORDER BY id DESC')
+  const tied = ask(`SELECT id FROM limit_set WHERE name LIKE 'Faces by material%'`)
   const seal = ask(
     `SELECT seal_id FROM work_order WHERE customer_id = 1 AND stage = 'dispatched' ORDER BY id DESC`,
   )
@@ -52,7 +53,8 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
       ...of(`/work-orders/${lapping}/measured-values/new`),
       ...of(`/work-orders/${lapping}/measured-values/new?characteristic=roughness`),
       ...of(`/work-orders/${lapping}/measured-values/new?characteristic=face-height`),
-      ...of(`/work-orders/${measuredOrder}`),
+      ...of(`/work-orders/${measuredOrder}`, `/work-orders/${measuredOrder}/limits`),
+      ...of('/limit-sets/compare', '/limit-sets/compare?sets=3&sets=4'),
       ...of(`/work-orders/${measuredOrder}/results/measured-value/${measured}`),
       ...of('/calculator?lamp=sodium&bands=2,25', '/instruments', '/instruments/10'),
       ...of(conformity, '/calculator/conformity'),
@@ -69,6 +71,7 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
         '/limit-sets',
         '/limit-sets/3',
         '/limit-sets/3/next',
+        `/limit-sets/${tied}`,
         '/limit-sets/new',
         '/audit',
         '/instruments/10',
