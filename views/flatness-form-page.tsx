@@ -1,7 +1,6 @@
 import type { FC } from 'hono/jsx'
 import type { Fault } from '../src/domain/fault.ts'
 import { readingConditions } from '../src/domain/flatness.ts'
-import type { Instrument } from '../src/domain/instrument.ts'
 import type { Limit } from '../src/domain/limit-set.ts'
 import type { FaceKind } from '../src/domain/seal.ts'
 import { Button } from './components/button.tsx'
@@ -23,6 +22,7 @@ import { PatternCards, RingQuestion } from './flatness/pattern-cards.tsx'
 import { Remembered } from './flatness/remembered.tsx'
 import { type Frame, Page } from './page.tsx'
 import { CorrectionFields, type Replaced } from './recording/correction-fields.tsx'
+import type { InstrumentChoice } from './recording/instrument-field.tsx'
 import { LimitSource } from './recording/limit-source.tsx'
 import { liveAnswer } from './recording/live-answer.ts'
 import { Question } from './recording/question.tsx'
@@ -42,9 +42,7 @@ export type FlatnessForm = {
   readonly isQuarantined: boolean
   readonly limitSetName: string
   readonly faces: readonly FaceChoice[]
-  readonly instruments: readonly Instrument[]
-  /** Day of use, for what the labels of the instruments say. */
-  readonly day: string
+  readonly choice: InstrumentChoice
   readonly values: FlatnessFormValues
   readonly formKey: string
   readonly faults: readonly Fault[]
@@ -108,7 +106,7 @@ const Questions: FC<{ form: FlatnessForm }> = ({ form }) => {
           <p>{w.quarantine}</p>
         </Caution>
       ) : null}
-      <Remembered values={values} instruments={form.instruments} />
+      <Remembered values={values} instruments={form.choice.instruments} />
       <Question number={1} title={w.face}>
         <ChoiceCards
           name="faceId"
@@ -151,7 +149,7 @@ const Questions: FC<{ form: FlatnessForm }> = ({ form }) => {
           faults={faults}
         />
       ))}
-      <MoreFields values={values} faults={faults} instruments={form.instruments} day={form.day} />
+      <MoreFields values={values} faults={faults} choice={form.choice} />
       <LimitsAndCautions form={form} />
     </>
   )

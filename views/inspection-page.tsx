@@ -7,6 +7,7 @@ import { PageHead } from './components/page-head.tsx'
 import { VerdictMark } from './components/verdict-mark.tsx'
 import { minuteText } from './figures/time-text.ts'
 import { type Frame, Page } from './page.tsx'
+import { OpenExceptions, type OpenExceptionsProps } from './use-exceptions.tsx'
 import { words } from './words/en.ts'
 
 const w = words.inspection
@@ -24,10 +25,12 @@ export const InspectionPage: FC<{
   waiting: readonly WaitingLine[]
   refused: readonly WorkOrderLine[]
   released: readonly WorkOrderLine[]
-}> = ({ frame, waiting, refused, released }) => (
+  exceptions: OpenExceptionsProps
+}> = ({ frame, waiting, refused, released, exceptions }) => (
   <Page frame={frame} title={w.title}>
     <PageHead title={w.title} lead={w.lead} />
     <div class="stack-loose">
+      <OpenExceptions {...exceptions} />
       <section>
         <div class="section-head">
           <h2>{w.waiting}</h2>

@@ -1,6 +1,5 @@
 import type { FC } from 'hono/jsx'
 import type { Fault } from '../src/domain/fault.ts'
-import type { Instrument } from '../src/domain/instrument.ts'
 import type { Limit } from '../src/domain/limit-set.ts'
 import type { MeasuredFamily } from '../src/domain/measured-family.ts'
 import type { FaceKind } from '../src/domain/seal.ts'
@@ -17,6 +16,7 @@ import { MeasuredQuestions } from './measured-values/questions.tsx'
 import { ownSentence } from './own-error-of.ts'
 import { type Frame, Page } from './page.tsx'
 import { CorrectionFields, type Replaced } from './recording/correction-fields.tsx'
+import type { InstrumentChoice } from './recording/instrument-field.tsx'
 import { LimitSource } from './recording/limit-source.tsx'
 import { liveAnswer } from './recording/live-answer.ts'
 import { words } from './words/en.ts'
@@ -35,9 +35,7 @@ export type MeasuredForm = {
   /** Each with the face that it holds for; null where it holds for the machine. */
   readonly limits: readonly { readonly limit: Limit; readonly face: FaceKind | null }[]
   readonly faces: readonly MeasuredFace[]
-  readonly instruments: readonly Instrument[]
-  /** Day of use, for what the labels of the instruments say. */
-  readonly day: string
+  readonly choice: InstrumentChoice
   readonly typed: Typed
   readonly formKey: string
   readonly answer: MeasuredAnswer
@@ -72,12 +70,7 @@ export const MeasuredValueFormPage: FC<{ frame: Frame; form: MeasuredForm }> = (
             />
           )}
           <MeasuredQuestions family={family} faces={form.faces} typed={typed} />
-          <MeasuredMoreFields
-            family={family}
-            typed={typed}
-            instruments={form.instruments}
-            day={form.day}
-          />
+          <MeasuredMoreFields family={family} typed={typed} choice={form.choice} />
           <Limits form={form} />
         </div>
         <aside class="reading-answer" aria-label={w.answer}>

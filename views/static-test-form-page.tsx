@@ -1,6 +1,5 @@
 import type { FC } from 'hono/jsx'
 import type { Fault } from '../src/domain/fault.ts'
-import type { Instrument } from '../src/domain/instrument.ts'
 import type { Limit } from '../src/domain/limit-set.ts'
 import { Button } from './components/button.tsx'
 import { ButtonRow } from './components/button-row.tsx'
@@ -12,6 +11,7 @@ import { startPressureText } from './figures/start-pressure-text.ts'
 import { ownSentence } from './own-error-of.ts'
 import { type Frame, Page } from './page.tsx'
 import { CorrectionFields, type Replaced } from './recording/correction-fields.tsx'
+import type { InstrumentChoice } from './recording/instrument-field.tsx'
 import { LimitSource } from './recording/limit-source.tsx'
 import { liveAnswer } from './recording/live-answer.ts'
 import { type StaticTestAnswer, StaticTestAnswerView } from './static-tests/answer.tsx'
@@ -26,8 +26,7 @@ export type StaticTestForm = {
   readonly sealSerial: string
   readonly limitSetName: string
   readonly limits: readonly Limit[]
-  readonly instruments: readonly Instrument[]
-  readonly day: string
+  readonly choice: InstrumentChoice
   /** The present minute in words. */
   readonly now: string
   readonly typed: Typed
@@ -63,7 +62,7 @@ export const StaticTestFormPage: FC<{ frame: Frame; form: StaticTestForm }> = (p
             />
           )}
           <StaticTestQuestions typed={form.typed} now={form.now} />
-          <StaticTestMoreFields typed={form.typed} instruments={form.instruments} day={form.day} />
+          <StaticTestMoreFields typed={form.typed} choice={form.choice} />
           <Limits form={form} />
         </div>
         <aside class="reading-answer" aria-label={w.answer}>

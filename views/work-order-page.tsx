@@ -2,6 +2,7 @@ import type { FC } from 'hono/jsx'
 import type { Fault } from '../src/domain/fault.ts'
 import type { JudgedReading, JudgedTest, JudgedValue } from '../src/domain/judged-evidence.ts'
 import type { StageStep } from '../src/domain/stage-steps.ts'
+import type { UseException } from '../src/domain/use-exception.ts'
 import { Button } from './components/button.tsx'
 import { ButtonRow } from './components/button-row.tsx'
 import { ErrorSummary } from './components/error-summary.tsx'
@@ -11,6 +12,7 @@ import { TextAreaField } from './components/text-area-field.tsx'
 import { numberText } from './figures/number-text.ts'
 import { missingPlace, missingText } from './missing-text.ts'
 import { DecontaminationForm, type DecontaminationTyped } from './order-decontamination.tsx'
+import { OrderExceptions } from './order-exceptions.tsx'
 import { OrderFacts, SealFacts } from './order-facts.tsx'
 import { OrderHistory, OrderWay } from './order-history.tsx'
 import { OrderNext, type OrderNextProps } from './order-next.tsx'
@@ -43,6 +45,7 @@ export type WorkOrderPageProps = Omit<OrderNextProps, 'note' | 'noteFaults'> & {
   readonly readings: readonly JudgedReading[]
   readonly tests: readonly JudgedTest[]
   readonly values: readonly JudgedValue[]
+  readonly exceptions: readonly UseException[]
   readonly done: OrderDone | null
   readonly typed: OrderTyped
 }
@@ -103,6 +106,7 @@ export const WorkOrderPage: FC<WorkOrderPageProps> = (props) => {
               orderNumber={order.number}
               correctHref={acts.canRecord ? `${base}/measured-values/new` : null}
             />
+            <OrderExceptions exceptions={props.exceptions} />
             <section class="records" aria-labelledby="history-title">
               <div class="section-head">
                 <h2 id="history-title">{w.historyTitle}</h2>

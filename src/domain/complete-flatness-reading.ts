@@ -2,9 +2,9 @@ import { type LampId, lampIds } from '../science/optics/lamps.ts'
 import { computeFlatness } from './compute-flatness.ts'
 import type { FlatnessReading, NewFlatnessReading } from './flatness.ts'
 import type { Instrument } from './instrument.ts'
-import { instrumentUse } from './instrument-use.ts'
 import type { FlatnessContext } from './parse-flatness-reading.ts'
 import { faceKinds } from './seal.ts'
+import { useOf } from './use-of.ts'
 
 /** A reading with all that is computed, before the store gives it an id, a name and a time. */
 export type CompleteFlatness = Omit<
@@ -30,12 +30,13 @@ export function completeFlatnessReading(
     )
   }
   const { flatToleranceUm } = flat
+  const by = { day: context.today, exceptions: context.exceptions }
   return {
     ...reading,
     faceKind,
     ...computeFlatness(reading, { lampId: lampIdOf(lamp), flatToleranceUm }),
-    lamp: instrumentUse(lamp, context.today),
-    flat: instrumentUse(flat, context.today),
+    lamp: useOf(lamp, by),
+    flat: useOf(flat, by),
   }
 }
 

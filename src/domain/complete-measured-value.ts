@@ -1,9 +1,10 @@
 import { computeMeasuredValue } from './compute-measured-value.ts'
 import { expansionOf } from './expansion-of.ts'
-import { instrumentUse } from './instrument-use.ts'
 import { measuredAccuracy } from './measured-accuracy.ts'
 import type { MeasuredValue, NewMeasuredValue } from './measured-value.ts'
 import type { MeasuredValueContext } from './parse-measured-value.ts'
+import { useOf } from './use-of.ts'
+import { valueReadings } from './value-readings.ts'
 
 /** A value with all that is computed, before the store gives it an id, a name and a time. */
 export type CompleteMeasuredValue = Omit<
@@ -19,7 +20,7 @@ export function completeMeasuredValue(
   measured: NewMeasuredValue,
   context: MeasuredValueContext,
 ): CompleteMeasuredValue {
-  const { components, instruments, today } = context
+  const { components, instruments, exceptions, today } = context
   const instrument = instruments.find((one) => one.id === measured.instrumentId)
   if (instrument === undefined) {
     throw new RangeError(
@@ -30,6 +31,10 @@ export function completeMeasuredValue(
   return {
     ...measured,
     ...computeMeasuredValue(source, measuredAccuracy(instrument, today, measured)),
-    instrument: instrumentUse(instrument, today),
+    instrument: useOf(instrument, {
+      day: today,
+      exceptions,
+      readings: valueReadings(measured.readings),
+    }),
   }
 }

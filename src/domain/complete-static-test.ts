@@ -1,8 +1,11 @@
 import { computeStaticTest } from './compute-static-test.ts'
-import { instrumentUse } from './instrument-use.ts'
+import { gaugeReadings } from './gauge-readings.ts'
+import type { InstrumentReadings } from './range-holds.ts'
 import type { NewStaticTest, StaticTest } from './static-test.ts'
 import { staticTestAccuracy } from './static-test-accuracy.ts'
 import type { StaticTestContext } from './static-test-context.ts'
+import { thermometerReadings } from './thermometer-readings.ts'
+import { useOf } from './use-of.ts'
 
 /** A test with all that is computed, before the store gives it an id, a name and a time. */
 export type CompleteStaticTest = Omit<
@@ -16,12 +19,15 @@ export type CompleteStaticTest = Omit<
  */
 export function completeStaticTest(
   test: NewStaticTest,
-  context: Pick<StaticTestContext, 'instruments'>,
+  context: Pick<StaticTestContext, 'instruments' | 'exceptions'>,
 ): CompleteStaticTest {
   const day = test.startedAt.slice(0, 10)
-  const use = (id: number) => {
+  const { exceptions } = context
+  const use = (id: number, readings?: InstrumentReadings) => {
     const instrument = context.instruments.find((one) => one.id === id)
-    if (instrument !== undefined) return instrumentUse(instrument, day)
+    if (instrument !== undefined) {
+      return useOf(instrument, { day, exceptions, ...(readings && { readings }) })
+    }
     throw new RangeError(`completeStaticTest requires an instrument of its context, got id ${id}`)
   }
   const { thermometerInstrumentId, volumeInstrumentId } = test
@@ -29,8 +35,11 @@ export function completeStaticTest(
   return {
     ...test,
     ...computeStaticTest(test, accuracy),
-    gauge: use(test.gaugeInstrumentId),
+    gauge: use(test.gaugeInstrumentId, gaugeReadings(test)),
     volume: volumeInstrumentId === null ? null : use(volumeInstrumentId),
-    thermometer: thermometerInstrumentId === null ? null : use(thermometerInstrumentId),
+    thermometer:
+      thermometerInstrumentId === null
+        ? null
+        : use(thermometerInstrumentId, thermometerReadings(test)),
   }
 }

@@ -12,6 +12,7 @@ import { idBounds, parseInstrumentId } from './parse-instrument-id.ts'
 import type { Parsed } from './parsed.ts'
 import { type Component, faceKinds } from './seal.ts'
 import { tradeWindow } from './trade-window.ts'
+import type { UseException } from './use-exception.ts'
 
 export const flatnessReadingFields = [
   'faceId',
@@ -38,6 +39,8 @@ export type FlatnessContext = {
   /** Of the seal that the order is for. */
   readonly components: readonly Component[]
   readonly instruments: readonly Instrument[]
+  /** Of the order, by which an inspector allows an instrument; none where absent. */
+  readonly exceptions?: readonly UseException[]
   /** Calendar day on which it is recorded, `2026-11-25`. */
   readonly today: string
 }
@@ -52,11 +55,12 @@ export function parseFlatnessReading(
 ): Parsed<Omit<NewFlatnessReading, 'workOrderId'>> {
   const fields = openFields(input, isConfirmed(input))
   fields.only(...flatnessReadingFields)
-  const { instruments, today: day } = context
+  const { instruments, exceptions, today: day } = context
+  const use = { instruments, exceptions, day }
   const componentId = parseFace(fields, context.components)
   const condition = fields.choice('condition', readingConditions)
-  const lamp = parseInstrumentId(fields, 'lampInstrumentId', { kind: 'lamp', instruments, day })
-  const asked = { kind: 'optical-flat', instruments, day } as const
+  const lamp = parseInstrumentId(fields, 'lampInstrumentId', { kind: 'lamp', ...use })
+  const asked = { kind: 'optical-flat', ...use } as const
   const flat = parseInstrumentId(fields, 'opticalFlatInstrumentId', asked)
   checkLamp(fields, lamp)
   checkWavelength(fields, lamp)

@@ -1,6 +1,8 @@
-import { calibrationStatus } from './calibration-status.ts'
+import { calibrationOn, calibrationStatus } from './calibration-status.ts'
 import type { Fields } from './fields.ts'
 import type { Instrument, InstrumentKind } from './instrument.ts'
+import type { UseException } from './use-exception.ts'
+import { usedException } from './used-exception.ts'
 
 export const idBounds = { min: 1, max: Number.MAX_SAFE_INTEGER } as const
 
@@ -9,11 +11,14 @@ type Asked = {
   readonly instruments: readonly Instrument[]
   /** The day of use. */
   readonly day: string
+  /** Of the order; none where absent. */
+  readonly exceptions?: readonly UseException[] | undefined
 }
 
 /**
- * Reads the instrument that a field names. A wrong kind and a withdrawn one are refused; one that
- * is out of calibration is not: its status is recorded and must be acknowledged at release.
+ * Reads the instrument that a field names. A wrong kind is refused; so is one that is withdrawn,
+ * overdue or never was calibrated, unless an inspector allowed an exception for this order. Its
+ * range is asked by `checkRange`, once what it showed is read.
  */
 export function parseInstrumentId(
   fields: Fields,
@@ -27,8 +32,18 @@ export function parseInstrumentId(
   if (instrument === undefined) fields.fault(name, 'not-known')
   else if (instrument.kind !== asked.kind) {
     fields.fault(name, 'wrong-instrument', { kind: asked.kind, number: instrument.number })
-  } else if (calibrationStatus(instrument, asked.day) === 'withdrawn') {
-    fields.fault(name, 'withdrawn-instrument', { number: instrument.number })
-  }
+  } else checkLabel(fields, name, instrument, asked)
   return instrument
+}
+
+function checkLabel(fields: Fields, name: string, instrument: Instrument, asked: Asked): void {
+  const { day, exceptions = [] } = asked
+  const fault = calibrationStatus(instrument, day)
+  if (fault === 'in-calibration') return
+  if (usedException(exceptions, { instrumentId: instrument.id, fault, day }) !== undefined) return
+  const { number } = instrument
+  if (fault === 'overdue') {
+    const dueOn = calibrationOn(instrument, day)?.dueOn ?? ''
+    fields.fault(name, 'overdue-instrument', { number, dueOn })
+  } else fields.fault(name, `${fault}-instrument`, { number })
 }

@@ -1,4 +1,5 @@
 import { type MeasuredCharacteristic, measuredCharacteristics } from './characteristic.ts'
+import { checkRange } from './check-range.ts'
 import { confirmField, isConfirmed } from './confirmed.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
 import { readingConditions } from './flatness.ts'
@@ -11,6 +12,8 @@ import { idBounds, parseInstrumentId } from './parse-instrument-id.ts'
 import { isOfFace, parseCharacteristic, parseMeasuredFigures } from './parse-measured-figures.ts'
 import type { Parsed } from './parsed.ts'
 import { type Component, faceKinds } from './seal.ts'
+import type { UseException } from './use-exception.ts'
+import { valueReadings } from './value-readings.ts'
 
 export const measuredValueFields = [
   'characteristic',
@@ -33,6 +36,8 @@ export type MeasuredValueContext = {
   /** Of the seal that the order is for. */
   readonly components: readonly Component[]
   readonly instruments: readonly Instrument[]
+  /** Of the order, by which an inspector allows an instrument; none where absent. */
+  readonly exceptions?: readonly UseException[]
   /** Calendar day on which it is recorded, `2026-11-25`. */
   readonly today: string
 }
@@ -51,12 +56,19 @@ export function parseMeasuredValue(
   const componentId = parseFace(fields, context.components, characteristic)
   const condition = fields.choice('condition', readingConditions)
   const instrument = parseInstrument(fields, context, characteristic)
+  const before = fields.faults.length
+  const figures = parseMeasuredFigures(fields, characteristic, instrument)
+  if (fields.faults.length === before) {
+    const { exceptions, today: day } = context
+    const readings = valueReadings(figures.readings)
+    checkRange(fields, 'instrumentId', { instrument, readings, day, exceptions })
+  }
   return fields.finish({
     characteristic: characteristic ?? measuredCharacteristics[0],
     componentId,
     condition,
     instrumentId: instrument?.id ?? 0,
-    ...parseMeasuredFigures(fields, characteristic, instrument),
+    ...figures,
     note: fields.optionalText('note', noteLength.max),
     ...parseCorrection(fields),
   })
@@ -65,7 +77,7 @@ export function parseMeasuredValue(
 /** Of a kind that fits; before it is known what was measured, of any kind that measures lengths. */
 function parseInstrument(
   fields: Fields,
-  { instruments, today: day }: MeasuredValueContext,
+  { instruments, exceptions, today: day }: MeasuredValueContext,
   characteristic: MeasuredCharacteristic | null,
 ): Instrument | undefined {
   const kinds =
@@ -75,7 +87,7 @@ function parseInstrument(
   const id = fields.typed('instrumentId').trim()
   const named = instruments.find((one) => String(one.id) === id)
   const kind = kinds.find((one) => one === named?.kind) ?? kinds[0] ?? 'dial-indicator'
-  return parseInstrumentId(fields, 'instrumentId', { kind, instruments, day })
+  return parseInstrumentId(fields, 'instrumentId', { kind, instruments, exceptions, day })
 }
 
 function parseFace(

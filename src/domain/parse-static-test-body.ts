@@ -57,8 +57,7 @@ export function parseStaticTestBody(
   if (/T[\d:.]+$/.test(fields.typed('startedAt').trim())) fields.fault('startedAt', 'no-offset')
   const startedAt = parseStartedAt(fields, context, durationS)
   const { temperatureC, stabilisationS, volumeL } = staticTestBounds
-  return fields.finish({
-    section,
+  const shown = {
     typed: {
       startPressure: start.pressureTyped,
       endPressure: end.pressureTyped,
@@ -72,6 +71,11 @@ export function parseStaticTestBody(
     barometerKPa: standardBarometerKPa,
     startTemperatureC: start.temperatureC,
     endTemperatureC: end.temperatureC,
+  } as const
+  const isShown = fields.faults.length === 0
+  return fields.finish({
+    section,
+    ...shown,
     referenceTemperatureC:
       fields.optionalDecimal('referenceTemperatureC', temperatureC) ?? leakLimitTemperatureC,
     durationS,
@@ -79,7 +83,7 @@ export function parseStaticTestBody(
     volumeL: fields.decimal('volumeL', volumeL),
     stabilisationS: fields.optionalDecimal('stabilisationS', stabilisationS),
     budgetInput: parseStaticTestBudgetBody(fields, input),
-    ...parseStaticTestCommon(fields, context, startedAt),
+    ...parseStaticTestCommon(fields, context, startedAt, isShown ? shown : null),
   })
 }
 

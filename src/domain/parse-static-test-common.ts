@@ -1,10 +1,13 @@
+import { checkRange } from './check-range.ts'
 import type { Fields } from './fields.ts'
+import { gaugeReadings } from './gauge-readings.ts'
 import { parseCorrection } from './parse-correction.ts'
 import { parseDecimal } from './parse-decimal.ts'
 import { noteLength } from './parse-flatness-reading.ts'
 import { parseInstrumentId } from './parse-instrument-id.ts'
 import { type NewStaticTest, staticTestBounds } from './static-test.ts'
 import type { StaticTestContext } from './static-test-context.ts'
+import { thermometerReadings } from './thermometer-readings.ts'
 import { tradeWindow } from './trade-window.ts'
 
 /** Standard atmosphere, exact: what the barometer is taken as where none was read. */
@@ -22,13 +25,21 @@ type Common = Pick<
   | 'reason'
 >
 
+/** What the instruments showed; null where that could not be read. */
+type Shown = Parameters<typeof gaugeReadings>[0] & Parameters<typeof thermometerReadings>[0]
+
 /** What the form and the machine interface ask alike. `startedAt` names the day of use. */
 export function parseStaticTestCommon(
   fields: Fields,
   context: StaticTestContext,
   startedAt: string,
+  shown: Shown | null,
 ): Common {
-  const asked = { instruments: context.instruments, day: startedAt.slice(0, 10) }
+  const { instruments, exceptions } = context
+  // A day that is refused itself says nothing about the instruments.
+  const isDay = fields.faults.every((one) => one.field !== 'startedAt')
+  const day = (isDay ? startedAt : context.now).slice(0, 10)
+  const asked = { instruments, exceptions, day }
   const kind = gaugeKindOf(fields, context)
   const gauge = parseInstrumentId(fields, 'gaugeInstrumentId', { kind, ...asked })
   const thermometer = fields.isGiven('thermometerInstrumentId')
@@ -37,6 +48,12 @@ export function parseStaticTestCommon(
   const volume = fields.isGiven('volumeInstrumentId')
     ? parseInstrumentId(fields, 'volumeInstrumentId', { kind: 'volume', ...asked })
     : undefined
+  if (shown !== null) {
+    const gaugeUse = { instrument: gauge, readings: gaugeReadings(shown), ...asked }
+    checkRange(fields, 'gaugeInstrumentId', gaugeUse)
+    const use = { instrument: thermometer, readings: thermometerReadings(shown), ...asked }
+    checkRange(fields, 'thermometerInstrumentId', use)
+  }
   return {
     gaugeInstrumentId: gauge?.id ?? 0,
     thermometerInstrumentId: thermometer?.id ?? null,

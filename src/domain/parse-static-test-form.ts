@@ -46,6 +46,7 @@ export function parseStaticTestForm(
   fields.only(...staticTestFormFields)
   const section = fields.choice('section', testSections)
   const figures = parseStaticTestFigures(fields)
+  const shown = fields.faults.length === 0 ? figures : null
   const startedAt = parseStartedAt(fields, context, figures.durationS)
   return fields.finish({
     section,
@@ -53,6 +54,6 @@ export function parseStaticTestForm(
     startedAt,
     stabilisationS: fields.optionalDecimal('stabilisationS', staticTestBounds.stabilisationS),
     budgetInput: parseStaticTestBudgetForm(fields),
-    ...parseStaticTestCommon(fields, context, startedAt),
+    ...parseStaticTestCommon(fields, context, startedAt, shown),
   })
 }

@@ -14,12 +14,17 @@ import { certificate } from './schema/certificate.ts'
 import { concession } from './schema/concession.ts'
 import { customer } from './schema/customer.ts'
 import { decision } from './schema/decision.ts'
+import { doubtAnswer } from './schema/doubt-answer.ts'
 import { equipment } from './schema/equipment.ts'
 import { handOver } from './schema/hand-over.ts'
 import { instrument } from './schema/instrument.ts'
+import { instrumentFile } from './schema/instrument-file.ts'
+import { instrumentHolder } from './schema/instrument-holder.ts'
 import { limitSet } from './schema/limit-set.ts'
 import { limitSetStep } from './schema/limit-set-step.ts'
 import { seal } from './schema/seal.ts'
+import { useException } from './schema/use-exception.ts'
+import { useExceptionAnswer } from './schema/use-exception-answer.ts'
 import { user } from './schema/user.ts'
 import { workOrder } from './schema/work-order.ts'
 import { userColumns } from './user-columns.ts'
@@ -58,13 +63,13 @@ const decided: Witness = {
   find: ({ db }, { id }) => db.select().from(decision).where(eq(decision.id, id)).get(),
 }
 
-/** Each act whose line holds the whole record that it wrote. */
-const witnesses: Readonly<Partial<Record<AuditAct, Witness>>> = {
 const limitStep: Witness = {
   table: 'limit_set_step',
   find: ({ db }, { id }) => db.select().from(limitSetStep).where(eq(limitSetStep.id, id)).get(),
 }
 
+/** Each act whose line holds the whole record that it wrote. */
+const witnesses: Readonly<Partial<Record<AuditAct, Witness>>> = {
   'add-customer': {
     table: 'customer',
     find: ({ db }, { id }) => db.select().from(customer).where(eq(customer.id, id)).get(),
@@ -106,6 +111,15 @@ const limitStep: Witness = {
     table: 'concession',
     find: ({ db }, { id }) => db.select().from(concession).where(eq(concession.id, id)).get(),
   },
+  'ask-use-exception': {
+    table: 'use_exception',
+    find: ({ db }, { id }) => db.select().from(useException).where(eq(useException.id, id)).get(),
+  },
+  'answer-use-exception': {
+    table: 'use_exception_answer',
+    find: ({ db }, { id }) =>
+      db.select().from(useExceptionAnswer).where(eq(useExceptionAnswer.id, id)).get(),
+  },
   'hand-over': {
     table: 'hand_over',
     find: ({ db }, { id }) => db.select().from(handOver).where(eq(handOver.id, id)).get(),
@@ -119,6 +133,20 @@ const limitStep: Witness = {
     table: 'calibration',
     find: ({ db }, { id }) => db.select().from(calibration).where(eq(calibration.id, id)).get(),
   },
+  'set-instrument-holder': {
+    table: 'instrument_holder',
+    find: ({ db }, { id }) =>
+      db.select().from(instrumentHolder).where(eq(instrumentHolder.id, id)).get(),
+  },
+  'add-instrument-file': {
+    table: 'instrument_file',
+    find: ({ db }, { id }) =>
+      db.select().from(instrumentFile).where(eq(instrumentFile.id, id)).get(),
+  },
+  'answer-doubt': {
+    table: 'doubt_answer',
+    find: ({ db }, { id }) => db.select().from(doubtAnswer).where(eq(doubtAnswer.id, id)).get(),
+  },
   'add-limit-set': {
     table: 'limit_set',
     find: (store, { id }) => {
@@ -128,6 +156,8 @@ const limitStep: Witness = {
     },
     mayChange: ['steps'],
   },
+  'approve-limit-set': limitStep,
+  'retire-limit-set': limitStep,
   'issue-certificate': {
     table: 'certificate',
     find: ({ db }, { certificateId }) => {
@@ -139,8 +169,6 @@ const limitStep: Witness = {
     },
   },
 }
-  'approve-limit-set': limitStep,
-  'retire-limit-set': limitStep,
 
 /**
  * Holds every record against the audit line that was written with it, which the chain guards: an

@@ -4,6 +4,7 @@ import * as calculator from './calculator/handlers.tsx'
 import * as certificates from './certificates/handlers.tsx'
 import type { Handler } from './context.ts'
 import * as customers from './customers/handlers.tsx'
+import * as exceptions from './exceptions/handlers.ts'
 import * as flatness from './flatness/handlers.tsx'
 import * as inspection from './inspection/handlers.tsx'
 import * as instruments from './instruments/handlers.tsx'
@@ -28,6 +29,7 @@ export const handlers: Readonly<Record<RouteName, Handler>> = {
   ...flatness,
   ...staticTests,
   ...measuredValues,
+  ...exceptions,
   ...inspection,
   ...certificates,
   ...mySeals,

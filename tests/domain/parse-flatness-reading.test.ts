@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import type { Input } from '../../src/domain/fields.ts'
 import { noFlatnessBudgetInput } from '../../src/domain/flatness-budget-input.ts'
 import { parseFlatnessReading } from '../../src/domain/parse-flatness-reading.ts'
-import { buildInstrument, buildInstruments } from '../support/build-instrument.ts'
+import { buildCalibration, buildInstrument, buildInstruments } from '../support/build-instrument.ts'
 import { buildComponent, buildSeal } from '../support/build-seal.ts'
 import { accepted, faultsOf } from '../support/faults-of.ts'
 
@@ -220,8 +220,11 @@ describe('instruments', () => {
     expect(withLamp({ withdrawnOn: '2026-11-26' })).toEqual([])
   })
 
-  test('are accepted out of calibration: that is recorded and acknowledged at release', () => {
-    expect(withLamp({ calibrations: [] })).toEqual([])
+  test('are refused without a calibration that holds on the day', () => {
+    expect(withLamp({ calibrations: [] })).toEqual(['lampInstrumentId never-calibrated-instrument'])
+    const calibrations = [buildCalibration({ dueOn: '2026-11-24' })]
+    expect(withLamp({ calibrations })).toEqual(['lampInstrumentId overdue-instrument'])
+    expect(withLamp({ calibrations: [buildCalibration({ dueOn: '2026-11-25' })] })).toEqual([])
   })
 
   test('agree with the lamp where it is named', () => {

@@ -109,7 +109,9 @@ describe('the form of a light-band reading', () => {
     expect(page).not.toContain(`<option value="${gone.id}"`)
     const used = await record(filled({ opticalFlatInstrumentId: String(gone.id) }))
     expect(used.status).toBe(422)
-    expect(await used.text()).toContain('This instrument is withdrawn. Choose another.')
+    expect(await used.text()).toContain(
+      'F-08 is withdrawn. Choose another, or ask an inspector for an exception.',
+    )
   })
 
   it('is refused once the order is handed over or released, and unknown for no order', async () => {

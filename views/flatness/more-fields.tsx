@@ -1,11 +1,10 @@
 import type { FC } from 'hono/jsx'
 import type { Fault } from '../../src/domain/fault.ts'
-import type { Instrument } from '../../src/domain/instrument.ts'
 import { Field } from '../components/field.tsx'
 import { TextAreaField } from '../components/text-area-field.tsx'
 import { ConfirmBeyond } from '../confirm-beyond.tsx'
 import { ownErrorOf } from '../own-error-of.ts'
-import { InstrumentField } from '../recording/instrument-field.tsx'
+import { type InstrumentChoice, InstrumentField } from '../recording/instrument-field.tsx'
 import { words } from '../words/en.ts'
 import { BudgetFields } from './budget-fields.tsx'
 import type { FlatnessFormValues } from './form-values.ts'
@@ -14,11 +13,9 @@ import type { FlatnessFormValues } from './form-values.ts'
 export const MoreFields: FC<{
   values: FlatnessFormValues
   faults: readonly Fault[]
-  instruments: readonly Instrument[]
-  day: string
-}> = ({ values, faults, instruments, day }) => {
+  choice: InstrumentChoice
+}> = ({ values, faults, choice }) => {
   const w = words.flatness
-  const of = (kind: Instrument['kind']) => instruments.filter((one) => one.kind === kind)
   const common = (name: keyof FlatnessFormValues & string) => ({
     name,
     value: values[name] as string,
@@ -33,15 +30,15 @@ export const MoreFields: FC<{
         <InstrumentField
           {...common('lampInstrumentId')}
           label={w.lamp}
-          instruments={of('lamp')}
-          day={day}
+          choice={choice}
+          kinds={['lamp']}
           isRequired
         />
         <InstrumentField
           {...common('opticalFlatInstrumentId')}
           label={w.flat}
-          instruments={of('optical-flat')}
-          day={day}
+          choice={choice}
+          kinds={['optical-flat']}
           isRequired
         />
       </div>

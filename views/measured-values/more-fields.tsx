@@ -1,10 +1,9 @@
 import type { FC } from 'hono/jsx'
 import { confirmField } from '../../src/domain/confirmed.ts'
-import type { Instrument } from '../../src/domain/instrument.ts'
 import { fittingKinds, type MeasuredFamily } from '../../src/domain/measured-family.ts'
 import { TextAreaField } from '../components/text-area-field.tsx'
 import { ConfirmBeyond } from '../confirm-beyond.tsx'
-import { InstrumentField } from '../recording/instrument-field.tsx'
+import { type InstrumentChoice, InstrumentField } from '../recording/instrument-field.tsx'
 import { words } from '../words/en.ts'
 import { NumberField, type Typed, typedProps } from './fields.tsx'
 
@@ -12,19 +11,17 @@ import { NumberField, type Typed, typedProps } from './fields.tsx'
 export const MeasuredMoreFields: FC<{
   family: MeasuredFamily
   typed: Typed
-  instruments: readonly Instrument[]
-  day: string
-}> = ({ family, typed, instruments, day }) => {
+  choice: InstrumentChoice
+}> = ({ family, typed, choice }) => {
   const w = words.measuredValues
-  const kinds = fittingKinds[family]
   return (
     <section class="question">
       <h2 class="section-head">{w.moreTitle}</h2>
       <InstrumentField
         {...typedProps(typed, 'instrumentId')}
         label={w.instrument}
-        instruments={kinds.flatMap((kind) => instruments.filter((one) => one.kind === kind))}
-        day={day}
+        choice={choice}
+        kinds={fittingKinds[family]}
         isRequired
       />
       <div class="field-pair">

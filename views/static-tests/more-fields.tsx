@@ -1,9 +1,8 @@
 import type { FC } from 'hono/jsx'
 import { confirmField } from '../../src/domain/confirmed.ts'
-import type { Instrument } from '../../src/domain/instrument.ts'
 import { TextAreaField } from '../components/text-area-field.tsx'
 import { ConfirmBeyond } from '../confirm-beyond.tsx'
-import { InstrumentField } from '../recording/instrument-field.tsx'
+import { type InstrumentChoice, InstrumentField } from '../recording/instrument-field.tsx'
 import { words } from '../words/en.ts'
 import { StaticTestBudgetFields } from './budget-fields.tsx'
 import { NumberField, type Typed, typedProps } from './fields.tsx'
@@ -11,11 +10,9 @@ import { NumberField, type Typed, typedProps } from './fields.tsx'
 /** With what it was tested: the gauge of the last test, seldom touched. */
 export const StaticTestMoreFields: FC<{
   typed: Typed
-  instruments: readonly Instrument[]
-  day: string
-}> = ({ typed, instruments, day }) => {
+  choice: InstrumentChoice
+}> = ({ typed, choice }) => {
   const { staticTests: w, trade } = words
-  const of = (kind: Instrument['kind']) => instruments.filter((one) => one.kind === kind)
   return (
     <section class="question">
       <h2 class="section-head">{w.moreTitle}</h2>
@@ -23,22 +20,22 @@ export const StaticTestMoreFields: FC<{
         <InstrumentField
           {...typedProps(typed, 'gaugeInstrumentId')}
           label={w.gauge}
-          instruments={[...of('pressure-gauge'), ...of('pressure-transducer')]}
-          day={day}
+          choice={choice}
+          kinds={['pressure-gauge', 'pressure-transducer']}
           isRequired
         />
         <InstrumentField
           {...typedProps(typed, 'thermometerInstrumentId')}
           label={w.thermometer}
-          instruments={of('thermometer')}
-          day={day}
+          choice={choice}
+          kinds={['thermometer']}
           emptyLabel={w.noThermometer}
         />
         <InstrumentField
           {...typedProps(typed, 'volumeInstrumentId')}
           label={w.calibratedVolume}
-          instruments={of('volume')}
-          day={day}
+          choice={choice}
+          kinds={['volume']}
           emptyLabel={w.noCalibratedVolume}
         />
       </div>

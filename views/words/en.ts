@@ -6,6 +6,7 @@ import { chromeWords } from './en/chrome.ts'
 import { conformityWords } from './en/conformity.ts'
 import { customersWords } from './en/customers.ts'
 import { decisionWords } from './en/decision.ts'
+import { exceptionsWords } from './en/exceptions.ts'
 import { flatnessWords } from './en/flatness.ts'
 import { inspectionWords } from './en/inspection.ts'
 import { instrumentsWords } from './en/instruments.ts'
@@ -34,6 +35,7 @@ export const words = {
   signIn: signInWords,
   bench: benchWords,
   customers: customersWords,
+  exceptions: exceptionsWords,
   flatness: flatnessWords,
   recording: recordingWords,
   inspection: inspectionWords,

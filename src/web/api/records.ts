@@ -9,6 +9,7 @@ import { addFlatnessReading } from '../../store/add-flatness-reading.ts'
 import { addHandOver } from '../../store/add-hand-over.ts'
 import { addStaticTest } from '../../store/add-static-test.ts'
 import { listInstruments } from '../../store/list-instruments.ts'
+import { listUseExceptions } from '../../store/list-use-exceptions.ts'
 import { readEvidence } from '../../store/read-evidence.ts'
 import { requireSeal } from '../../store/require-seal.ts'
 import { requireWorkOrder } from '../../store/require-work-order.ts'
@@ -27,7 +28,7 @@ export async function apiCreateFlatnessReading(c: AppContext): Promise<Response>
   return answerOnce(c, body, () => {
     const by = actor(c)
     const { components } = requireSeal(store, order.sealId)
-    const context = { components, instruments: listInstruments(store), today: by.at.slice(0, 10) }
+    const context = { components, ...usable(c, order), today: by.at.slice(0, 10) }
     const reading = mustParse(parseFlatnessReading(body.input, context))
     const complete = completeFlatnessReading({ ...reading, workOrderId: order.id }, context)
     const { faceKind: _, ...fresh } = complete
@@ -42,7 +43,7 @@ export async function apiCreateStaticTest(c: AppContext): Promise<Response> {
   return answerOnce(c, body, () => {
     const by = actor(c)
     const { receivedAt } = order
-    const context = { instruments: listInstruments(store), receivedAt, now: by.at }
+    const context = { ...usable(c, order), receivedAt, now: by.at }
     const test = mustParse(parseStaticTestBody(body.input, context))
     const complete = completeStaticTest({ ...test, workOrderId: order.id }, context)
     return { status: 201, body: addStaticTest(store, complete, by) }
@@ -63,6 +64,15 @@ export async function apiHandOver(c: AppContext): Promise<Response> {
     if (missing.length > 0) throw new SomethingMissing(missing)
     return { status: 201, body: addHandOver(store, { workOrderId: order.id, note }, actor(c)) }
   })
+}
+
+/** The instruments, and those that an inspector allowed for this order. */
+function usable(c: AppContext, order: WorkOrder) {
+  const { store } = c.var.shop
+  return {
+    instruments: listInstruments(store),
+    exceptions: listUseExceptions(store, order.id),
+  }
 }
 
 function orderOf(c: AppContext): WorkOrder {

@@ -1,13 +1,13 @@
 import type { FlatnessAnswer } from '../../../views/flatness/answer.tsx'
-import { calibrationStatus } from '../../domain/calibration-status.ts'
+import { canBeChosen } from '../../domain/can-be-chosen.ts'
 import { computeFlatness } from '../../domain/compute-flatness.ts'
 import { type Input, openFields } from '../../domain/fields.ts'
 import { flatnessFormBudget } from '../../domain/flatness-form-budget.ts'
 import type { Instrument, InstrumentKind } from '../../domain/instrument.ts'
-import { instrumentUse } from '../../domain/instrument-use.ts'
 import { judgeFlatness } from '../../domain/judge-flatness.ts'
 import { directionCount } from '../../domain/parse-directions.ts'
 import { parseFlatnessFigures } from '../../domain/parse-flatness-figures.ts'
+import { useOf } from '../../domain/use-of.ts'
 import { type LampId, lampIds } from '../../science/optics/lamps.ts'
 import { typedText } from '../typed-text.ts'
 import { budgetSoFar } from './budget-so-far.ts'
@@ -20,7 +20,7 @@ export function answerOf(input: Input, desk: FlatnessDesk): FlatnessAnswer {
   const flat = chosen(desk, 'optical-flat', input.opticalFlatInstrumentId)
   const uses = [lamp, flat]
     .filter((one) => one !== undefined)
-    .map((one) => instrumentUse(one, desk.today))
+    .map((one) => useOf(one, { day: desk.today, exceptions: desk.exceptions }))
   const lampId = lampIds.find((id) => id === lamp?.lampId)
   const asked = flatnessFormBudget(dropEmptyDirections(input), desk.components)
   return { uses, outcome: outcomeOf(asked, desk, lampId, flat) }
@@ -65,6 +65,6 @@ function chosen(desk: FlatnessDesk, kind: InstrumentKind, id: unknown): Instrume
     (one) =>
       one.kind === kind &&
       String(one.id) === typedText(id) &&
-      calibrationStatus(one, desk.today) !== 'withdrawn',
+      canBeChosen(one, { ...desk, day: desk.today }),
   )
 }

@@ -2,9 +2,11 @@ import type { AgreedRule } from '../../domain/agreed-rule.ts'
 import type { Instrument } from '../../domain/instrument.ts'
 import type { LimitSet } from '../../domain/limit-set.ts'
 import { type Component, faceKinds, type Seal } from '../../domain/seal.ts'
+import type { UseException } from '../../domain/use-exception.ts'
 import type { WorkOrder } from '../../domain/work-order.ts'
 import { agreedRuleOf } from '../../store/agreed-rule-of.ts'
 import { listInstruments } from '../../store/list-instruments.ts'
+import { listUseExceptions } from '../../store/list-use-exceptions.ts'
 import { requireLimitSet } from '../../store/require-limit-set.ts'
 import { requireSeal } from '../../store/require-seal.ts'
 import { requireWorkOrder } from '../../store/require-work-order.ts'
@@ -22,6 +24,8 @@ export type FlatnessDesk = {
   readonly components: readonly Component[]
   readonly limitSet: LimitSet
   readonly instruments: readonly Instrument[]
+  /** Asked for and answered: by which an instrument may be used in spite of a fault. */
+  readonly exceptions: readonly UseException[]
   readonly today: string
 }
 
@@ -38,6 +42,7 @@ export function openFlatnessDesk(c: AppContext): FlatnessDesk {
     components: seal.components,
     limitSet: requireLimitSet(store, order.limitSetId),
     instruments: listInstruments(store),
+    exceptions: listUseExceptions(store, order.id),
     today: now().toISOString().slice(0, 10),
   }
 }

@@ -30,8 +30,12 @@ export function sendFlatnessForm(
     isQuarantined: desk.workOrder.decontamination === 'not-stated',
     limitSetName: desk.limitSet.name,
     faces: desk.faces.flatMap((one) => faceChoice(one, desk)),
-    instruments: desk.instruments,
-    day: desk.today,
+    choice: {
+      orderNumber: desk.workOrder.number,
+      instruments: desk.instruments,
+      exceptions: desk.exceptions,
+      day: desk.today,
+    },
     answer: answerOf(drawn.values, desk),
     isNext: c.req.query('recorded') !== undefined,
   }

@@ -1,15 +1,12 @@
-import { InspectionPage } from '../../../views/inspection-page.tsx'
 import { AppError } from '../../domain/app-error.ts'
 import { parseConcession } from '../../domain/parse-concession.ts'
 import { parseDecision } from '../../domain/parse-decision.ts'
 import type { WorkOrder } from '../../domain/work-order.ts'
 import { addConcession } from '../../store/add-concession.ts'
-import { listWorkOrders } from '../../store/list-work-orders.ts'
 import { requireWorkOrder } from '../../store/require-work-order.ts'
 import type { AppContext } from '../context.ts'
 import { readForm } from '../read-form.ts'
 import { recordOnce } from '../record-once.ts'
-import { frameOf, sendPage } from '../send-page.ts'
 import { tryPassword } from '../try-password.ts'
 import { actor, viewer } from '../viewer.ts'
 import {
@@ -19,22 +16,13 @@ import {
   faultyPage,
   refusedPage,
 } from './evidence-pages.tsx'
+import { sendInspection } from './list-page.tsx'
 import { refuseOrder } from './refuse-order.ts'
 import { releaseOrder } from './release-order.ts'
 import { ReleaseRefused } from './release-refused.ts'
-import { waitingLines } from './waiting-lines.ts'
 
 export function listInspection(c: AppContext): Promise<Response> {
-  const { store } = c.var.shop
-  const page = (
-    <InspectionPage
-      frame={frameOf(c)}
-      waiting={waitingLines(c)}
-      refused={listWorkOrders(store, { stage: 'refused', limit: 20 }).items}
-      released={listWorkOrders(store, { stage: 'released', limit: 10 }).items}
-    />
-  )
-  return sendPage(c, page)
+  return sendInspection(c)
 }
 
 export function showEvidence(c: AppContext): Promise<Response> {

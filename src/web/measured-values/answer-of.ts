@@ -1,16 +1,16 @@
 import type { MeasuredAnswer } from '../../../views/measured-values/answer.tsx'
-import { calibrationStatus } from '../../domain/calibration-status.ts'
+import { canBeChosen } from '../../domain/can-be-chosen.ts'
 import { measuredCharacteristics } from '../../domain/characteristic.ts'
 import { computeMeasuredValue } from '../../domain/compute-measured-value.ts'
 import { isConfirmed } from '../../domain/confirmed.ts'
 import { expansionOf } from '../../domain/expansion-of.ts'
 import { type Input, openFields } from '../../domain/fields.ts'
 import type { Instrument } from '../../domain/instrument.ts'
-import { instrumentUse } from '../../domain/instrument-use.ts'
 import { judgeMeasuredValue } from '../../domain/judge-measured-value.ts'
 import { measuredAccuracy } from '../../domain/measured-accuracy.ts'
 import { familyOf, fittingKinds } from '../../domain/measured-family.ts'
 import { isOfFace, parseMeasuredFigures } from '../../domain/parse-measured-figures.ts'
+import { useOf } from '../../domain/use-of.ts'
 import { typedText } from '../typed-text.ts'
 import type { MeasuredDesk } from './desk.ts'
 import { dropEmptyReadings } from './drop-empty-readings.ts'
@@ -18,7 +18,10 @@ import { dropEmptyReadings } from './drop-empty-readings.ts'
 /** What can be said of a value of which perhaps not all is entered yet. */
 export function answerOf(input: Input, desk: MeasuredDesk): MeasuredAnswer {
   const instrument = chosen(input, desk)
-  const uses = instrument === undefined ? [] : [instrumentUse(instrument, desk.today)]
+  const uses =
+    instrument === undefined
+      ? []
+      : [useOf(instrument, { day: desk.today, exceptions: desk.exceptions })]
   return { uses, outcome: outcomeOf(dropEmptyReadings(input), desk, instrument) }
 }
 
@@ -61,6 +64,6 @@ function outcomeOf(
 function chosen(input: Input, desk: MeasuredDesk): Instrument | undefined {
   const id = typedText(input.instrumentId)
   return desk.instruments.find(
-    (one) => String(one.id) === id && calibrationStatus(one, desk.today) !== 'withdrawn',
+    (one) => String(one.id) === id && canBeChosen(one, { ...desk, day: desk.today }),
   )
 }

@@ -2,13 +2,13 @@ import type { StaticTestAnswer } from '../../../views/static-tests/answer.tsx'
 import { computeStaticTest } from '../../domain/compute-static-test.ts'
 import { isConfirmed } from '../../domain/confirmed.ts'
 import { type Input, openFields } from '../../domain/fields.ts'
-import { instrumentUse } from '../../domain/instrument-use.ts'
 import { judgeStaticTest } from '../../domain/judge-static-test.ts'
 import { parseStaticTestBudgetForm } from '../../domain/parse-static-test-budget.ts'
 import { parseStaticTestFigures } from '../../domain/parse-static-test-figures.ts'
 import { smallestSeenLeak } from '../../domain/smallest-seen-leak.ts'
 import type { StaticTestBudgetInput } from '../../domain/static-test.ts'
 import { staticTestAccuracy } from '../../domain/static-test-accuracy.ts'
+import { useOf } from '../../domain/use-of.ts'
 import { throughputUnits } from '../../science/units/throughput-units.ts'
 import { typedText } from '../typed-text.ts'
 import type { StaticTestDesk } from './desk.ts'
@@ -18,7 +18,7 @@ export function answerOf(input: Input, desk: StaticTestDesk): StaticTestAnswer {
   const uses = instrumentFields
     .map((name) => chosen(input, name, desk))
     .filter((one) => one !== undefined)
-    .map((one) => instrumentUse(one, dayOf(input, desk)))
+    .map((one) => useOf(one, { day: dayOf(input, desk), exceptions: desk.exceptions }))
   return { uses, outcome: outcomeOf(input, desk) }
 }
 

@@ -31,8 +31,12 @@ export function sendStaticTestForm(
       const applied = appliedLimitOf(one, desk, { componentId: null })
       return applied === undefined ? [] : [applied.limit]
     }),
-    instruments: desk.instruments,
-    day: desk.now.slice(0, 10),
+    choice: {
+      orderNumber: desk.workOrder.number,
+      instruments: desk.instruments,
+      exceptions: desk.exceptions,
+      day: desk.now.slice(0, 10),
+    },
     now: minuteText(desk.now),
     typed: { values, faults },
     formKey,

@@ -5,6 +5,7 @@ import { missingForHandOver } from '../../domain/missing-for-hand-over.ts'
 import { orderActs } from '../../domain/order-acts.ts'
 import { stageSteps } from '../../domain/stage-steps.ts'
 import { listCertificates } from '../../store/list-certificates.ts'
+import { listUseExceptions } from '../../store/list-use-exceptions.ts'
 import { readEvidence } from '../../store/read-evidence.ts'
 import { requireWorkOrder } from '../../store/require-work-order.ts'
 import type { AppContext } from '../context.ts'
@@ -37,6 +38,7 @@ export function sendOrder(
       readings={judgedReadings(evidence)}
       tests={judgedTests(evidence)}
       values={judgedValues(evidence)}
+      exceptions={listUseExceptions(store, workOrder.id)}
       missing={missingForHandOver(evidence)}
       acts={orderActs(workOrder, viewer(c).role)}
       certificateNumbers={[...new Set(numbers)]}

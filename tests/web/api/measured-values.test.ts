@@ -100,9 +100,10 @@ describe('a measured value of a program', () => {
     expect(await faults(runOut({ componentId: 1 }))).toEqual(['componentId'])
     expect(await faults(runOut({ instrumentId: bench.profilometer.id }))).toEqual(['instrumentId'])
     expect(await faults(runOut({ readings: [{ value: 1 }] }))).toEqual(['readings[0].value'])
-    expect(await faults(runOut({ readings: [{ value: 1 }], confirmBeyondWindow: true }))).toBe(
-      undefined,
-    )
+    const confirmed = (value: number) => ({ readings: [{ value }], confirmBeyondWindow: true })
+    // The dial shows 10 mm at most: 0.39 in are 9.906 mm, 0.4 in are 10.16 mm.
+    expect(await faults(runOut(confirmed(0.39)))).toBe(undefined)
+    expect(await faults(runOut(confirmed(0.4)))).toEqual(['instrumentId'])
   })
 
   test('is the technician’s, and closed once the order is handed over', async () => {

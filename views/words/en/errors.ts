@@ -32,6 +32,10 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'no-customer': () => 'There is no such customer.',
   'no-equipment': () => 'There is no such position.',
   'no-instrument': () => 'There is no such instrument.',
+  'no-doubt': () => 'No calibration found this instrument out of tolerance.',
+  'not-in-doubt': () =>
+    'One of these records is not in doubt by this calibration. Look at the list again.',
+  'own-record': () => 'Nobody says of their own record that it stands: another inspector answers.',
   'no-limit-set-yet': () =>
     'No limit set is in force, so nothing could be judged. The manager or an inspector writes one on the page Limit sets, and another inspector approves it there.',
   'no-limit-set': () => 'There is no such limit set.',
@@ -56,6 +60,10 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
     'Something of this order is measured already: what it is compared by is agreed before.',
   'worked-on-order': () =>
     'Whoever lapped, tested or handed over an order can’t concede its results (after EN 10204:2004, type 3.1).',
+  'no-use-exception': () => 'There is no such request for an exception.',
+  'already-asked': () => 'This exception is asked for already, and no inspector has answered yet.',
+  'already-answered': (d) => `This request was answered already, by ${d.by}.`,
+  'own-request': () => 'Nobody allows an exception that they asked for: another inspector answers.',
   'concession-too-late': () => 'This order has come to its end: nothing is conceded on it now.',
   'nothing-to-concede': () =>
     'This result keeps its limit, or no longer speaks for the seal: there is nothing to concede.',
@@ -83,6 +91,7 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
     'An instrument was found out of tolerance since. Say on its page whether the records stand.',
   'instrument-not-acknowledged': (d) =>
     `Out of calibration on the day of use: ${d.numbers}. Say why the results stand.`,
+  'trials-busy': () => 'Other trials are running. Try again in some seconds.',
   'slow-down': (d) => `Too many failed tries. Wait ${d.waitS ?? 'some'} seconds.`,
   'too-large': () => 'The request is larger than is taken here.',
   'wrong-type': () => 'Send JSON, with content type application/json.',

@@ -1,4 +1,5 @@
 import type { Fault, FaultKind } from '../../../src/domain/fault.ts'
+import { instrumentRangeText } from './instrument-range.ts'
 
 type Details = Readonly<Record<string, string | number>>
 
@@ -30,7 +31,16 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
   'inner-not-smaller': () => 'The inner diameter must be smaller than the outer diameter.',
   'below-absolute-zero': () => 'Nothing is colder than −273.15 °C.',
   'wrong-instrument': () => 'Choose an instrument of the right kind.',
-  'withdrawn-instrument': () => 'This instrument is withdrawn. Choose another.',
+  'withdrawn-instrument': (d) =>
+    `${d.number} is withdrawn. Choose another, or ask an inspector for an exception.`,
+  'overdue-instrument': (d) =>
+    `${d.number} was due for calibration on ${d.dueOn}. Choose another, or ask an inspector for an exception.`,
+  'never-calibrated-instrument': (d) =>
+    `${d.number} has no calibration on record for that day. Choose another, or ask an inspector for an exception.`,
+  'out-of-range-instrument': (d) =>
+    `${d.number} reads ${instrumentRangeText(d)}, and these readings are beyond that. Check them, choose another, or ask an inspector for an exception.`,
+  'no-such-fault': (d) =>
+    `That is not so for ${d.number} today: it needs no such exception. Choose what stands against it.`,
   'not-text': () => 'Enter text.',
   'reason-needed': () => 'Say why the earlier record is replaced.',
   'already-replaced': () => alreadyReplaced,
@@ -38,10 +48,23 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
   'one-of-two': (d) => `Give either ${d.one} or ${d.other}.`,
   'not-here': () => 'Leave this empty here.',
   'no-graduation': (d) => `The record of ${d.number} says no graduation. Choose another unit.`,
+  'not-a-name': () =>
+    'A name begins with a letter and goes on with letters and digits, and is no function.',
+  'model-empty': () => 'Write how the result comes from the quantities, for example a * b.',
+  'model-too-long': () => 'The expression is too long: at most 2000 characters.',
+  'model-too-deep': () => 'The expression is nested too deep.',
+  'model-unexpected': (d) => `Something does not fit at character ${d.position}.`,
+  'model-not-closed': (d) => `A parenthesis is not closed at character ${d.position}.`,
+  'model-not-a-function': (d) =>
+    `At character ${d.position}: the functions are sqrt, exp, log, sin, cos, tan, each with its parentheses.`,
+  'model-unknown-name': (d) => `There is no quantity of the name ${d.name}.`,
+  'model-not-finite': () =>
+    'With these quantities the expression has no finite value everywhere, as in a division by zero or a root of what is negative.',
   'limit-needed': () => 'Enter an upper limit, a lower limit or both.',
   'lower-not-below': () => 'The lower limit must be below the upper limit.',
   'too-far-below-zero': () =>
     'This is further below zero than its uncertainty allows. Check both, or let the quantity be negative.',
+  'not-in-force': () => 'This is not in force today. Choose one of the list.',
   'all-or-none': () => 'Give a temperature with every reading or with none.',
 }
 
@@ -49,4 +72,3 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
 export function faultSentence(fault: Fault): string {
   return sentences[fault.kind](fault.with ?? {})
 }
-  'not-in-force': () => 'This is not in force today. Choose one of the list.',

@@ -11,8 +11,10 @@ export const recordingWords = {
   withdrawn: (numbers: string) => `Withdrawn, not to be used: ${numbers}.`,
   noInstrument: 'None is in the list. An inspector or the manager adds instruments.',
   choose: 'Choose one',
-  warning: (number: string, status: string) =>
-    `${number}: ${status}. The record keeps this, and the inspector must accept it at release.`,
+  refused: (number: string, status: string) =>
+    `${number}: ${status}. Nothing can be recorded with it unless an inspector allows an exception.`,
+  allowed: (number: string, status: string, name: string) =>
+    `${number}: ${status}. Used by an exception that ${name} allowed, printed on the certificate.`,
   uncertainty: {
     label: 'Uncertainty',
     factor: (factor: string) => `± is the expanded one, k = ${factor}`,
