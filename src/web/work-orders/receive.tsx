@@ -1,6 +1,7 @@
 import { confirmField } from '../../domain/confirmed.ts'
 import type { Fault } from '../../domain/fault.ts'
 import type { Input } from '../../domain/fields.ts'
+import type { LimitSet } from '../../domain/limit-set.ts'
 import { offeredLimitSets } from '../../domain/offered-limit-sets.ts'
 import { type ParsedReceipt, parseReceipt, receiptFields } from '../../domain/parse-receipt.ts'
 import type { Seal } from '../../domain/seal.ts'
@@ -55,9 +56,11 @@ function addOrder(c: AppContext, seal: Seal, stated: ParsedReceipt): string {
 }
 
 function limitSetFaults(c: AppContext, { limitSetId }: ParsedReceipt): readonly Fault[] {
-  const offered = offeredLimitSets(listLimitSets(c.var.shop.store), today(c))
-  const isOffered = limitSetId === null || offered.some((one) => one.id === limitSetId)
-  return isOffered ? [] : [{ field: 'limitSetId', kind: 'not-in-force' }]
+  if (limitSetId === null) return []
+  const sets = listLimitSets(c.var.shop.store)
+  const isIn = (some: readonly LimitSet[]) => some.some((one) => one.id === limitSetId)
+  if (isIn(offeredLimitSets(sets, today(c)))) return []
+  return [{ field: 'limitSetId', kind: isIn(sets) ? 'not-in-force' : 'not-known' }]
 }
 
 function typedFields(input: Input): Record<string, string> {
