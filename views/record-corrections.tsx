@@ -1,5 +1,6 @@
 import type { FC } from 'hono/jsx'
 import type { CertifiedCorrection, CertifiedValue } from '../src/domain/certificate.ts'
+import { printedUnit } from '../src/domain/printed-unit.ts'
 import { DataTable } from './components/data-table.tsx'
 import { minuteText } from './figures/time-text.ts'
 import { words } from './words/en.ts'
@@ -44,10 +45,16 @@ function subjectText(subject: CertifiedCorrection['subject']): string {
   if (subject.kind === 'flatness') {
     return `${trade.faceKind[subject.face]}, ${trade.condition[subject.condition].toLowerCase()}`
   }
+  if (subject.kind === 'measured-value') {
+    return `${trade.characteristic[subject.characteristic]}, ${trade.condition[subject.condition].toLowerCase()}`
+  }
   return `${w.staticTest}, ${trade.section[subject.section].toLowerCase()}`
 }
 
 function unitOf({ subject }: CertifiedCorrection): string {
+  if (subject.kind === 'measured-value') {
+    return trade.unit[printedUnit[subject.characteristic].unit]
+  }
   return subject.kind === 'flatness' ? trade.unit.um : trade.unit.paM3PerS
 }
 

@@ -70,7 +70,7 @@ function flatnessText(reading: CertifiedFlatness | null): string {
 function testLine(test: CertifiedStaticTest): Line {
   const { drop, leak } = test
   const verdict = testVerdict(drop, leak)
-  const dropLimit = limitText(drop.limit?.upper.text, trade.unit.kPa)
+  const dropLimit = limitText(drop.limit?.upper?.text, trade.unit.kPa)
   const leakLimit = limitText(leak.limit?.upperMlPerMin?.text, trade.unit.mlPerMin)
   return {
     title: `${w.staticTest}, ${trade.section[test.section].toLowerCase()}`,

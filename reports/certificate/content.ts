@@ -1,7 +1,9 @@
 import type { CertificateRecord } from '../../src/domain/certificate.ts'
 import { certificateWords as words } from '../../views/words/en/certificate.ts'
 import type { PaperDocument } from '../document.ts'
+import { budgetBlocks } from './budgets.ts'
 import { conditionBlocks } from './conditions.ts'
+import { decisionBlocks, waiverBlocks } from './decisions.ts'
 import { flatnessBlocks } from './flatness-results.ts'
 import { instrumentBlocks } from './instruments.ts'
 import { itemBlocks } from './item.ts'
@@ -32,10 +34,13 @@ export function certificateContent(record: CertificateRecord): PaperDocument {
       },
       ...flatnessBlocks(record),
       ...staticBlocks(record),
+      ...decisionBlocks(record),
+      ...waiverBlocks(record),
       ...itemBlocks(record),
       ...conditionBlocks(record),
       ...instrumentBlocks(record),
       ...methodBlocks(record),
+      ...budgetBlocks(record),
       ...correctionBlocks(record),
       ...statementBlocks(record),
       ...signatureBlocks(record),

@@ -41,7 +41,8 @@ function faceCells(face: CertifiedFace): readonly Cell[] {
 
 /** The bar shows what counts: the face as left. */
 function withBar(cell: Cell, limit: CertifiedLimit | null, result: Figure | null): Cell {
-  return limit === null || result === null ? cell : { ...cell, bar: limitPicture(limit, result) }
+  const bar = limit === null || result === null ? undefined : limitPicture(limit, result)
+  return bar === undefined ? cell : { ...cell, bar }
 }
 
 function faceLines(face: CertifiedFace): readonly Line[] {

@@ -27,9 +27,10 @@ export function verdictLine({ verdict, why }: CertifiedJudgement): Line {
  */
 export function limitCell(limit: CertifiedLimit | null, unit: string): Cell {
   if (limit === null) return { lines: [{ text: words.noLimit }] }
-  const source = orElse(limit.source, certificateWords.notStated)
+  const place = [limit.source, limit.edition ?? '', limit.clause ?? ''].filter((one) => one !== '')
+  const source = orElse(place.join(', '), certificateWords.notStated)
   const lines: Line[] = [
-    { text: atMost(limit, unit), style: 'strong' },
+    { text: bounds(limit, unit), style: 'strong' },
     ...applies(limit),
     ...(limit.asWritten === ''
       ? []
@@ -39,7 +40,18 @@ export function limitCell(limit: CertifiedLimit | null, unit: string): Cell {
   return { lines }
 }
 
-function atMost({ upper, upperUin, upperMlPerMin }: CertifiedLimit, unit: string): string {
+function bounds(limit: CertifiedLimit, unit: string): string {
+  const { upper, lower = null, perMmOf = null } = limit
+  const at = perMmOf === null ? unit : words.perMm[perMmOf]
+  const sides = [
+    ...(lower === null ? [] : [words.atLeast(lower.text, at)]),
+    ...(upper === null ? [] : [atMost(limit, upper, at)]),
+  ]
+  return sides.join(', ')
+}
+
+function atMost(limit: CertifiedLimit, upper: Figure, unit: string): string {
+  const { upperUin, upperMlPerMin } = limit
   if (upperUin !== null) return words.atMostBoth(upper.text, unit, words.uin(upperUin.text))
   if (upperMlPerMin === null) return words.atMost(upper.text, unit)
   return words.atMostBoth(upper.text, unit, words.flow(upperMlPerMin.text))
@@ -56,15 +68,16 @@ function applies({ withinS, volumeAtMostL, startAtLeastKPaGauge }: CertifiedLimi
 }
 
 /** The bar that shows a result beside its limit. */
-export function limitPicture(limit: CertifiedLimit, result: Figure): Picture {
+export function limitPicture({ upper }: CertifiedLimit, result: Figure): Picture | undefined {
+  if (upper === null) return undefined
   return {
     drawing: limitBar({
       value: result.value,
-      upperLimit: limit.upper.value,
+      upperLimit: upper.value,
       widthPx: barWidthPx,
       valueText: result.text,
-      limitText: words.barLimit(limit.upper.text),
+      limitText: words.barLimit(upper.text),
     }),
-    alternative: words.barAlternative(result.text, limit.upper.text),
+    alternative: words.barAlternative(result.text, upper.text),
   }
 }

@@ -1,9 +1,12 @@
 import type { CertificateRecord, CertifiedCorrection } from '../../src/domain/certificate.ts'
+import { printedUnit } from '../../src/domain/printed-unit.ts'
 import { certificateWords } from '../../views/words/en/certificate.ts'
+import { certificateDecisionWords } from '../../views/words/en/certificate-decisions.ts'
 import type { Block } from '../document.ts'
 import { printMoment } from './print-when.ts'
 
 const { methods, corrections, item, results, ...words } = certificateWords
+const decisions = certificateDecisionWords
 
 /** How results were obtained and judged. */
 export function methodBlocks(record: CertificateRecord): readonly Block[] {
@@ -18,7 +21,20 @@ export function methodBlocks(record: CertificateRecord): readonly Block[] {
     { kind: 'paragraph', text: methods.deviations },
     { kind: 'paragraph', text: methods.uncertainty },
     { kind: 'subheading', text: methods.ruleHeading },
-    { kind: 'paragraph', text: methods.rule },
+    ...ruleBlocks(record),
+  ]
+}
+
+/** Which rule, what it risks, and where it was agreed. */
+function ruleBlocks({ rule }: CertificateRecord): readonly Block[] {
+  const w = decisions.rule
+  return [
+    { kind: 'paragraph', text: w.stated(w.names[rule.rule], w.sentences[rule.rule]) },
+    ...(rule.rule === 'guard-probability'
+      ? [{ kind: 'paragraph', text: w.probability(String(rule.probability)) } as const]
+      : []),
+    { kind: 'paragraph', text: w.agreed(w.scopes[rule.scope], rule.reference) },
+    { kind: 'paragraph', text: w.applied },
   ]
 }
 
@@ -39,24 +55,36 @@ export function correctionBlocks(record: CertificateRecord): readonly Block[] {
 
 function printCorrection(correction: CertifiedCorrection): string {
   const { subject, was, became, byName, at, reason } = correction
-  const isFlatness = subject.kind === 'flatness'
   const print = (figure: typeof was.figure): string => {
     if (figure === null) return corrections.unreadable
-    return isFlatness ? corrections.um(figure.text) : corrections.leak(figure.text)
+    return `${figure.text} ${unitOf(subject)}`
   }
   return corrections.item({
-    subject: isFlatness
-      ? corrections.flatness(
-          item.componentKinds[subject.face],
-          subject.condition === 'as-found' ? results.asFound : results.asLeft,
-        )
-      : corrections.static(results.sections[subject.section]),
+    subject: nameOf(subject),
     was: print(was.figure),
     became: print(became.figure),
     by: byName,
     at: printMoment(at),
     reason: reason.trim() === '' ? words.notStated : reason,
   })
+}
+
+function nameOf(subject: CertifiedCorrection['subject']): string {
+  if (subject.kind === 'static-test') return corrections.static(results.sections[subject.section])
+  const what =
+    subject.kind === 'flatness'
+      ? item.componentKinds[subject.face]
+      : decisions.characteristics[subject.characteristic]
+  return corrections.flatness(
+    what,
+    subject.condition === 'as-found' ? results.asFound : results.asLeft,
+  )
+}
+
+function unitOf(subject: CertifiedCorrection['subject']): string {
+  if (subject.kind === 'flatness') return decisions.units.um
+  if (subject.kind === 'static-test') return decisions.units.paM3PerS
+  return decisions.units[printedUnit[subject.characteristic].unit]
 }
 
 /** What the tests leave open, how to handle the seal, and what the certificate claims. */

@@ -54,11 +54,7 @@ function dropCells(test: CertifiedStaticTest): readonly Cell[] {
   return [
     nameCell(test, words.drop),
     {
-      lines: [
-        verdictLine(drop),
-        { text: `${pressureDropKPa.text} ${kPa}`, style: 'value' },
-        { text: words.noUncertainty, style: 'small' },
-      ],
+      lines: [verdictLine(drop), { text: `${pressureDropKPa.text} ${kPa}`, style: 'value' }],
     },
     barCell(drop, pressureDropKPa),
     limitCell(drop.limit, kPa),
@@ -75,7 +71,6 @@ function leakCells(test: CertifiedStaticTest): readonly Cell[] {
         { text: `${leakPaM3PerS.text} ${words.paM3PerS}`, style: 'value' },
         { text: words.flow(leakMlPerMin.text) },
         { text: words.leakAt(leakTemperatureC.text), style: 'small' },
-        { text: words.noUncertainty, style: 'small' },
       ],
     },
     barCell(leak, leakPaM3PerS),
@@ -86,5 +81,6 @@ function leakCells(test: CertifiedStaticTest): readonly Cell[] {
 /** No bar beside a limit that does not apply to this test. */
 function barCell({ limit, verdict }: CertifiedJudgement, result: Figure): Cell {
   if (limit === null || verdict === 'open') return { lines: [{ text: words.noBar }] }
-  return { lines: [], bar: limitPicture(limit, result) }
+  const bar = limitPicture(limit, result)
+  return bar === undefined ? { lines: [{ text: words.noBar }] } : { lines: [], bar }
 }

@@ -7,6 +7,7 @@ import {
   certificateFormat,
 } from './certificate.ts'
 import { certifiedCorrections } from './certified-corrections.ts'
+import { certifiedDoubts, certifiedExceptions, certifiedResults } from './certified-decisions.ts'
 import { certifiedFaces } from './certified-face.ts'
 import { certifiedInstruments } from './certified-instruments.ts'
 import { certifiedStaticTests } from './certified-static-test.ts'
@@ -59,6 +60,10 @@ export function certificateRecord(input: CertificateInput): CertificateRecord {
       datedOn: limitSet.datedOn,
       note: limitSet.note,
     },
+    rule: ruleOf(evidence),
+    results: certifiedResults(evidence),
+    exceptions: certifiedExceptions(evidence),
+    doubts: certifiedDoubts(evidence),
     faces,
     staticTests,
     instruments: certifiedInstruments(evidence),
@@ -69,6 +74,11 @@ export function certificateRecord(input: CertificateInput): CertificateRecord {
     release: releaseOf(input),
     verdict: overallVerdict(evidence),
   }
+}
+
+function ruleOf({ agreedRule }: Evidence) {
+  const { rule, probability, reference, scope, byName, at } = agreedRule
+  return { rule, probability, reference, scope, byName, at }
 }
 
 function certifiedWorkOrder(order: WorkOrder): CertifiedWorkOrder {
@@ -113,7 +123,7 @@ function certifiedSeal(seal: Seal): CertifiedSeal {
 
 function testers(evidence: Evidence): readonly CertifiedTester[] {
   const did = new Map<string, CertifiedTester['did']>()
-  const add = (name: string, kind: 'flatness' | 'static-test', at: string) => {
+  const add = (name: string, kind: CertifiedTester['did'][number]['kind'], at: string) => {
     const known = did.get(name) ?? []
     const on = at.slice(0, 10)
     const isKnown = known.some((one) => one.kind === kind && one.on === on)
@@ -125,6 +135,9 @@ function testers(evidence: Evidence): readonly CertifiedTester[] {
   for (const one of currentOnly(evidence.staticTests)) {
     add(one.recordedByName, 'static-test', one.recordedAt)
   }
+  for (const one of currentOnly(evidence.measuredValues)) {
+    add(one.recordedByName, 'measured-value', one.recordedAt)
+  }
   return [...did].map(([name, acts]) => ({ name, did: acts }))
 }
 
@@ -132,6 +145,7 @@ function releaseOf({ evidence, decision, acknowledgement }: CertificateInput): C
   const hands = [
     ...evidence.flatnessReadings.map((one) => one.recordedById),
     ...evidence.staticTests.map((one) => one.recordedById),
+    ...evidence.measuredValues.map((one) => one.recordedById),
     ...(evidence.handOver === null ? [] : [evidence.handOver.byId]),
   ]
   return {

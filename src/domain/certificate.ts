@@ -1,9 +1,16 @@
 import type {
+  CertifiedDoubt,
+  CertifiedException,
+  CertifiedResult,
+  CertifiedRule,
+} from './certified-decision.ts'
+import type {
   CertifiedFace,
   CertifiedStaticTest,
   CertifiedVerdict,
   Figure,
 } from './certified-results.ts'
+import type { Characteristic } from './characteristic.ts'
 import type { ReadingCondition } from './flatness.ts'
 import type { CalibrationStatus, InstrumentKind } from './instrument.ts'
 import type { Arrangement, ComponentKind, FaceKind } from './seal.ts'
@@ -26,7 +33,7 @@ export type Certificate = {
   readonly issuedAt: string
 }
 
-export const certificateFormat = { name: 'ringproof-certificate', version: 1 } as const
+export const certificateFormat = { name: 'ringproof-certificate', version: 2 } as const
 
 /**
  * Everything that a certificate certifies, complete in itself: the PDF is drawn from it and from
@@ -52,6 +59,12 @@ export type CertificateRecord = {
     readonly datedOn: string
     readonly note: string
   }
+  /** How results were compared with limits; agreed before measuring. */
+  readonly rule: CertifiedRule
+  /** What counts for the release, each with its budget and how it was decided; none in version 1. */
+  readonly results: readonly CertifiedResult[]
+  readonly exceptions: readonly CertifiedException[]
+  readonly doubts: readonly CertifiedDoubt[]
   readonly faces: readonly CertifiedFace[]
   readonly staticTests: readonly CertifiedStaticTest[]
   readonly instruments: readonly CertifiedInstrument[]
@@ -128,6 +141,11 @@ export type CertifiedCorrection = {
   readonly subject:
     | { readonly kind: 'flatness'; readonly face: FaceKind; readonly condition: ReadingCondition }
     | { readonly kind: 'static-test'; readonly section: TestSection }
+    | {
+        readonly kind: 'measured-value'
+        readonly characteristic: Characteristic
+        readonly condition: ReadingCondition
+      }
   readonly was: CertifiedValue
   readonly became: CertifiedValue
   readonly reason: string
@@ -140,7 +158,10 @@ export type CertifiedValue = { readonly figure: Figure | null; readonly recorded
 
 export type CertifiedTester = {
   readonly name: string
-  readonly did: readonly { readonly kind: 'flatness' | 'static-test'; readonly on: string }[]
+  readonly did: readonly {
+    readonly kind: 'flatness' | 'static-test' | 'measured-value'
+    readonly on: string
+  }[]
 }
 
 export type CertifiedRelease = {

@@ -3,6 +3,8 @@ import { printedRounding } from './certified-judgement.ts'
 import type { Evidence } from './evidence.ts'
 import { figure, optionalFigure } from './figure.ts'
 import type { FlatnessReading } from './flatness.ts'
+import type { MeasuredValue } from './measured-value.ts'
+import { printedUnit } from './printed-unit.ts'
 import type { StaticTest } from './static-test.ts'
 
 /** Every record that took another's place, oldest first. */
@@ -23,7 +25,17 @@ export function certifiedCorrections(evidence: Evidence): readonly CertifiedCorr
     became: leakValue(became),
     ...signed(became),
   }))
-  return [...readings, ...tests].sort((a, b) => Date.parse(a.at) - Date.parse(b.at))
+  const values = pairs(evidence.measuredValues).map(({ was, became }) => ({
+    subject: {
+      kind: 'measured-value' as const,
+      characteristic: became.characteristic,
+      condition: became.condition,
+    },
+    was: measuredFigure(was),
+    became: measuredFigure(became),
+    ...signed(became),
+  }))
+  return [...readings, ...tests, ...values].sort((a, b) => Date.parse(a.at) - Date.parse(b.at))
 }
 
 type Replacing = { readonly id: number; readonly replacesId: number | null }
@@ -35,13 +47,19 @@ function pairs<T extends Replacing>(records: readonly T[]): readonly { was: T; b
   })
 }
 
-function signed(record: FlatnessReading | StaticTest) {
+function signed(record: FlatnessReading | StaticTest | MeasuredValue) {
   return { reason: record.reason, byName: record.recordedByName, at: record.recordedAt }
 }
 
 function flatnessValue(reading: FlatnessReading): CertifiedValue {
   const value = optionalFigure(reading.flatnessUm, printedRounding.flatness)
   return { figure: value, recordedAt: reading.recordedAt }
+}
+
+function measuredFigure(measured: MeasuredValue): CertifiedValue {
+  const { storedPerPrinted, rounding } = printedUnit[measured.characteristic]
+  const value = figure(measured.valueUm / storedPerPrinted, rounding)
+  return { figure: value, recordedAt: measured.recordedAt }
 }
 
 function leakValue(test: StaticTest): CertifiedValue {

@@ -11,8 +11,8 @@ import { judgeFlatness } from './judge-flatness.ts'
 import { type Component, type FaceKind, faceKinds } from './seal.ts'
 import { standingReadings } from './standing.ts'
 
-/** Printed with every expanded uncertainty; about 95 % for a normal distribution. */
-const coverageFactor = 2
+/** Of records older than budgets; about 95 % for a normal distribution. */
+const usualFactor = 2
 
 /** Each lapped face of the seal with the readings that speak for it. */
 export function certifiedFaces(evidence: Evidence): readonly CertifiedFace[] {
@@ -53,7 +53,8 @@ function certifiedFace(
 }
 
 function certifiedFlatness(reading: FlatnessReading, evidence: Evidence): CertifiedFlatness {
-  const { flatnessUm, standardUncertaintyUm, wavelengthNm } = reading
+  const { flatnessUm, standardUncertaintyUm, wavelengthNm, uncertainty } = reading
+  const coverageFactor = uncertainty?.coverageFactor ?? usualFactor
   const expandedUm = standardUncertaintyUm === null ? null : coverageFactor * standardUncertaintyUm
   return {
     ...certifiedJudgement(judgeFlatness(reading, evidence)),

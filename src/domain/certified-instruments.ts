@@ -28,8 +28,12 @@ function uses(evidence: Evidence): readonly Use[] {
       { instrument: one.lamp, on: one.recordedAt.slice(0, 10) },
       { instrument: one.flat, on: one.recordedAt.slice(0, 10) },
     ]),
+    ...currentOnly(evidence.measuredValues).map((one) => ({
+      instrument: one.instrument,
+      on: one.recordedAt.slice(0, 10),
+    })),
     ...currentOnly(evidence.staticTests).flatMap((one) =>
-      [one.gauge, one.thermometer]
+      [one.gauge, one.thermometer, one.volume]
         .filter((instrument) => instrument !== null)
         .map((instrument) => ({ instrument, on: one.startedAt.slice(0, 10) })),
     ),

@@ -2,7 +2,7 @@ import { throughputUnits } from '../science/units/throughput-units.ts'
 import { umToUin } from '../science/units/um-to-uin.ts'
 import type { CertifiedJudgement, CertifiedLimit } from './certified-results.ts'
 import type { Characteristic } from './characteristic.ts'
-import { figure, optionalFigure } from './figure.ts'
+import { optionalFigure } from './figure.ts'
 import { leakLimitTemperatureC } from './judge-static-test.ts'
 import type { Judged } from './judged.ts'
 import type { Limit } from './limit-set.ts'
@@ -41,8 +41,15 @@ export function testVerdict(
 /** A limit in the units it is printed in. */
 export function certifiedLimit(limit: Limit): CertifiedLimit {
   const { characteristic, upper, asWritten, basis, source } = limit
+  const { storedPerPrinted, rounding } = printedUnit[characteristic]
+  // A limit per millimetre stays as it is written: µm for each of them.
+  const per = limit.perMmOf === null ? storedPerPrinted : 1
+  const bound = (stored: number | null) =>
+    optionalFigure(stored === null ? null : stored / per, rounding)
   return {
-    upper: figure(upper ?? Number.NaN, printedUnit[characteristic].rounding),
+    upper: bound(upper),
+    lower: bound(limit.lower),
+    perMmOf: limit.perMmOf,
     upperUin: optionalFigure(uinOf(characteristic, upper), printedRounding.uin),
     upperMlPerMin: optionalFigure(mlPerMinOf(characteristic, upper), printedRounding.mlPerMin),
     asWritten,
@@ -54,6 +61,8 @@ export function certifiedLimit(limit: Limit): CertifiedLimit {
     ),
     basis,
     source,
+    edition: limit.edition,
+    clause: limit.clause,
   }
 }
 

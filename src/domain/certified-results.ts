@@ -1,7 +1,7 @@
 import type { LampId } from '../science/optics/lamps.ts'
 import type { BandPattern, ReadingCondition } from './flatness.ts'
 import type { JudgedReason, Verdict } from './judged.ts'
-import type { LimitBasis } from './limit-set.ts'
+import type { LimitBasis, PerMmOf } from './limit-set.ts'
 import type { FaceKind } from './seal.ts'
 import type { StaticTestTyped, TestSection } from './static-test.ts'
 import type { OverallVerdict } from './worst-verdict.ts'
@@ -14,7 +14,8 @@ export type CertifiedVerdict = OverallVerdict
 
 /** A limit in the unit of its result, as written at its source, with how well it is founded. */
 export type CertifiedLimit = {
-  readonly upper: Figure
+  /** Null where the limit is a lower one; a limit per millimetre is not multiplied out. */
+  readonly upper: Figure | null
   /** Flatness only. */
   readonly upperUin: Figure | null
   /** Leak rate only: mL/min at 20 °C and 101.325 kPa. */
@@ -25,6 +26,11 @@ export type CertifiedLimit = {
   readonly startAtLeastKPaGauge: Figure | null
   readonly basis: LimitBasis
   readonly source: string
+  /** Absent in records of version 1. */
+  readonly edition?: string
+  readonly clause?: string
+  readonly lower?: Figure | null
+  readonly perMmOf?: PerMmOf | null
 }
 
 /** One result beside its limit, and why the verdict is what it is. */

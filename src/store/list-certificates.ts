@@ -1,5 +1,6 @@
 import { and, desc, eq } from 'drizzle-orm'
 import type { Certificate } from '../domain/certificate.ts'
+import { liftCertificateRecord } from '../domain/lift-certificate-record.ts'
 import type { Store } from './open.ts'
 import { certificate } from './schema/certificate.ts'
 
@@ -20,4 +21,5 @@ export function listCertificates(
     )
     .orderBy(desc(certificate.id))
     .all()
+    .map((one) => ({ ...one, record: liftCertificateRecord(one.record) }))
 }

@@ -168,6 +168,12 @@ export const certificateWords = {
     noUncertainty: 'U not evaluated',
     unreadable: 'unreadable',
     atMost: (upper: string, unit: string) => `at most ${upper} ${unit}`,
+    atLeast: (lower: string, unit: string) => `at least ${lower} ${unit}`,
+    perMm: {
+      bore: 'µm per mm of chamber bore',
+      shaft: 'µm per mm of shaft diameter',
+      face: 'µm per mm of face diameter',
+    },
     asWritten: (text: string) => `written as: ${text}`,
     source: (basis: string, source: string) => `${basis}: ${source}`,
     atMostBoth: (upper: string, unit: string, other: string) =>
@@ -341,9 +347,8 @@ export const certificateWords = {
     deviations:
       'Additions to, deviations or exclusions from the methods: none but those in the notes printed with the results. Sampling: none, the seal itself was tested. Results from outside providers: none.',
     uncertainty:
-      'Uncertainty: U is the expanded uncertainty with coverage factor k = 2, about 95 % for a normal distribution. That of a flatness takes a count to be good to a quarter of a band either way (common practice, no source) and adds the departure of the optical flat from flat, where its certificate states one; the temperature of the parts, an error of the viewing angle and what a count can’t see are not in it. Where no U is printed, none was evaluated.',
+      'Uncertainty: U is the expanded uncertainty, k times the standard uncertainty of the budget that was kept with the result; k is Student’s t for about 95 % at the effective degrees of freedom of the budget, and never below 2 (JCGM 100:2008). Value and U are rounded together, U to two digits. The budgets, and what each leaves out, stand at the end of this certificate. A count is taken to be good to a quarter of a band either way unless stated otherwise (common practice, no source). Where no U is printed, none could be evaluated.',
     ruleHeading: 'Decision rule',
-    rule: 'Simple acceptance: a result is compared with its limit as it stands, before rounding, and passes when it is at or below it. The uncertainty of the result is not taken into account; the specific risk that a passed result is in truth beyond its limit is up to 50 % at the limit itself (ILAC-G8:09/2019). The rule was applied to every result in this certificate that is judged; the limit and its source stand beside the result.',
   },
 
   corrections: {
@@ -409,7 +414,11 @@ export const certificateWords = {
     released: 'Reviewed and released by',
     inspector: 'Inspector',
     department: (department: string) => `Department: ${department}`,
-    did: { flatness: 'light bands', 'static-test': 'static air test' },
+    did: {
+      flatness: 'light bands',
+      'static-test': 'static air test',
+      'measured-value': 'measured values',
+    },
     act: (act: string, days: string) => `${act}: ${days}`,
     notHandedOver: 'no hand-over recorded',
     byPassword:

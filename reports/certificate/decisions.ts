@@ -1,0 +1,134 @@
+import type { CertificateRecord } from '../../src/domain/certificate.ts'
+import type { CertifiedResult } from '../../src/domain/certified-decision.ts'
+import { coverageFactorText } from '../../src/domain/uncertain-figure.ts'
+import { certificateDecisionWords as words } from '../../views/words/en/certificate-decisions.ts'
+import { sourceWord } from '../../views/words/en/uncertainty-sources.ts'
+import type { Block, Cell, Line } from '../document.ts'
+import { decisionDrawing } from './decision-drawing.ts'
+import { limitThatHolds, resultName, valueWithUnit } from './decision-names.ts'
+import { verdictLine } from './limit-cell.ts'
+import { printMoment } from './print-when.ts'
+
+/** How each result that counts was decided; nothing in a record that knew no uncertainty. */
+export function decisionBlocks({ results }: CertificateRecord): readonly Block[] {
+  if (results.length === 0) return []
+  return [
+    { kind: 'heading', text: words.heading },
+    { kind: 'paragraph', text: words.intro },
+    {
+      kind: 'table',
+      columns: words.columns.map((title, index) => ({
+        title,
+        share: [104, 120, 138, 112][index] ?? 1,
+      })),
+      rows: results.map((one) => ({ cells: cellsOf(one) })),
+    },
+  ]
+}
+
+function cellsOf(result: CertifiedResult): readonly Cell[] {
+  const { uncertainty, instrumentNumbers, method, recordedByName } = result
+  const drawing = decisionDrawing(result)
+  return [
+    {
+      lines: [
+        { text: resultName(result), style: 'strong' },
+        { text: words.by(method, instrumentNumbers.join(', '), recordedByName), style: 'small' },
+      ],
+    },
+    {
+      lines: [
+        { text: valueWithUnit(result), style: 'value' },
+        {
+          text:
+            uncertainty === null
+              ? words.noUncertainty
+              : words.factor(coverageFactorText(uncertainty.coverageFactor)),
+          style: 'small',
+        },
+      ],
+    },
+    {
+      lines: [{ text: limitThatHolds(result) }],
+      ...(drawing === undefined ? {} : { bar: drawing }),
+    },
+    { lines: verdictLines(result) },
+  ]
+}
+
+function verdictLines(result: CertifiedResult): readonly Line[] {
+  const { conformancePercent, riskPercent, verdict, largestSource, concession } = result
+  const small = (text: string): Line => ({ text, style: 'small' })
+  return [
+    verdictLine(result),
+    ...(conformancePercent === null ? [] : [small(words.conforms(conformancePercent.text))]),
+    ...(riskPercent === null ? [] : [small(words.risk(riskPercent.text))]),
+    ...(verdict === 'undecidable' && largestSource !== null
+      ? [small(words.improve(sourceWord(largestSource)))]
+      : []),
+    ...(concession === null ? [] : [small(words.conceded)]),
+  ]
+}
+
+/** What was accepted, allowed or left standing by a person's word, each with its reason. */
+export function waiverBlocks(record: CertificateRecord): readonly Block[] {
+  const { concessions, exceptions, doubts } = words
+  return [
+    ...listed(
+      concessions.heading,
+      concessions.intro,
+      record.results.flatMap((one) => concessionItem(one)),
+    ),
+    ...listed(
+      exceptions.heading,
+      exceptions.intro,
+      record.exceptions.map((one) =>
+        exceptions.item({
+          number: one.instrumentNumber,
+          fault: exceptions.faults[one.fault],
+          reason: one.reason,
+          by: one.allowedByName,
+          at: printMoment(one.allowedAt),
+        }),
+      ),
+    ),
+    ...listed(
+      doubts.heading,
+      null,
+      record.doubts.map(({ instrumentNumber, foundOn, answer, reason, byName }) =>
+        doubts.item(
+          instrumentNumber,
+          foundOn,
+          answer === null ? doubts.unanswered : doubts.answers[answer],
+          reason,
+          byName,
+        ),
+      ),
+    ),
+  ]
+}
+
+function concessionItem(result: CertifiedResult): readonly string[] {
+  const { concession } = result
+  if (concession === null) return []
+  return [
+    words.concessions.item({
+      what: resultName(result),
+      value: valueWithUnit(result),
+      limit: limitThatHolds(result),
+      reason: concession.reason,
+      reference: concession.customerReference,
+      by: concession.byName,
+      at: printMoment(concession.at),
+    }),
+  ]
+}
+
+function listed(heading: string, intro: string | null, items: readonly string[]): readonly Block[] {
+  if (items.length === 0) return []
+  return [
+    { kind: 'heading', text: heading },
+    ...(intro === null ? [] : [{ kind: 'paragraph', text: intro } as const]),
+    { kind: 'list', items },
+  ]
+}
