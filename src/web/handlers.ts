@@ -8,6 +8,7 @@ import * as exceptions from './exceptions/handlers.ts'
 import * as flatness from './flatness/handlers.tsx'
 import * as inspection from './inspection/handlers.tsx'
 import * as instruments from './instruments/handlers.tsx'
+import * as touched from './instruments/touched.tsx'
 import * as limitComparison from './limit-sets/compare.tsx'
 import * as limitReasons from './limit-sets/explain.tsx'
 import * as limitSets from './limit-sets/handlers.tsx'
@@ -37,6 +38,7 @@ export const handlers: Readonly<Record<RouteName, Handler>> = {
   ...calculator,
   ...customers,
   ...instruments,
+  ...touched,
   ...limitSets,
   ...limitSteps,
   ...limitComparison,

@@ -97,6 +97,8 @@ export const routes = {
   showInstrument: page('get', '/instruments/:id', staff),
   addCalibration: page('post', '/instruments/:id/calibrations', ['inspector', 'manager']),
   withdrawInstrument: page('post', '/instruments/:id/withdrawal', ['inspector', 'manager']),
+  showTouched: page('get', '/instruments/:id/touched', staff),
+  answerDoubt: page('post', '/instruments/:id/touched', ['inspector']),
   listLimitSets: page('get', '/limit-sets', staff),
   compareLimitSets: page('get', '/limit-sets/compare', staff),
   newLimitSet: page('get', '/limit-sets/new', ['inspector', 'manager']),

@@ -8,6 +8,7 @@ import { addEquipment } from '../../src/store/add-equipment.ts'
 import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
 import { addHandOver } from '../../src/store/add-hand-over.ts'
 import { addInstrument } from '../../src/store/add-instrument.ts'
+import { addInstrumentFile } from '../../src/store/add-instrument-file.ts'
 import { addLimitSet } from '../../src/store/add-limit-set.ts'
 import { addLimitSetStep } from '../../src/store/add-limit-set-step.ts'
 import { addMeasuredValue } from '../../src/store/add-measured-value.ts'
@@ -20,6 +21,8 @@ import { addUser } from '../../src/store/add-user.ts'
 import { addWorkOrder } from '../../src/store/add-work-order.ts'
 import { agreeCustomerRule } from '../../src/store/agree-customer-rule.ts'
 import { agreeOrderRule } from '../../src/store/agree-order-rule.ts'
+import { answerDoubts } from '../../src/store/answer-doubts.ts'
+import { calibrationsOf } from '../../src/store/calibrations-of.ts'
 import { clearSignInFailures } from '../../src/store/clear-sign-in-failures.ts'
 import { latestHandOver } from '../../src/store/latest-hand-over.ts'
 import { moveWorkOrder } from '../../src/store/move-work-order.ts'
@@ -31,6 +34,7 @@ import { release } from '../../src/store/release.ts'
 import { removeSession } from '../../src/store/remove-session.ts'
 import { revokeToken } from '../../src/store/revoke-token.ts'
 import { setActive } from '../../src/store/set-active.ts'
+import { setInstrumentHolder } from '../../src/store/set-instrument-holder.ts'
 import { setPassword } from '../../src/store/set-password.ts'
 import { stateDecontamination } from '../../src/store/state-decontamination.ts'
 import { withdrawInstrument } from '../../src/store/withdraw-instrument.ts'
@@ -83,6 +87,18 @@ const conceded = {
   customerReference: 'Letter 4711',
 } as const
 
+const foundBeyond = ({ store, lamp }: Shop) =>
+  addCalibration(
+    store,
+    newCalibration({
+      instrumentId: lamp.id,
+      calibratedOn: '2026-11-25',
+      dueOn: '2027-11-25',
+      asFound: 'beyond',
+    }),
+    operator,
+  )
+
 /** Every file of the store that writes in a transaction, with an act that makes it do so. */
 const cases: Readonly<Record<string, Case>> = {
   'add-customer': {
@@ -127,6 +143,47 @@ const cases: Readonly<Record<string, Case>> = {
         store,
         { instrumentId: lamp.id, on: '2026-11-25', reason: 'broken' },
         operator,
+      ),
+  },
+  'set-instrument-holder': {
+    act: (store, { lamp, cast }) =>
+      setInstrumentHolder(store, { instrumentId: lamp.id, holder: 'Bench 2' }, actorOf(cast.tess)),
+  },
+  'add-instrument-file': {
+    act: (store, { lamp, cast }) =>
+      addInstrumentFile(
+        store,
+        {
+          instrumentId: lamp.id,
+          calibrationId: lamp.calibrations[0]!.id,
+          kind: 'file',
+          name: 'K-1.pdf',
+          mediaType: 'application/pdf',
+          bytes: Buffer.from('%PDF-1.7'),
+        },
+        actorOf(cast.tess),
+      ),
+  },
+  'answer-doubts': {
+    before: (shop) => {
+      doTheWork(shop)
+      foundBeyond(shop)
+    },
+    act: (store, { lamp, cast }) =>
+      answerDoubts(
+        store,
+        {
+          instrumentId: lamp.id,
+          calibrationId: calibrationsOf(store).all({ id: lamp.id }).at(-1)!.id,
+          subjects: [
+            { subjectKind: 'flatness-reading', subjectId: 1 },
+            { subjectKind: 'flatness-reading', subjectId: 2 },
+          ],
+          answer: 'stands',
+          reason: 'the error changes nothing here',
+          by: cast.ian,
+        },
+        actorOf(cast.ian),
       ),
   },
   'add-work-order': {

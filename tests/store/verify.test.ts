@@ -53,6 +53,7 @@ describe('the audit trail', () => {
       'add-equipment',
       'add-flatness-reading',
       'add-instrument',
+      'add-instrument-file',
       'add-limit-set',
       'add-measured-value',
       'add-seal',
@@ -60,6 +61,7 @@ describe('the audit trail', () => {
       'add-user',
       'add-work-order',
       'agree-rule',
+      'answer-doubt',
       'approve-limit-set',
       'correct-flatness-reading',
       'correct-measured-value',
@@ -69,6 +71,7 @@ describe('the audit trail', () => {
       'refuse',
       'release',
       'retire-limit-set',
+      'set-instrument-holder',
     ])
   })
 

@@ -1,13 +1,19 @@
+import type { Instrument } from '../../src/domain/instrument.ts'
+import { addCalibration } from '../../src/store/add-calibration.ts'
 import { addConcession } from '../../src/store/add-concession.ts'
 import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
 import { addHandOver } from '../../src/store/add-hand-over.ts'
+import { addInstrumentFile } from '../../src/store/add-instrument-file.ts'
 import { addLimitSet } from '../../src/store/add-limit-set.ts'
 import { addLimitSetStep } from '../../src/store/add-limit-set-step.ts'
 import { addMeasuredValue } from '../../src/store/add-measured-value.ts'
 import { addStaticTest } from '../../src/store/add-static-test.ts'
 import { agreeCustomerRule } from '../../src/store/agree-customer-rule.ts'
 import { agreeOrderRule } from '../../src/store/agree-order-rule.ts'
+import { answerDoubts } from '../../src/store/answer-doubts.ts'
 import { refuse } from '../../src/store/refuse.ts'
+import { setInstrumentHolder } from '../../src/store/set-instrument-holder.ts'
+import { newCalibration } from './build-instrument.ts'
 import { addInCalibration, approved, buildShop, newLimitSet, type Shop } from './build-shop.ts'
 import { actorOf, operator } from './cast.ts'
 import {
@@ -40,6 +46,24 @@ function concede(shop: Shop): void {
   addConcession(store, { workOrderId, asked, by: cast.ian }, actorOf(cast.ian))
 }
 
+/** The dial was found beyond its tolerance; both values read with it stand. It has papers. */
+function doubtAndKeep({ store, cast }: Shop, dial: Instrument): void {
+  const of = { instrumentId: dial.id }
+  const dates = { calibratedOn: '2026-11-25', dueOn: '2027-11-25' }
+  const found = newCalibration({ ...of, ...dates, asFound: 'beyond', asLeft: 'within' })
+  const { id: calibrationId } = addCalibration(store, found, operator)
+  const subjects = [1, 2].map((subjectId) => ({
+    subjectKind: 'measured-value' as const,
+    subjectId,
+  }))
+  const said = { answer: 'stands', reason: 'only its upper end was off', by: cast.ian } as const
+  answerDoubts(store, { ...of, calibrationId, subjects, ...said }, actorOf(cast.ian))
+  setInstrumentHolder(store, { ...of, holder: 'Bench 2' }, actorOf(cast.tess))
+  const file = { kind: 'file', name: 'K-1.txt', mediaType: 'text/plain; charset=utf-8' } as const
+  const bytes = Buffer.from('0.02 mm at 9 mm')
+  addInstrumentFile(store, { ...of, calibrationId, ...file, bytes }, actorOf(cast.ian))
+}
+
 /**
  * A shop with a row in every table of records: one order released with its certificate, one
  * refused, corrected and handed over again. The newest reading, test and value are corrections, and
@@ -68,6 +92,7 @@ export function fillShop(shop: Shop = buildShop()): Shop {
   const misread = addMeasuredValue(store, freshValue(shop, dial, of), tess)
   const value = { ...of, replacesId: misread.id, reason: 'needle turned twice' }
   addMeasuredValue(store, freshValue(shop, dial, value), tess)
+  doubtAndKeep(shop, dial)
   addHandOver(store, { workOrderId: second.id, note: 'second time' }, tess)
   const limits = newLimitSet().limits.map((one) => {
     return one.characteristic === 'static-drop' ? { ...one, startAtLeastKPaGauge: 170 } : one

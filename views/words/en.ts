@@ -20,6 +20,7 @@ import { recordingWords } from './en/recording.ts'
 import { resultsWords } from './en/results.ts'
 import { signInWords } from './en/sign-in.ts'
 import { staticTestsWords } from './en/static-tests.ts'
+import { touchedWords } from './en/touched.ts'
 import { tradeWords } from './en/trade.ts'
 import { uncertaintyWords } from './en/uncertainty.ts'
 import { workOrdersWords } from './en/work-orders.ts'
@@ -49,6 +50,7 @@ export const words = {
   people: peopleWords,
   results: resultsWords,
   staticTests: staticTestsWords,
+  touched: touchedWords,
   trade: tradeWords,
   workOrders: workOrdersWords,
 } as const

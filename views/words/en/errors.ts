@@ -33,6 +33,7 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'no-equipment': () => 'There is no such position.',
   'no-instrument': () => 'There is no such instrument.',
   'no-doubt': () => 'No calibration found this instrument out of tolerance.',
+  'not-of-instrument': () => 'That calibration belongs to another instrument.',
   'not-in-doubt': () =>
     'One of these records is not in doubt by this calibration. Look at the list again.',
   'own-record': () => 'Nobody says of their own record that it stands: another inspector answers.',
