@@ -81,7 +81,7 @@ function combinedCells(
 ): readonly Cell[] {
   return [
     { lines: [{ text: words.combined, style: 'strong' }] },
-    { lines: [] },
+    { lines: [{ text: words.notApplicable }] },
     { lines: [{ text: printed(standardUncertainty), style: 'strong' }] },
     { lines: [{ text: degreesText(effectiveDegreesOfFreedom) }] },
   ]

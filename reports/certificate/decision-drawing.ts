@@ -10,7 +10,7 @@ const widthPx = 240
 
 /** The picture of a decision; undefined where nothing was weighed. */
 export function decisionDrawing(result: CertifiedResult): Picture | undefined {
-  const { decision, uncertainty, value, lower, upper, text } = result
+  const { decision, uncertainty, value, lower, upper, text, beyondPercent } = result
   if (decision === null || uncertainty === null || value === null) return undefined
   const { storedPerPrinted } = printedUnit[result.characteristic]
   const printed = (stored: number) => stored / storedPerPrinted
@@ -34,7 +34,7 @@ export function decisionDrawing(result: CertifiedResult): Picture | undefined {
         lowerAcceptance: '',
         upperAcceptance: '',
         value: text,
-        beyond: '',
+        beyond: beyondPercent === null ? '' : words.beyond(beyondPercent.text),
       },
       widthPx,
     }),

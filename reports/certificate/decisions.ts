@@ -19,7 +19,7 @@ export function decisionBlocks({ results }: CertificateRecord): readonly Block[]
       kind: 'table',
       columns: words.columns.map((title, index) => ({
         title,
-        share: [104, 120, 138, 112][index] ?? 1,
+        share: [105, 126, 240][index] ?? 1,
       })),
       rows: results.map((one) => ({ cells: cellsOf(one) })),
     },
@@ -27,7 +27,7 @@ export function decisionBlocks({ results }: CertificateRecord): readonly Block[]
 }
 
 function cellsOf(result: CertifiedResult): readonly Cell[] {
-  const { uncertainty, instrumentNumbers, method, recordedByName } = result
+  const { instrumentNumbers, method, recordedByName } = result
   const drawing = decisionDrawing(result)
   return [
     {
@@ -36,38 +36,42 @@ function cellsOf(result: CertifiedResult): readonly Cell[] {
         { text: words.by(method, instrumentNumbers.join(', '), recordedByName), style: 'small' },
       ],
     },
-    {
-      lines: [
-        { text: valueWithUnit(result), style: 'value' },
-        {
-          text:
-            uncertainty === null
-              ? words.noUncertainty
-              : words.factor(coverageFactorText(uncertainty.coverageFactor)),
-          style: 'small',
-        },
-      ],
-    },
-    {
-      lines: [{ text: limitThatHolds(result) }],
-      ...(drawing === undefined ? {} : { bar: drawing }),
-    },
-    { lines: verdictLines(result) },
+    { lines: [...verdictLines(result), ...valueLines(result), ...certaintyLines(result)] },
+    drawing === undefined ? { lines: [{ text: words.notWeighed }] } : { lines: [], bar: drawing },
   ]
 }
 
 function verdictLines(result: CertifiedResult): readonly Line[] {
-  const { conformancePercent, riskPercent, verdict, largestSource, concession } = result
-  const small = (text: string): Line => ({ text, style: 'small' })
+  return result.concession === null
+    ? [verdictLine(result)]
+    : [verdictLine(result), small(words.conceded)]
+}
+
+function valueLines(result: CertifiedResult): readonly Line[] {
+  const { uncertainty } = result
   return [
-    verdictLine(result),
+    { text: valueWithUnit(result), style: 'value' },
+    small(
+      uncertainty === null
+        ? words.noUncertainty
+        : words.factor(coverageFactorText(uncertainty.coverageFactor)),
+    ),
+    { text: limitThatHolds(result) },
+  ]
+}
+
+function certaintyLines(result: CertifiedResult): readonly Line[] {
+  const { conformancePercent, riskPercent, verdict, largestSource } = result
+  const isOpen = verdict === 'undecidable' && largestSource !== null
+  return [
     ...(conformancePercent === null ? [] : [small(words.conforms(conformancePercent.text))]),
     ...(riskPercent === null ? [] : [small(words.risk(riskPercent.text))]),
-    ...(verdict === 'undecidable' && largestSource !== null
-      ? [small(words.improve(sourceWord(largestSource)))]
-      : []),
-    ...(concession === null ? [] : [small(words.conceded)]),
+    ...(isOpen ? [small(words.improve(sourceWord(largestSource)))] : []),
   ]
+}
+
+function small(text: string): Line {
+  return { text, style: 'small' }
 }
 
 /** What was accepted, allowed or left standing by a person's word, each with its reason. */

@@ -43,6 +43,8 @@ export type CertifiedResult = {
   readonly decision: ConformityDecision | null
   /** As printed, in percent; null where nothing was weighed. */
   readonly conformancePercent: Figure | null
+  /** What is left of it: the share of what is known that lies beyond a limit. */
+  readonly beyondPercent: Figure | null
   /** That the statement made is wrong; null where none was made. */
   readonly riskPercent: Figure | null
   /** What would have to improve where nothing could be decided. */

@@ -59,11 +59,14 @@ function certifiedResult(counted: CountedResult, shown: ShownResult): CertifiedR
 }
 
 function percentsOf({ decision, verdict }: Judged) {
-  if (decision === null) return { conformancePercent: null, riskPercent: null }
+  if (decision === null) {
+    return { conformancePercent: null, beyondPercent: null, riskPercent: null }
+  }
   const { conformanceProbability, falseAcceptRisk, falseRejectRisk } = decision
   const risk = verdict === 'undecidable' ? null : Math.max(falseAcceptRisk, falseRejectRisk)
   return {
     conformancePercent: percentOf(conformanceProbability),
+    beyondPercent: percentOf(1 - conformanceProbability),
     riskPercent: risk === null ? null : percentOf(risk),
   }
 }
@@ -71,8 +74,8 @@ function percentsOf({ decision, verdict }: Judged) {
 /** A tenth of a percent is as fine as a stated uncertainty bears. */
 function percentOf(share: number): Figure {
   const value = share * 100
-  if (value > 0 && value < 0.1) return { value, text: '< 0.1' }
-  if (value > 99.9 && value < 100) return { value, text: '> 99.9' }
+  if (value < 0.1) return { value, text: '< 0.1' }
+  if (value > 99.9) return { value, text: '> 99.9' }
   return figure(value, { decimals: 1 })
 }
 

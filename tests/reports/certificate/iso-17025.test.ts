@@ -69,13 +69,16 @@ const checklist: readonly (readonly [string, readonly string[]])[] = [
   ],
   ['7.8.3.1 a) test conditions', ['soaked 45 min', '20.5 °C', 'volume 5 L', 'held 600 s (10 min)']],
   ['7.8.3.1 b) statement of conformity', ['Meets its limits']],
-  ['7.8.3.1 c) uncertainty where evaluated, and where not', ['(k = 2)', 'U not evaluated']],
+  [
+    '7.8.3.1 c) uncertainty where evaluated, and where not',
+    ['(k = 2)', 'Uncertainty budgets', 'Left out, because nobody stated it'],
+  ],
   [
     '7.8.6 decision rule, its risk, to which results, against which limits',
     [
       'Simple acceptance',
-      'up to 50 % at the limit',
-      'The rule was applied to every result in this certificate that is judged',
+      'the risk of a wrong verdict is up to',
+      'It was applied to every result in this certificate that is judged',
       'at most 0.881 µm (34.7 µin)',
       'Published: Installation leaflets of several seal makers',
     ],

@@ -11,7 +11,7 @@ export const certificateDecisionWords = {
   heading: 'What was decided, and how sure it is',
   intro:
     'Each result that counts, with its expanded uncertainty, against the limit as it holds for this seal. The bar shows the result with U either way; the hatched part is where the rule does not accept.',
-  columns: ['Result', 'Value and U', 'Limit that holds', 'Verdict'],
+  columns: ['Result', 'Value, limit that holds, verdict', 'Against the limit'],
   characteristics: tradeWords.characteristic satisfies Readonly<Record<Characteristic, string>>,
   units: {
     um: 'µm',
@@ -26,9 +26,11 @@ export const certificateDecisionWords = {
   noUncertainty: 'U not known',
   unreadable: 'unreadable',
   conforms: (percent: string) => `conforms with ${percent} %`,
+  beyond: (percent: string) => `${percent} % of what is known lies beyond`,
   risk: (percent: string) => `risk of this verdict: ${percent} %`,
   improve: (source: string) => `most uncertain: ${source}`,
   noLimit: 'no limit',
+  notWeighed: 'not weighed: without an uncertainty and a limit there is nothing to draw',
   conceded: 'accepted by concession, see below',
   pictureAlternative: (value: string, limit: string) => `${value} against ${limit}`,
   by: (method: string, instruments: string, name: string) =>
@@ -100,6 +102,7 @@ export const certificateDecisionWords = {
     columns: ['Source', 'Standard uncertainty', 'Contribution', 'Degrees of freedom'],
     distribution: tradeWords.distribution,
     combined: 'Combined',
+    notApplicable: '–',
     infinite: '∞',
     total: (u: string, factor: string, expanded: string, unit: string) =>
       `u = ${u} ${unit}, k = ${factor}, U = ${expanded} ${unit}`,
