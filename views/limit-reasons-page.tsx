@@ -11,6 +11,7 @@ import { limitText } from './figures/limit-text.ts'
 import { numberText } from './figures/number-text.ts'
 import { LimitBasisMark } from './limit-list.tsx'
 import { type Frame, Page } from './page.tsx'
+import { inSentence } from './words/en/in-sentence.ts'
 import { tradeWord } from './words/en/trade.ts'
 import { words } from './words/en.ts'
 
@@ -59,7 +60,7 @@ const Part: FC<{ part: ExplainedPart }> = ({ part }) => {
         <p class="soft">
           {w.unlimited}{' '}
           {unlimited
-            .map((one) => words.trade.characteristic[one.characteristic].toLowerCase())
+            .map((one) => inSentence(words.trade.characteristic[one.characteristic]))
             .join(', ')}
           .
         </p>

@@ -79,7 +79,7 @@ export const UncertaintyPage: FC<{ frame: Frame; question: UncertaintyQuestion }
         </aside>
       </form>
       {answer === null ? null : (
-        <section class="stack">
+        <section class="calculator-more">
           <UncertaintyBudget answer={answer} />
         </section>
       )}

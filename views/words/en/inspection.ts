@@ -1,6 +1,7 @@
 import type { Characteristic } from '../../../src/domain/characteristic.ts'
 import type { CountedResult } from '../../../src/domain/counted-results.ts'
 import { acknowledgementLength, type ReleaseFault } from '../../../src/domain/release-faults.ts'
+import { inSentence } from './in-sentence.ts'
 import { tradeWords } from './trade.ts'
 
 export const inspectionWords = {
@@ -178,8 +179,8 @@ export function resultTitle(
   const what = tradeWords.characteristic[characteristic]
   if (section !== null) {
     const where = `${inspectionWords.staticTest}, ${tradeWords.section[section].toLowerCase()}`
-    return `${where}, ${what.toLowerCase()}`
+    return `${where}, ${inSentence(what)}`
   }
   if (componentKind === null) return `${what} ${inspectionWords.asLeft}`
-  return `${tradeWords.componentKind[componentKind]}, ${what.toLowerCase()} ${inspectionWords.asLeft}`
+  return `${tradeWords.componentKind[componentKind]}, ${inSentence(what)} ${inspectionWords.asLeft}`
 }
