@@ -5,7 +5,7 @@ import { addCalibration } from '../../src/store/add-calibration.ts'
 import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
 import { addMeasuredValue } from '../../src/store/add-measured-value.ts'
 import { addStaticTest } from '../../src/store/add-static-test.ts'
-import { answerDoubts } from '../../src/store/answer-doubts.ts'
+import { answerDoubts, type FreshDoubtAnswer } from '../../src/store/answer-doubts.ts'
 import { listDoubts } from '../../src/store/list-doubts.ts'
 import { listTouched } from '../../src/store/list-touched.ts'
 import { readEvidence } from '../../src/store/read-evidence.ts'
@@ -154,7 +154,7 @@ describe('the answer about records in doubt', () => {
     const subjects = listDoubts(store, workOrder.id)
     const of = { ...answered(shop, { instrumentId: lamp.id, calibrationId }), subjects }
     const ian = actorOf(cast.ian)
-    const tryWith = (change: Partial<typeof of>) => () =>
+    const tryWith = (change: Partial<FreshDoubtAnswer>) => () =>
       answerDoubts(store, { ...of, ...change }, ian)
     expect(tryWith({ by: cast.mo })).toThrow('not-inspector')
     expect(tryWith({ by: { ...cast.tess, role: 'inspector' } })).toThrow('own-record')

@@ -17,11 +17,13 @@ import { addSession } from '../../src/store/add-session.ts'
 import { addSignInFailure } from '../../src/store/add-sign-in-failure.ts'
 import { addStaticTest } from '../../src/store/add-static-test.ts'
 import { addToken } from '../../src/store/add-token.ts'
+import { addUseException } from '../../src/store/add-use-exception.ts'
 import { addUser } from '../../src/store/add-user.ts'
 import { addWorkOrder } from '../../src/store/add-work-order.ts'
 import { agreeCustomerRule } from '../../src/store/agree-customer-rule.ts'
 import { agreeOrderRule } from '../../src/store/agree-order-rule.ts'
 import { answerDoubts } from '../../src/store/answer-doubts.ts'
+import { answerUseException } from '../../src/store/answer-use-exception.ts'
 import { calibrationsOf } from '../../src/store/calibrations-of.ts'
 import { clearSignInFailures } from '../../src/store/clear-sign-in-failures.ts'
 import { latestHandOver } from '../../src/store/latest-hand-over.ts'
@@ -99,6 +101,12 @@ const foundBeyond = ({ store, lamp }: Shop) =>
     operator,
   )
 
+const ask = (store: Store, { gauge, workOrder, cast }: Shop) => {
+  const of = { instrumentId: gauge.id, workOrderId: workOrder.id, by: cast.tess }
+  const wish = { fault: 'out-of-range', reason: 'the other one is away' } as const
+  return addUseException(store, { ...of, ...wish }, actorOf(cast.tess))
+}
+
 /** Every file of the store that writes in a transaction, with an act that makes it do so. */
 const cases: Readonly<Record<string, Case>> = {
   'add-customer': {
@@ -163,6 +171,15 @@ const cases: Readonly<Record<string, Case>> = {
         },
         actorOf(cast.tess),
       ),
+  },
+  'add-use-exception': { act: ask },
+  'answer-use-exception': {
+    before: (shop) => ask(shop.store, shop),
+    act: (store, { cast }) => {
+      const allowed = { answer: 'allowed', validUntil: '2026-11-30', reason: 'compared' } as const
+      const of = { useExceptionId: 1, by: cast.ian }
+      answerUseException(store, { ...of, ...allowed }, actorOf(cast.ian))
+    },
   },
   'answer-doubts': {
     before: (shop) => {

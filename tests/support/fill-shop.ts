@@ -1,4 +1,5 @@
 import type { Instrument } from '../../src/domain/instrument.ts'
+import type { WorkOrder } from '../../src/domain/work-order.ts'
 import { addCalibration } from '../../src/store/add-calibration.ts'
 import { addConcession } from '../../src/store/add-concession.ts'
 import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
@@ -8,9 +9,11 @@ import { addLimitSet } from '../../src/store/add-limit-set.ts'
 import { addLimitSetStep } from '../../src/store/add-limit-set-step.ts'
 import { addMeasuredValue } from '../../src/store/add-measured-value.ts'
 import { addStaticTest } from '../../src/store/add-static-test.ts'
+import { addUseException } from '../../src/store/add-use-exception.ts'
 import { agreeCustomerRule } from '../../src/store/agree-customer-rule.ts'
 import { agreeOrderRule } from '../../src/store/agree-order-rule.ts'
 import { answerDoubts } from '../../src/store/answer-doubts.ts'
+import { answerUseException } from '../../src/store/answer-use-exception.ts'
 import { refuse } from '../../src/store/refuse.ts'
 import { setInstrumentHolder } from '../../src/store/set-instrument-holder.ts'
 import { newCalibration } from './build-instrument.ts'
@@ -64,6 +67,15 @@ function doubtAndKeep({ store, cast }: Shop, dial: Instrument): void {
   addInstrumentFile(store, { ...of, calibrationId, ...file, bytes }, actorOf(cast.ian))
 }
 
+/** The gauge may be used for an order although its readings lie beyond its range. */
+function askAndAnswer({ store, cast, gauge }: Shop, { id: workOrderId }: WorkOrder): void {
+  const wish = { fault: 'out-of-range', reason: 'the other one is away' } as const
+  const asked = { ...wish, instrumentId: gauge.id, workOrderId, by: cast.tess }
+  const { id: useExceptionId } = addUseException(store, asked, actorOf(cast.tess))
+  const said = { answer: 'allowed', validUntil: '2026-11-30', reason: 'compared today' } as const
+  answerUseException(store, { ...said, useExceptionId, by: cast.ian }, actorOf(cast.ian))
+}
+
 /**
  * A shop with a row in every table of records: one order released with its certificate, one
  * refused, corrected and handed over again. The newest reading, test and value are corrections, and
@@ -93,6 +105,7 @@ export function fillShop(shop: Shop = buildShop()): Shop {
   const value = { ...of, replacesId: misread.id, reason: 'needle turned twice' }
   addMeasuredValue(store, freshValue(shop, dial, value), tess)
   doubtAndKeep(shop, dial)
+  askAndAnswer(shop, second)
   addHandOver(store, { workOrderId: second.id, note: 'second time' }, tess)
   const limits = newLimitSet().limits.map((one) => {
     return one.characteristic === 'static-drop' ? { ...one, startAtLeastKPaGauge: 170 } : one
