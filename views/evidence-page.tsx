@@ -70,15 +70,17 @@ export const EvidencePage: FC<EvidencePageProps> = (props) => {
 /** Records made with an instrument that was found out of tolerance since. */
 const Doubts: FC<{ doubts: readonly Doubt[] }> = ({ doubts }) => {
   const open = doubts.filter((one) => one.answer !== 'stands')
-  const ids = [...new Set(open.map((one) => one.instrumentId))]
+  const ids = [...new Set(open.map((one) => one.calibrationId))]
   if (ids.length === 0) return null
   return (
     <Caution sign={words.chrome.caution} title={w.doubtTitle}>
       {ids.map((id) => {
-        const one = open.find((doubt) => doubt.instrumentId === id)
+        const one = open.find((doubt) => doubt.calibrationId === id)
         return one === undefined ? null : (
           <p>
-            <a href={`/instruments/${id}`}>{w.doubt(one.instrumentNumber, one.foundOn)}</a>
+            <a href={`/instruments/${one.instrumentId}/touched?calibration=${id}`}>
+              {w.doubt(one.instrumentNumber, one.foundOn)}
+            </a>
           </p>
         )
       })}
