@@ -25,6 +25,7 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
     `SELECT number FROM work_order WHERE id = (
       SELECT work_order_id FROM measured_value WHERE id = ${measured})`,
   )
+  const doubted = ask("SELECT instrument_id FROM calibration WHERE as_found = 'beyond'")
   const own = ask(
     `SELECT number FROM work_order WHERE customer_id = 1 AND stage = 'dispatched' ORDER BY id DESC`,
   )
@@ -58,6 +59,7 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
       ...of(`/work-orders/${measuredOrder}/results/measured-value/${measured}`),
       ...of('/calculator?lamp=sodium&bands=2,25', '/instruments', '/instruments/10'),
       ...of(conformity, '/calculator/conformity'),
+      ...of(`/instruments/${doubted}/touched`),
       ...of('/certificates', '/customers', '/customers/1', '/customers/1/seals/new', '/account'),
       { path: '/work-orders/W-1999-0001', status: 404 },
       { path: '/people', status: 403 },
@@ -67,6 +69,7 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
       ...of(`/work-orders/${handedOver}/results/static-test-leak/${tested}`),
       ...of(`/work-orders/${handedOver}/results/static-test-drop/${tested}`),
       ...of(`/work-orders/${corrected}/inspection`, `/certificates/${certificate}`),
+      ...of(`/instruments/${doubted}/touched`),
       ...of(
         '/limit-sets',
         '/limit-sets/3',
