@@ -85,7 +85,7 @@ const Done: FC<{ result: ShownResult; compared: ComparedTrials }> = ({ result, c
         trials={run}
         linear={linear}
         unitText={unit}
-        widthPx={560}
+        widthPx={400}
         texts={{
           title: w.drawing,
           linear: (interval) => `${w.linear}: ${interval}`,
