@@ -10,6 +10,7 @@ import { ErrorSummary } from './components/error-summary.tsx'
 import { Field } from './components/field.tsx'
 import { SelectField } from './components/select-field.tsx'
 import { numberText } from './figures/number-text.ts'
+import { InstrumentNumbersFields } from './instruments/numbers-fields.tsx'
 import { ownErrorOf, ownSentence } from './own-error-of.ts'
 import { instrumentSentences } from './words/en/instruments.ts'
 import { words } from './words/en.ts'
@@ -33,7 +34,7 @@ export const InstrumentForm: FC<{
       <ErrorSummary
         title={chrome.faultsTitle}
         faults={faults.map((one) => ({
-          fieldId: one.field,
+          fieldId: one.field === 'kind' ? 'kind-1' : one.field,
           message: ownSentence(one, instrumentSentences),
         }))}
       />
@@ -76,6 +77,7 @@ export const InstrumentForm: FC<{
         <Field {...plain('range')} label={w.range} hint={w.rangeHint} />
         <Field {...plain('resolution')} label={w.resolution} />
       </div>
+      <InstrumentNumbersFields typed={typed} faults={faults} />
       <ButtonRow>
         <Button label={w.submit} kind="main" />
       </ButtonRow>

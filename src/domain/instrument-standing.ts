@@ -4,6 +4,21 @@ import { instrumentUse } from './instrument-use.ts'
 /** A calibration that runs out within so many days is said (our own choice). */
 export const calibrationNoticeDays = 30
 
+/** What a list of instruments can be narrowed down to; what needs a look stands first. */
+export const instrumentStates = [
+  'overdue',
+  'never-calibrated',
+  'due-soon',
+  'in-calibration',
+  'withdrawn',
+] as const
+export type InstrumentState = (typeof instrumentStates)[number]
+
+/** One word for how an instrument stands: what runs out soon is told apart. */
+export function instrumentState({ use, isDueSoon }: InstrumentStanding): InstrumentState {
+  return isDueSoon ? 'due-soon' : use.status
+}
+
 /** An instrument with what its label says on a day. */
 export type InstrumentStanding = {
   readonly instrument: Instrument

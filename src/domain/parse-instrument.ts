@@ -1,6 +1,7 @@
 import { lampIds } from '../science/optics/lamps.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
 import { instrumentKinds, type NewInstrument } from './instrument.ts'
+import { parseInstrumentNumbers } from './parse-instrument-numbers.ts'
 import type { Parsed } from './parsed.ts'
 
 export const instrumentFields = [
@@ -12,6 +13,11 @@ export const instrumentFields = [
   'flatToleranceUm',
   'range',
   'resolution',
+  'unit',
+  'rangeFrom',
+  'rangeTo',
+  'resolutionStep',
+  'largestError',
 ] as const
 
 export const instrumentTextLength = {
@@ -41,11 +47,7 @@ export function parseInstrument(input: Input): Parsed<NewInstrument> {
     ),
     range: fields.optionalText('range', length.range),
     resolution: fields.optionalText('resolution', length.resolution),
-    unit: '',
-    rangeFrom: null,
-    rangeTo: null,
-    resolutionStep: null,
-    largestError: null,
+    ...parseInstrumentNumbers(fields, input.kind),
   })
 }
 

@@ -8,12 +8,20 @@ import { guard } from './guard.ts'
 import { handlers } from './handlers.ts'
 import { onError, onNotFound, onTooLarge } from './on-error.tsx'
 import { isOwnOrigin } from './own-origin.ts'
+import { uploadLimitBytes } from './read-upload.ts'
 import { type Route, type RouteName, routes } from './route-table.ts'
 import { serveAsset } from './serve-asset.ts'
 import { readSession, readToken } from './session.ts'
 
-/** Forms and records are small; a trace for the calculator may hold a shift of readings. */
-export const bodyLimitBytes = { usual: 256 * 1024, trace: 8 * 1024 * 1024 } as const
+/**
+ * Forms and records are small; a trace for the calculator may hold a shift of readings, and photos
+ * come with instruments.
+ */
+export const bodyLimitBytes = {
+  usual: 256 * 1024,
+  trace: 8 * 1024 * 1024,
+  upload: uploadLimitBytes,
+} as const
 
 /** Builds the application around what the composition root hands it. */
 export function createApp(shop: Shop): Hono<AppEnv> {
@@ -25,23 +33,39 @@ export function createApp(shop: Shop): Hono<AppEnv> {
     c.set('view', readView(c))
     await next()
   })
+  app.use(routes.showInstrumentFile.path, sandbox)
   app.use(headers(shop.origin))
   app.get('/healthz', (c) => c.json({ status: 'ok' }))
   app.get('/assets/*', (c) => serveAsset(c))
   const ownForms = csrf({ origin: (origin, c) => isOwnOrigin(c as AppContext, origin) })
   // The machine interface takes no forms, and looks itself at who sends a session's cookie.
   app.use((c, next) => (c.req.path.startsWith('/api/') ? next() : ownForms(c, next)))
-  const usual = bodyLimit({
-    maxSize: bodyLimitBytes.usual,
-    onError: (c) => onTooLarge(c as AppContext),
+  const [usual, trace, upload] = [limit('usual'), limit('trace'), limit('upload')]
+  app.use((c, next) => {
+    if (c.req.path === routes.apiPressureChange.path) return trace(c, next)
+    return (isUpload(c) ? upload : usual)(c, next)
   })
-  const trace = bodyLimit({
-    maxSize: bodyLimitBytes.trace,
-    onError: (c) => onTooLarge(c as AppContext),
-  })
-  app.use((c, next) => (c.req.path === routes.apiPressureChange.path ? trace : usual)(c, next))
   for (const name of Object.keys(routes) as RouteName[]) mount(app, routes[name], handlers[name])
   return app
+}
+
+function limit(kind: keyof typeof bodyLimitBytes) {
+  const maxSize = bodyLimitBytes[kind]
+  return bodyLimit({ maxSize, onError: (c) => onTooLarge(c as AppContext) })
+}
+
+/** Of those signed in alone: nobody else has a reason to send so much. */
+function isUpload(c: AppContext): boolean {
+  const isItsPath = /^\/instruments\/\d+\/files$/.test(c.req.path)
+  return isItsPath && c.req.method === 'POST' && readSession(c) !== undefined
+}
+
+/** What somebody uploaded is shown without any right: no script, no form, no origin. */
+async function sandbox(c: AppContext, next: () => Promise<void>): Promise<void> {
+  await next()
+  const type = c.res.headers.get('content-type') ?? ''
+  if (type.startsWith('text/html')) return
+  c.res.headers.set('content-security-policy', "default-src 'none'; sandbox")
 }
 
 function mount(app: Hono<AppEnv>, route: Route, handler: Handler): void {

@@ -7,6 +7,7 @@ import * as customers from './customers/handlers.tsx'
 import * as exceptions from './exceptions/handlers.ts'
 import * as flatness from './flatness/handlers.tsx'
 import * as inspection from './inspection/handlers.tsx'
+import * as instrumentFiles from './instruments/files.ts'
 import * as instruments from './instruments/handlers.tsx'
 import * as touched from './instruments/touched.tsx'
 import * as limitComparison from './limit-sets/compare.tsx'
@@ -38,6 +39,7 @@ export const handlers: Readonly<Record<RouteName, Handler>> = {
   ...calculator,
   ...customers,
   ...instruments,
+  ...instrumentFiles,
   ...touched,
   ...limitSets,
   ...limitSteps,

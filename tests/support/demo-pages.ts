@@ -58,7 +58,7 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
       ...of('/limit-sets/compare', '/limit-sets/compare?sets=3&sets=4'),
       ...of(`/work-orders/${measuredOrder}/results/measured-value/${measured}`),
       ...of('/calculator?lamp=sodium&bands=2,25', '/instruments', '/instruments/10'),
-      ...of(conformity, '/calculator/conformity'),
+      ...of(conformity, '/calculator/conformity', '/calculator/uncertainty'),
       ...of(`/instruments/${doubted}/touched`),
       ...of('/certificates', '/customers', '/customers/1', '/customers/1/seals/new', '/account'),
       { path: '/work-orders/W-1999-0001', status: 404 },

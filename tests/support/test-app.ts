@@ -29,6 +29,13 @@ export type TestApp = {
     as?: string,
     headers?: Record<string, string>,
   ) => Promise<Response>
+  /** Posts a form with a file, as a browser on our own page does. */
+  readonly upload: (
+    path: string,
+    form: FormData,
+    as?: string,
+    headers?: Record<string, string>,
+  ) => Promise<Response>
   /** Posts JSON with the session's cookie (or the headers given). */
   readonly postJson: (
     path: string,
@@ -96,6 +103,8 @@ export function testApp(store: Store = openTestStore()): TestApp {
           ...headersOf(as, headers),
         },
       }),
+    upload: (path, form, as, headers) =>
+      send(path, { method: 'POST', body: form, headers: headersOf(as, headers) }),
     postJson: (path, body, as, headers) =>
       send(path, {
         method: 'POST',

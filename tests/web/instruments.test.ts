@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest'
+import { addInstrument } from '../../src/store/add-instrument.ts'
 import { listAudit } from '../../src/store/list-audit.ts'
 import { listInstruments } from '../../src/store/list-instruments.ts'
 import { requireInstrument } from '../../src/store/require-instrument.ts'
+import { newInstrument } from '../support/build-instrument.ts'
 import { buildShop } from '../support/build-shop.ts'
+import { operator } from '../support/cast.ts'
 import { testApp } from '../support/test-app.ts'
 
 const lamp = { kind: 'lamp', number: 'L-09', name: 'Sodium lamp', lampId: 'sodium', formKey: 'k' }
@@ -41,6 +44,33 @@ describe('the list of instruments', () => {
     expect(late.indexOf('>G-01<')).toBeLessThan(late.indexOf('>F-01<'))
   })
 
+  it('puts the others below by kind, with who holds each', async () => {
+    const { get, post, shop } = shopApp()
+    await post(`/instruments/${shop.lamp.id}/holder`, { holder: 'Bench 2 & shelf' }, 'tess')
+    const text = await (await get('/instruments', 'tess')).text()
+    expect(text).not.toContain('Needs a look')
+    expect(text.indexOf('<h2>Lamp</h2>')).toBeLessThan(text.indexOf('<h2>Pressure gauge</h2>'))
+    expect(text).toContain('Bench 2 &amp; shelf')
+    expect(text).not.toContain('<h2>Balance</h2>')
+  })
+
+  it('offers the ways in which they stand once there are many', async () => {
+    const { get, store } = shopApp()
+    expect(await (await get('/instruments', 'tess')).text()).not.toContain('state=')
+    for (let n = 10; n < 18; n += 1) {
+      addInstrument(store, newInstrument('thermometer', { number: `T-${n}` }), operator)
+    }
+    const all = await (await get('/instruments', 'tess')).text()
+    expect(all).toContain('href="/instruments?state=never-calibrated"')
+    expect(all).not.toContain('state=withdrawn')
+    const never = await (await get('/instruments?state=never-calibrated', 'tess')).text()
+    expect(never).toContain('>T-17<')
+    expect(never).not.toContain('>G-01<')
+    expect(never).toContain('href="/instruments?kind=lamp&amp;state=never-calibrated"')
+    const none = await get('/instruments?kind=lamp&state=never-calibrated', 'tess')
+    expect(await none.text()).toContain('No such instrument')
+  })
+
   it('shows its form to inspector and manager only', async () => {
     const { get } = shopApp()
     expect(await (await get('/instruments', 'tess')).text()).not.toContain('Add an instrument')
@@ -75,6 +105,22 @@ describe('a new instrument', () => {
     expect(text).toContain('Only an optical flat has this.')
     expect(text).toContain('value="k"')
     expect(listInstruments(store)).toHaveLength(4)
+  })
+
+  it('is recorded with its range in numbers, and says what to do about one that says nothing', async () => {
+    const { get, post } = shopApp()
+    const gauge = { kind: 'pressure-gauge', number: 'G-09', name: 'Gauge', formKey: 'g' }
+    const numbers = { rangeFrom: '0', rangeTo: '400', resolutionStep: '0,1', largestError: '0.4' }
+    const answer = await post('/instruments', { ...gauge, ...numbers }, 'ian')
+    expect(answer.status).toBe(422)
+    const text = await answer.text()
+    expect(text).toContain('Choose the unit of the numbers.')
+    expect(text).toContain('value="0,1"')
+    const added = await post('/instruments', { ...gauge, ...numbers, unit: 'kPa' }, 'ian')
+    const page = await (await get(added.headers.get('location') ?? '', 'tess')).text()
+    expect(page).toContain('0 to 400 kPa')
+    expect(page).toContain('0.1 kPa')
+    expect(page).toContain('0.4 kPa')
   })
 
   it('is refused under a number that is taken', async () => {
@@ -127,10 +173,85 @@ describe('an instrument', () => {
     expect(await answer({ calibratedOn: '2026-11-26' })).toContain('This day is still to come.')
     expect(await answer({ dueOn: '2026-11-20' })).toContain('It falls due after the day')
     const typed = await answer({ certificateNumber: '', calibratedOn: '<i>' })
-    expect(typed).toContain('Enter a value.')
+    expect(typed).toContain('Enter the number of the certificate.')
     expect(typed).toContain('value="&lt;i&gt;"')
     expect(typed).toContain('value="k-calibration"')
     expect(requireInstrument(store, shop.gauge.id).calibrations).toHaveLength(1)
+  })
+
+  it('says what a calibration found and left, and leads to what it puts in doubt', async () => {
+    const { get, post, store, shop } = shopApp()
+    const { id } = addInstrument(
+      store,
+      newInstrument('pressure-gauge', { number: 'G-08', unit: 'kPa', largestError: 0.5 }),
+      operator,
+    )
+    const path = `/instruments/${id}/calibrations`
+    const found = { ...calibration, asFound: 'within', asFoundError: '0,7', asLeft: 'within' }
+    const refused = await post(path, found, 'ian')
+    expect(refused.status).toBe(422)
+    const text = await refused.text()
+    expect(text).toContain('This error is larger than the 0.5 that the instrument may have.')
+    expect(text).toContain('href="#asFound-1"')
+    expect(text).toContain('value="0,7"')
+    const stated = { laboratory: 'Quay & Sons', expandedUncertainty: '0.2', note: 'adjusted' }
+    expect((await post(path, { ...found, ...stated, asFound: 'beyond' }, 'ian')).status).toBe(303)
+    const page = await (await get(`/instruments/${id}`, 'tess')).text()
+    const [kept] = requireInstrument(store, id).calibrations
+    expect(page).toContain(`href="/instruments/${id}/touched?calibration=${kept?.id}"`)
+    for (const shown of [
+      'Beyond',
+      '0.7 kPa',
+      'Quay &amp; Sons',
+      'adjusted',
+      'U = 0.2 kPa, k = 2',
+    ]) {
+      expect(page).toContain(shown)
+    }
+    const other = await (await get(`/instruments/${shop.gauge.id}`, 'tess')).text()
+    expect(other).not.toContain('/touched')
+  })
+
+  it('refuses numbers where the instrument says no unit', async () => {
+    const { post, shop } = shopApp()
+    const path = `/instruments/${shop.gauge.id}/calibrations`
+    const answer = await post(path, { ...calibration, expandedUncertainty: '0.2' }, 'ian')
+    expect(answer.status).toBe(422)
+    expect(await answer.text()).toContain('says no unit')
+  })
+
+  it('says who holds it, and who held it before', async () => {
+    const { get, post, shop, setNow } = shopApp()
+    const path = `/instruments/${shop.lamp.id}`
+    expect(await (await get(path, 'tess')).text()).toContain('Nobody has recorded who holds it.')
+    const first = { holder: '<b>Bench</b>', formKey: 'h-holder' }
+    expect((await post(`${path}/holder`, first, 'tess')).status).toBe(303)
+    expect((await post(`${path}/holder`, first, 'tess')).status).toBe(303)
+    setNow('2026-11-26T10:00:00.000Z')
+    await post(`${path}/holder`, { holder: 'Inspection room' }, 'mo')
+    const text = await (await get(path, 'tess')).text()
+    expect(text).toContain('<strong>Inspection room</strong>')
+    expect(text.match(/&lt;b&gt;Bench&lt;\/b&gt;/g)).toHaveLength(1)
+    expect(text).not.toContain('<b>Bench</b>')
+    const empty = await post(`${path}/holder`, { holder: ' ' }, 'ian')
+    expect(empty.status).toBe(422)
+    expect(await empty.text()).toContain('Enter who or which place holds it.')
+  })
+
+  it('warns of what hurts, and only there', async () => {
+    const { get, store, shop } = shopApp()
+    const page = async (id: number) => (await get(`/instruments/${id}`, 'tess')).text()
+    expect(await page(shop.lamp.id)).toContain('let it cool')
+    expect(await page(shop.lamp.id)).not.toContain('mercury')
+    const green = newInstrument('lamp', { number: 'L-08', lampId: 'mercury-green' })
+    expect(await page(addInstrument(store, green, operator).id)).toContain('holds mercury')
+    const laser = newInstrument('lamp', { number: 'L-07', lampId: 'helium-neon-red' })
+    expect(await page(addInstrument(store, laser, operator).id)).toContain(
+      'never look into the beam',
+    )
+    expect(await page(shop.gauge.id)).toContain('Vent and lock the line')
+    const needle = newInstrument('profilometer', { number: 'P-01' })
+    expect(await page(addInstrument(store, needle, operator).id)).not.toContain('role="note"')
   })
 
   it('is withdrawn once, with a reason that its page then tells', async () => {

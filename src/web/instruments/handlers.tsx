@@ -1,20 +1,20 @@
 import type { Fault } from '../../domain/fault.ts'
-import type { Instrument } from '../../domain/instrument.ts'
 import { parseCalibration } from '../../domain/parse-calibration.ts'
+import { parseHolder } from '../../domain/parse-holder.ts'
 import { parseInstrument } from '../../domain/parse-instrument.ts'
 import { parseWithdrawal } from '../../domain/parse-withdrawal.ts'
 import { addCalibration as storeCalibration } from '../../store/add-calibration.ts'
 import { addInstrument } from '../../store/add-instrument.ts'
-import { requireInstrument } from '../../store/require-instrument.ts'
+import { setInstrumentHolder as storeHolder } from '../../store/set-instrument-holder.ts'
 import { withdrawInstrument as storeWithdrawal } from '../../store/withdraw-instrument.ts'
 import type { AppContext } from '../context.ts'
 import { faultOfConflict } from '../fault-of-conflict.ts'
-import { idOf } from '../id-of.ts'
 import { ownFields } from '../own-fields.ts'
 import { readForm } from '../read-form.ts'
 import { recordOnce } from '../record-once.ts'
 import { today } from '../today.ts'
 import { actor } from '../viewer.ts'
+import { instrumentOf } from './instrument-of.ts'
 import { sendInstrument, sendInstruments } from './pages.tsx'
 
 export function listInstruments(c: AppContext): Promise<Response> {
@@ -43,10 +43,10 @@ export function showInstrument(c: AppContext): Promise<Response> {
 export async function addCalibration(c: AppContext): Promise<Response> {
   const instrument = instrumentOf(c)
   const input = await readForm(c)
-  const parsed = parseCalibration(ownFields(input), { today: today(c) })
+  const parsed = parseCalibration(ownFields(input), { today: today(c), instrument })
   if (!parsed.ok) return sendInstrument(c, instrument, { input, faults: parsed.faults })
   return recordOnce(c, input, () => {
-    const fresh = { ...plainCalibration, ...parsed.value, instrumentId: instrument.id }
+    const fresh = { ...parsed.value, instrumentId: instrument.id }
     storeCalibration(c.var.shop.store, fresh, actor(c))
     return `/instruments/${instrument.id}?recorded`
   })
@@ -65,17 +65,15 @@ export async function withdrawInstrument(c: AppContext): Promise<Response> {
   })
 }
 
-function instrumentOf(c: AppContext): Instrument {
-  return requireInstrument(c.var.shop.store, idOf(c.req.param('id'), 'no-instrument'))
+/** Who or which place holds it from now on. */
+export async function setInstrumentHolder(c: AppContext): Promise<Response> {
+  const instrument = instrumentOf(c)
+  const input = await readForm(c)
+  const parsed = parseHolder(ownFields(input))
+  if (!parsed.ok) return sendInstrument(c, instrument, { input, faults: parsed.faults })
+  return recordOnce(c, input, () => {
+    const fresh = { instrumentId: instrument.id, holder: parsed.value.holder }
+    storeHolder(c.var.shop.store, fresh, actor(c))
+    return `/instruments/${instrument.id}?recorded#holders`
+  })
 }
-
-const plainCalibration = {
-  laboratory: '',
-  asFound: 'not-stated',
-  asFoundError: null,
-  asLeft: 'not-stated',
-  asLeftError: null,
-  expandedUncertainty: null,
-  coverageFactor: null,
-  note: '',
-} as const

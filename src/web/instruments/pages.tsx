@@ -3,9 +3,16 @@ import { InstrumentsPage } from '../../../views/instruments-page.tsx'
 import type { Fault } from '../../domain/fault.ts'
 import type { Input } from '../../domain/fields.ts'
 import { type Instrument, instrumentKinds } from '../../domain/instrument.ts'
-import { instrumentStanding, instrumentStandings } from '../../domain/instrument-standing.ts'
+import {
+  instrumentStanding,
+  instrumentStandings,
+  instrumentStates,
+} from '../../domain/instrument-standing.ts'
 import { calibrationFields } from '../../domain/parse-calibration.ts'
 import { instrumentFields } from '../../domain/parse-instrument.ts'
+import { currentHolders } from '../../store/current-holders.ts'
+import { listInstrumentFiles } from '../../store/list-instrument-files.ts'
+import { listInstrumentHolders } from '../../store/list-instrument-holders.ts'
 import { listInstruments } from '../../store/list-instruments.ts'
 import { withdrawalReason } from '../../store/withdrawal-reason.ts'
 import type { AppContext } from '../context.ts'
@@ -18,16 +25,16 @@ import { viewer } from '../viewer.ts'
 
 type Refused = { readonly input: Input; readonly faults: readonly Fault[] }
 
-/** The list as its address asks for it; a kind that there is not shows every one. */
+/** The list as its address asks for it; a kind or state that there is not shows every one. */
 export function sendInstruments(c: AppContext, refused?: Refused): Promise<Response> {
   const { store } = c.var.shop
-  const kind = instrumentKinds.find((one) => one === c.req.query('kind'))
-  const found = listInstruments(store, kind === undefined ? {} : { kind })
   const page = (
     <InstrumentsPage
       frame={frameOf(c)}
-      standings={instrumentStandings(found, today(c))}
-      kind={kind ?? ''}
+      standings={instrumentStandings(listInstruments(store), today(c))}
+      holders={currentHolders(store)}
+      kind={instrumentKinds.find((one) => one === c.req.query('kind')) ?? ''}
+      state={instrumentStates.find((one) => one === c.req.query('state')) ?? ''}
       form={mayRecord(c) ? formOf(c, instrumentFields, refused) : null}
     />
   )
@@ -40,13 +47,18 @@ export function sendInstrument(
   instrument: Instrument,
   refused?: Refused,
 ): Promise<Response> {
+  const { store } = c.var.shop
+  const names = [...calibrationFields, 'reason', 'holder', 'calibrationId'] as const
   const page = (
     <InstrumentPage
       frame={frameOf(c)}
       standing={instrumentStanding(instrument, today(c))}
-      withdrawalReason={withdrawalReason(c.var.shop.store, instrument.number)}
+      withdrawalReason={withdrawalReason(store, instrument.number)}
+      holders={listInstrumentHolders(store, instrument.id)}
+      files={listInstrumentFiles(store, instrument.id)}
       isRecorded={c.req.query('recorded') !== undefined}
-      form={mayRecord(c) ? formOf(c, [...calibrationFields, 'reason'], refused) : null}
+      mayCalibrate={mayRecord(c)}
+      form={formOf(c, names, refused)}
     />
   )
   return sendPage(c, page, refused === undefined ? 200 : 422)
@@ -63,8 +75,8 @@ function formOf<Name extends string>(
   refused: Refused | undefined,
 ) {
   const input = refused?.input ?? {}
-  // The page adds its own ending where two forms stand on it.
-  const formKey = typedText(input.formKey).replace(/-(calibration|withdrawal)$/, '')
+  // The page adds an ending of its own where several forms stand on it.
+  const formKey = typedText(input.formKey).replace(/-(calibration|withdrawal|holder|file)$/, '')
   return {
     typed: typedFields(input, names),
     faults: refused?.faults ?? [],

@@ -41,6 +41,16 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
     `${d.number} reads ${instrumentRangeText(d)}, and these readings are beyond that. Check them, choose another, or ask an inspector for an exception.`,
   'no-such-fault': (d) =>
     `That is not so for ${d.number} today: it needs no such exception. Choose what stands against it.`,
+  'not-above-start': () => 'The end of the range must lie above its beginning.',
+  'no-unit': () =>
+    'The record of the instrument says no unit, so a number would say nothing. Write it into the note.',
+  'error-beyond': (d) =>
+    `This error is larger than the ${d.max} that the instrument may have. Choose “beyond”.`,
+  'file-empty': () => 'Choose a file that has something in it.',
+  'file-type': () =>
+    'This is none of the files that are kept here: JPEG, PNG or WebP pictures, PDF, CSV and plain text. Its content counts, not its name.',
+  'file-too-large': (d) => `The file is larger than ${d.maxMB} MB.`,
+  'file-broken': () => 'This picture is cut off or damaged. Take it again, or save it anew.',
   'not-text': () => 'Enter text.',
   'reason-needed': () => 'Say why the earlier record is replaced.',
   'already-replaced': () => alreadyReplaced,

@@ -1,0 +1,49 @@
+import type { FC } from 'hono/jsx'
+import type { Fault } from '../../src/domain/fault.ts'
+import { instrumentUnits } from '../../src/domain/instrument.ts'
+import { Field } from '../components/field.tsx'
+import { SelectField } from '../components/select-field.tsx'
+import type { InstrumentTyped } from '../instrument-form.tsx'
+import { ownErrorOf } from '../own-error-of.ts'
+import { selectOptions } from '../select-options.ts'
+import { instrumentUnitSigns } from '../words/en/instrument-range.ts'
+import { instrumentSentences } from '../words/en/instruments.ts'
+import { words } from '../words/en.ts'
+
+/** Range, step and largest error as numbers: what readings are held against. */
+export const InstrumentNumbersFields: FC<{ typed: InstrumentTyped; faults: readonly Fault[] }> = (
+  props,
+) => {
+  const { typed, faults } = props
+  const w = words.instruments
+  const number = (name: 'rangeFrom' | 'rangeTo' | 'resolutionStep' | 'largestError') => ({
+    name,
+    value: typed[name],
+    inputMode: 'decimal' as const,
+    width: 'number' as const,
+    ...ownErrorOf(faults, name, instrumentSentences),
+  })
+  return (
+    <div class="stack">
+      <h3>{w.numbersTitle}</h3>
+      <p class="soft">{w.numbersLead}</p>
+      <div class="field-pair">
+        <SelectField
+          name="unit"
+          label={w.unit}
+          emptyLabel={w.noUnit}
+          value={typed.unit}
+          width="short"
+          options={selectOptions(instrumentUnits, instrumentUnitSigns)}
+          {...ownErrorOf(faults, 'unit', instrumentSentences)}
+        />
+        <Field {...number('rangeFrom')} label={w.rangeFrom} />
+        <Field {...number('rangeTo')} label={w.rangeTo} />
+      </div>
+      <div class="field-pair">
+        <Field {...number('resolutionStep')} label={w.step} />
+        <Field {...number('largestError')} label={w.largestError} hint={w.largestErrorHint} />
+      </div>
+    </div>
+  )
+}
