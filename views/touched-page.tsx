@@ -60,7 +60,7 @@ export const TouchedPage: FC<TouchedPageProps> = (props) => {
         <Caution sign={chrome.caution} title={w.cautionTitle}>
           <p>{w.caution}</p>
         </Caution>
-        <Facts pairs={factsOf(props)} />
+        <Facts pairs={factsOf(props)} layout="rows" />
         <p>
           <a href={`/instruments/${instrument.id}`}>{w.instrument}</a>
         </p>

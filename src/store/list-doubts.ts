@@ -1,6 +1,7 @@
 import { asc, eq } from 'drizzle-orm'
 import type { Doubt } from '../domain/doubt.ts'
 import { doubtWindow } from '../domain/doubt-window.ts'
+import { hasUsed } from './has-used.ts'
 import { newestDoubtAnswers } from './newest-doubt-answers.ts'
 import type { Store } from './open.ts'
 import { prepared } from './prepared.ts'
@@ -8,7 +9,7 @@ import { requireInstrument } from './require-instrument.ts'
 import { calibration } from './schema/calibration.ts'
 import { usedRecords } from './used-records.ts'
 
-/** Few calibrations find an instrument out of tolerance: most orders cost this one look. */
+/** Few calibrations find an instrument out of tolerance, and most orders used none of those. */
 const foundBeyond = prepared((store) =>
   store.db
     .select()
@@ -22,6 +23,7 @@ const foundBeyond = prepared((store) =>
 export function listDoubts(store: Store, workOrderId: number): Doubt[] {
   return foundBeyond(store)
     .all()
+    .filter(({ instrumentId }) => hasUsed(store, { workOrderId, instrumentId }))
     .flatMap((found) => {
       const { calibrations, number } = requireInstrument(store, found.instrumentId)
       const window = doubtWindow(calibrations, found)

@@ -53,7 +53,7 @@ function rowOf(one: TouchedRecord, ticked: readonly string[] | null): Row {
 const Which: FC<{ one: TouchedRecord; ticked: readonly string[] | null }> = ({ one, ticked }) => {
   const w = words.touched
   const value = `${one.subjectKind} ${one.subjectId}`
-  const label = w.tick(w.kinds[one.subjectKind], one.subjectId, one.workOrderNumber)
+  const label = w.record(w.kinds[one.subjectKind], one.subjectId)
   return (
     <>
       {ticked === null ? (

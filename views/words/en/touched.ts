@@ -31,7 +31,7 @@ export const touchedWords = {
     'static-test': 'Static test',
     'measured-value': 'Measured value',
   },
-  tick: (kind: string, id: number, order: string) => `${kind} ${id} of ${order}`,
+  record: (kind: string, id: number) => `${kind} ${id}`,
   replaced: 'replaced since',
   noCertificate: 'none',
   unanswered: 'Not answered yet',
