@@ -1,4 +1,5 @@
 import type { FC } from 'hono/jsx'
+import { calibrationUnit } from '../src/domain/calibration-unit.ts'
 import { doubtAnswers } from '../src/domain/doubt.ts'
 import type { DoubtWindow } from '../src/domain/doubt-window.ts'
 import type { Fault } from '../src/domain/fault.ts'
@@ -82,7 +83,8 @@ export const TouchedPage: FC<TouchedPageProps> = (props) => {
 function factsOf({ instrument, found, window, touched }: TouchedPageProps) {
   const w = words.touched
   const open = touched.filter((one) => one.answer === null).length
-  const unit = instrument.unit === '' ? '' : ` ${instrumentUnitSigns[instrument.unit]}`
+  const of = calibrationUnit(instrument)
+  const unit = of === '' ? '' : ` ${instrumentUnitSigns[of]}`
   const error =
     found.asFoundError === null
       ? words.chrome.notStated
