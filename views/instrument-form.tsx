@@ -1,7 +1,6 @@
 import type { FC } from 'hono/jsx'
 import type { Fault } from '../src/domain/fault.ts'
 import { instrumentKinds } from '../src/domain/instrument.ts'
-import type { instrumentFields } from '../src/domain/parse-instrument.ts'
 import { lampIds, lamps } from '../src/science/optics/lamps.ts'
 import { Button } from './components/button.tsx'
 import { ButtonRow } from './components/button-row.tsx'
@@ -10,12 +9,11 @@ import { ErrorSummary } from './components/error-summary.tsx'
 import { Field } from './components/field.tsx'
 import { SelectField } from './components/select-field.tsx'
 import { numberText } from './figures/number-text.ts'
+import type { InstrumentTyped } from './instruments/instrument-typed.ts'
 import { InstrumentNumbersFields } from './instruments/numbers-fields.tsx'
 import { ownErrorOf, ownSentence } from './own-error-of.ts'
 import { instrumentSentences } from './words/en/instruments.ts'
 import { words } from './words/en.ts'
-
-export type InstrumentTyped = Readonly<Record<(typeof instrumentFields)[number], string>>
 
 /** Adds an instrument: what stands on it, and what readings need to know of it. */
 export const InstrumentForm: FC<{

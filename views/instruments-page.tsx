@@ -8,9 +8,10 @@ import {
 } from '../src/domain/instrument-standing.ts'
 import { EmptyState } from './components/empty-state.tsx'
 import { PageHead } from './components/page-head.tsx'
-import { InstrumentForm, type InstrumentTyped } from './instrument-form.tsx'
+import { InstrumentForm } from './instrument-form.tsx'
 import { InstrumentFilter } from './instruments/instrument-filter.tsx'
 import { InstrumentTable } from './instruments/instrument-table.tsx'
+import type { InstrumentTyped } from './instruments/instrument-typed.ts'
 import { type Frame, Page } from './page.tsx'
 import { words } from './words/en.ts'
 

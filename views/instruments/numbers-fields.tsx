@@ -3,12 +3,12 @@ import type { Fault } from '../../src/domain/fault.ts'
 import { instrumentUnits } from '../../src/domain/instrument.ts'
 import { Field } from '../components/field.tsx'
 import { SelectField } from '../components/select-field.tsx'
-import type { InstrumentTyped } from '../instrument-form.tsx'
 import { ownErrorOf } from '../own-error-of.ts'
 import { selectOptions } from '../select-options.ts'
 import { instrumentUnitSigns } from '../words/en/instrument-range.ts'
 import { instrumentSentences } from '../words/en/instruments.ts'
 import { words } from '../words/en.ts'
+import type { InstrumentTyped } from './instrument-typed.ts'
 
 /** Range, step and largest error as numbers: what readings are held against. */
 export const InstrumentNumbersFields: FC<{ typed: InstrumentTyped; faults: readonly Fault[] }> = (
