@@ -75,7 +75,8 @@ describe('the audit trail', () => {
       'retire-limit-set',
       'set-instrument-holder',
     ])
-  })
+    // As many stores as there are acts: some 3 s, and more beside other work.
+  }, 20_000)
 
   test('shows an edited line whose own hash was made to fit', () => {
     const store = tampered(
