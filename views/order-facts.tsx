@@ -62,13 +62,14 @@ export const OrderFacts: FC<{ evidence: Evidence }> = ({ evidence }) => {
           {
             label: w.fact.limitSet,
             value: (
-              <>
-                <a href={`/limit-sets/${limitSet.id}`}>
+              <span>
+                <a class="link-line" href={`/limit-sets/${limitSet.id}`}>
                   {w.limitSet(limitSet.name, limitSet.version)}
                 </a>
-                <br />
-                <a href={`/work-orders/${order.number}/limits`}>{words.limitReasons.link}</a>
-              </>
+                <a class="link-line" href={`/work-orders/${order.number}/limits`}>
+                  {words.limitReasons.link}
+                </a>
+              </span>
             ),
           },
         ]}
