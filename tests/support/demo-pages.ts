@@ -51,6 +51,8 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
       ...of(`/work-orders/${lapping}/flatness/new`),
       ...of(`/work-orders/${lapping}/flatness/new?replaces=${reading}`),
       ...of(`/work-orders/${lapping}/static-tests/new`, '/calculator'),
+      ...of(`/work-orders/${lapping}/exceptions/new?instrument=${doubted}`),
+      ...of('/instruments?state=overdue', `/instruments/${doubted}`),
       ...of(`/work-orders/${lapping}/exceptions/new?instrument=10`),
       ...of(`/work-orders/${lapping}/measured-values/new`),
       ...of(`/work-orders/${lapping}/measured-values/new?characteristic=roughness`),
