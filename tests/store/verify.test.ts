@@ -265,6 +265,20 @@ describe('the whole store', () => {
       { kind: 'counts-differ', table: 'seal', recordCount: 2, lineCount: 1 },
     ],
     [
+      'an answer about an instrument that no line tells of',
+      `INSERT INTO doubt_answer (calibration_id, subject_kind, subject_id, answer, reason, by_id,
+        by_name, at) SELECT calibration_id, subject_kind, subject_id, 'stands', 'x', by_id, by_name,
+        at FROM doubt_answer WHERE id = 1`,
+      { kind: 'counts-differ', table: 'doubt_answer', recordCount: 3, lineCount: 2 },
+    ],
+    [
+      'an exception that no line tells of',
+      `INSERT INTO use_exception (work_order_id, instrument_id, fault, reason, asked_by_id,
+        asked_by_name, asked_at) SELECT work_order_id, instrument_id, fault, 'x', asked_by_id,
+        asked_by_name, asked_at FROM use_exception WHERE id = 1`,
+      { kind: 'counts-differ', table: 'use_exception', recordCount: 2, lineCount: 1 },
+    ],
+    [
       'a figure edited in the record of a certificate',
       "UPDATE certificate SET record = json_set(record, '$.workshop.name', 'Another')",
       { kind: 'record-changed', ...of('certificate'), fields: ['recordSha256'] },
