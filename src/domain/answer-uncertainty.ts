@@ -6,7 +6,7 @@ import type { UncertaintyRequest } from './parse-uncertainty-request.ts'
 export type UncertaintyAnswer = LinearEvaluation & {
   readonly method: string
   readonly probability: number
-  /** With the next terms of the series; null where these leave nothing of the variance. */
+  /** With the next terms of the series; null where these leave nothing of it, or have no end. */
   readonly secondOrderStandardUncertainty: number | null
   /** The next terms change the standard uncertainty by more than a twentieth. */
   readonly isNonlinear: boolean
@@ -24,7 +24,7 @@ export function answerUncertainty(request: UncertaintyRequest): UncertaintyAnswe
   const linear = evaluateLinear(model, { probability })
   const u = linear.standardUncertainty
   const variance = u * u + secondOrderVariance(model)
-  const second = variance >= 0 ? Math.sqrt(variance) : null
+  const second = variance >= 0 && Number.isFinite(variance) ? Math.sqrt(variance) : null
   return {
     ...linear,
     probability,

@@ -75,10 +75,14 @@ export function evaluateLinear(
   }
 }
 
+/** 99 degrees of freedom of one source come out as 98.999999999999986: they are not cut to 98. */
+const forgivenRounding = 1e-9
+
 /** Below one degree of freedom there is nothing whole to cut off to. */
 function factorOf(probability: number, effective: number): number {
   const upper = (1 + probability) / 2
   if (effective >= 1e6) return normalQuantile(upper)
-  const degreesOfFreedom = effective < 1 ? Math.max(0.5, effective) : Math.floor(effective)
+  const whole = Math.floor(effective * (1 + forgivenRounding))
+  const degreesOfFreedom = whole < 1 ? Math.max(0.5, effective) : whole
   return studentTQuantile({ probability: upper, degreesOfFreedom })
 }

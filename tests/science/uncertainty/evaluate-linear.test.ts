@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { studentTQuantile } from '../../../src/science/statistics/student-t-quantile.ts'
 import { evaluateLinear } from '../../../src/science/uncertainty/evaluate-linear.ts'
 import { endGauge, massCalibration, quantity, sumOfFour } from './gum-models.ts'
 
@@ -49,6 +50,15 @@ describe('the linear evaluation', () => {
     const got = evaluateLinear(massCalibration, { probability: 0.95 })
     expect(got.value).toBeCloseTo(1.234, 9) // rounding of 100 000
     expect(got.standardUncertainty).toBeCloseTo(0.0539, 4)
+  })
+
+  it('keeps whole degrees of freedom whole', () => {
+    // One source with n degrees of freedom has n, whatever the reciprocal of 1 / n rounds to.
+    for (let n = 1; n <= 200; n++) {
+      const model = { expression: 'a', quantities: [quantity('a', 0, 0.3, 'normal', n)] }
+      const got = evaluateLinear(model, { probability: 0.95 }).coverageFactor
+      expect(got, `${n}`).toBe(studentTQuantile({ probability: 0.975, degreesOfFreedom: n }))
+    }
   })
 
   it('is proportional to its unit and blind to the order of quantities', () => {

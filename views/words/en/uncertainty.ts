@@ -33,7 +33,7 @@ export const uncertaintyWords = {
   nonlinear:
     'The formula is curved over the width of these uncertainties: the budget, which takes it as straight, is off. Go by the trials.',
   secondOrder: 'Standard uncertainty with the next terms',
-  noSecondOrder: 'the next terms leave nothing',
+  noSecondOrder: 'cannot be told from the next terms',
   budget: 'Budget',
   trialsTitle: 'By trials',
   drawing: 'How often each result came out, with both intervals',

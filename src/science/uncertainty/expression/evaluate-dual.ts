@@ -18,7 +18,7 @@ export interface Dual {
  * @param by the name to differentiate by; a name that does not occur gives a slope of 0
  * @returns value and slope; not finite where the expression is not
  * @throws ModelFault unknown-name where a name has no value
- * Validity: a power with a varying exponent needs a base above 0 for its slope.
+ * Validity: a power with a varying exponent needs a base of 0 or more for its slope.
  * Source: the rules of differentiation; checked against central differences.
  * @example evaluateDual({ kind: 'name', name: 'x' }, new Map([['x', 2]]), 'x').slope // 1
  */
@@ -66,7 +66,9 @@ function power(a: Dual, b: Dual): Dual {
   const value = a.value ** b.value
   // A constant part adds nothing, also where its own factor has no value, as log of a negative.
   const byBase = a.slope === 0 ? 0 : b.value * a.value ** (b.value - 1) * a.slope
-  const byExponent = b.slope === 0 ? 0 : value * Math.log(a.value) * b.slope
+  // 0 stays 0 for every power above 0, though it has no logarithm.
+  const isFlat = b.slope === 0 || (a.value === 0 && b.value > 0)
+  const byExponent = isFlat ? 0 : value * Math.log(a.value) * b.slope
   return { value, slope: byBase + byExponent }
 }
 

@@ -40,6 +40,12 @@ it('a square of a negative number has its slope, whose logarithm has none', () =
   expect(evaluateDual(parseExpression('x^2'), new Map([['x', -3]]), 'x').slope).toBe(-6)
 })
 
+it('0 to a power above 0 does not change with the power; at 0 and below it has no slope', () => {
+  const slope = (y: number) => evaluateDual(parseExpression('0^y'), new Map([['y', y]]), 'y').slope
+  expect([slope(2), slope(0.5)]).toEqual([0, 0])
+  expect([slope(0), slope(-1)].some(Number.isFinite)).toBe(false)
+})
+
 it('a name without a value is refused', () => {
   expect(() => evaluateDual(parseExpression('z'), at, 'x')).toThrow('unknown-name')
 })
