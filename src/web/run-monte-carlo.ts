@@ -10,41 +10,49 @@ type Answer =
 
 /** More at once would only wait for each other on a small machine. */
 const mostAtOnce = 2
-const longestMs = 20_000
+const usualLongestMs = 20_000
 
 let runningCount = 0
 
 /**
  * Runs a Monte Carlo evaluation in a thread beside the one that serves pages.
- * @throws AppError too-many `trials-busy` where others run already, or it takes too long;
- *   ModelFault where the model gives no finite results
+ * @param limits longestMs: a run that takes longer is stopped
+ * @throws AppError too-many `trials-busy` where others run already, `trials-too-long` where it was
+ *   stopped; ModelFault where the model gives no finite results
  */
 export async function runMonteCarlo(
   model: MeasurementModel,
   options: { readonly trials: number; readonly seed: number; readonly probability: number },
+  limits: { readonly longestMs: number } = { longestMs: usualLongestMs },
 ): Promise<MonteCarloResult> {
   if (runningCount >= mostAtOnce) throw new AppError('too-many', 'trials-busy')
   runningCount++
   try {
-    return await inThread(model, options)
+    return await inThread({ model, options }, limits.longestMs)
   } finally {
     runningCount--
   }
 }
 
-function inThread(model: MeasurementModel, options: object): Promise<MonteCarloResult> {
+function inThread(workerData: object, longestMs: number): Promise<MonteCarloResult> {
   return new Promise((resolve, reject) => {
-    const worker = new Worker(workerUrl(), { workerData: { model, options } })
+    const worker = new Worker(workerUrl(), { workerData })
+    let isStopped = false
     const timer = setTimeout(() => {
+      isStopped = true
       void worker.terminate()
-      reject(new AppError('too-many', 'trials-busy'))
     }, longestMs)
     worker.once('message', (answer: Answer) => {
       if ('result' in answer) resolve(answer.result)
       else reject(new ModelFault(answer.fault.kind, answer.fault.at))
     })
     worker.once('error', reject)
-    worker.once('exit', () => clearTimeout(timer))
+    // After an answer this changes nothing, the promise is settled.
+    worker.once('exit', () => {
+      clearTimeout(timer)
+      const noAnswer = new Error('runMonteCarlo: the thread ended without an answer')
+      reject(isStopped ? new AppError('too-many', 'trials-too-long') : noAnswer)
+    })
   })
 }
 

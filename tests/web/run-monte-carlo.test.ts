@@ -34,3 +34,12 @@ test('two run at once, a third is asked to wait, and later all is free again', a
   await Promise.all(both)
   await runMonteCarlo(model, options)
 })
+
+test('a run that takes too long is stopped, says so, and leaves its place to the next', async () => {
+  // A thread takes longer than a millisecond to begin.
+  const slow = () => runMonteCarlo(model, { ...options, trials: 5_000_000 }, { longestMs: 1 })
+  const stopped = { kind: 'too-many', reason: 'trials-too-long' }
+  const both = [expect(slow()).rejects.toMatchObject(stopped), expect(slow()).rejects.toThrow()]
+  await Promise.all(both)
+  await runMonteCarlo(model, options)
+})

@@ -93,6 +93,8 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'instrument-not-acknowledged': (d) =>
     `Out of calibration on the day of use: ${d.numbers}. Say why the results stand.`,
   'trials-busy': () => 'Other trials are running. Try again in some seconds.',
+  'trials-too-long': () =>
+    'These trials took longer than 20 seconds and were stopped. Ask for fewer, or write the model shorter.',
   'slow-down': (d) => `Too many failed tries. Wait ${d.waitS ?? 'some'} seconds.`,
   'too-large': () => 'The request is larger than is taken here.',
   'wrong-type': () => 'Send JSON, with content type application/json.',
