@@ -1,4 +1,6 @@
+import { axisTexts } from './axis-texts.ts'
 import type { Drawing, Shape } from './drawing.ts'
+import { normalCurve } from './normal-curve.ts'
 import { boxPath, outlinePath } from './path-data.ts'
 
 /** An interval to be drawn below the distribution, with the words beside it. */
@@ -28,11 +30,15 @@ export type DistributionPlotOptions = {
 const plotHeightPx = 150
 const rowPx = 34
 const marginPx = 14
-const axisPx = 34
+/** Between the numbers of the axis and the first interval. */
+const gapPx = 16
+/** How much higher than the trials the frame may get for the normal curve. */
+const mostOfTrials = 1.6
 
 /**
  * How often each result came out of the trials, as a filled outline; over it, dashed, the normal
- * curve that the budget takes for it; below, each interval as a bar with its words.
+ * curve that the budget takes for it, which runs out at the top where it is far too narrow; below,
+ * each interval as a bar with its words.
  *
  * @param options widthPx from 240 to 1200; histogram with from below to
  * @returns the drawing
@@ -52,20 +58,24 @@ export function distributionPlot(options: DistributionPlotOptions): Drawing {
   const xOf = (value: number) =>
     marginPx + ((value - low + room) / (high - low + 2 * room)) * (widthPx - 2 * marginPx)
   const densities = densitiesOf(options)
-  const peak = Math.max(...densities, normalDensity(normal, normal.mean))
-  const yOf = (density: number) => 8 + plotHeightPx * (1 - density / peak)
+  const highest = Math.max(...densities)
+  const normalTop = 1 / (normal.standardDeviation * Math.sqrt(2 * Math.PI))
+  const ceiling = Math.min(Math.max(highest, normalTop), mostOfTrials * highest)
+  const yOf = (density: number) => 8 + plotHeightPx * (1 - density / ceiling)
   const base = yOf(0)
+  const ticks = options.axis.map(({ at, text }) => ({ x: xOf(at), text }))
+  const axis = axisTexts(ticks, { widthPx, y: base })
+  const firstBar = base + axis.heightPx + gapPx
   return {
     widthPx,
-    heightPx: base + axisPx + rowPx * intervals.length,
+    heightPx: firstBar + rowPx * intervals.length,
     shapes: [
       ...steps(options, densities, xOf, yOf),
-      curve(normal, [low - room, high + room], xOf, yOf),
+      ...normalCurve({ ...normal, from: low - room, to: high + room, ceiling, xOf, yOf }),
       { kind: 'line', x1: marginPx, y1: base, x2: widthPx - marginPx, y2: base, stroke: 'ink' },
-      ...axisShapes(options, xOf, base),
-      ...intervals.flatMap((one, index) =>
-        bar(one, xOf, base + axisPx + rowPx * index + 6, widthPx),
-      ),
+      ...axis.shapes,
+      unit(options, base),
+      ...intervals.flatMap((one, index) => bar(one, xOf, firstBar + rowPx * index + 6, widthPx)),
     ],
   }
 }
@@ -95,50 +105,9 @@ function steps(
   ]
 }
 
-function curve(
-  normal: DistributionPlotOptions['normal'],
-  [low, high]: readonly [number, number],
-  xOf: Place,
-  yOf: Place,
-): Shape {
-  const count = 96
-  const points = Array.from({ length: count + 1 }, (_, index) => {
-    const value = low + ((high - low) * index) / count
-    return { x: xOf(value), y: yOf(normalDensity(normal, value)) }
-  })
-  return {
-    kind: 'path',
-    d: outlinePath(points, false),
-    stroke: 'ink',
-    strokePx: 1.6,
-    dash: 'dashed',
-  }
-}
-
-function normalDensity(
-  { mean, standardDeviation }: DistributionPlotOptions['normal'],
-  value: number,
-): number {
-  if (standardDeviation === 0) return 0
-  const z = (value - mean) / standardDeviation
-  return Math.exp((-z * z) / 2) / (standardDeviation * Math.sqrt(2 * Math.PI))
-}
-
-function axisShapes({ axis, unitText, widthPx }: DistributionPlotOptions, xOf: Place, y: number) {
-  const shapes: Shape[] = axis.flatMap(({ at, text }): Shape[] => [
-    { kind: 'line', x1: xOf(at), y1: y, x2: xOf(at), y2: y + 5, stroke: 'ink' },
-    { kind: 'text', x: xOf(at), y: y + 18, text, sizePx: 12, anchor: 'middle', tone: 'ink' },
-  ])
-  shapes.push({
-    kind: 'text',
-    x: widthPx - marginPx,
-    y: y - 6,
-    text: unitText,
-    sizePx: 12,
-    anchor: 'end',
-    tone: 'soft',
-  })
-  return shapes
+function unit({ unitText, widthPx }: DistributionPlotOptions, base: number): Shape {
+  const place = { x: widthPx - marginPx, y: base - 6, anchor: 'end' } as const
+  return { kind: 'text', ...place, text: unitText, sizePx: 12, tone: 'soft' }
 }
 
 /** A bar with end strokes; its words stand below its left end, or where they still fit. */

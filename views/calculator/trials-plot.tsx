@@ -1,5 +1,5 @@
 import type { FC } from 'hono/jsx'
-import { figure } from '../../src/domain/figure.ts'
+import { figure, type Rounding } from '../../src/domain/figure.ts'
 import { distributionPlot } from '../../src/plots/distribution-plot.ts'
 import type { MonteCarloResult } from '../../src/science/uncertainty/monte-carlo.ts'
 import { SvgDrawing } from '../components/svg-drawing.tsx'
@@ -13,10 +13,11 @@ export type TrialsPlotWords = {
   readonly interval: (low: string, high: string) => string
 }
 
-/** Decimals that show some three digits of the spread. */
-function decimalsFor(spread: number): number {
-  if (!(spread > 0)) return 3
-  return Math.min(12, Math.max(0, 2 - Math.floor(Math.log10(spread))))
+/** Decimals that show some three digits of the spread; powers of ten where it is very small. */
+function roundingFor(spread: number): Rounding {
+  if (!(spread > 0)) return { decimals: 3 }
+  const decimals = Math.max(0, 2 - Math.floor(Math.log10(spread)))
+  return decimals > 8 ? { digits: 4 } : { decimals }
 }
 
 /**
@@ -37,8 +38,8 @@ export const TrialsPlot: FC<{
   const { histogram, shortestInterval, symmetricInterval } = trials
   if (!(histogram.from < histogram.to)) return null
   const { value, standardUncertainty, expandedUncertainty } = linear
-  const decimals = decimalsFor(trials.standardDeviation)
-  const text = (number: number) => figure(number, { decimals }).text
+  const rounding = roundingFor(trials.standardDeviation)
+  const text = (number: number) => figure(number, rounding).text
   const between = ([low, high]: readonly [number, number]) => texts.interval(text(low), text(high))
   const budget = [value - expandedUncertainty, value + expandedUncertainty] as const
   const bar = (interval: readonly [number, number], label: string, dash: 'solid' | 'dashed') => {
