@@ -1,55 +1,64 @@
 import { describe, expect, it } from 'vitest'
 import { studentTQuantile } from '../../../src/science/statistics/student-t-quantile.ts'
 import { evaluateLinear } from '../../../src/science/uncertainty/evaluate-linear.ts'
-import { endGauge, massCalibration, quantity, sumOfFour } from './gum-models.ts'
+import {
+  endGauge,
+  fourAlike,
+  massCalibration,
+  oneTenTimes,
+  published,
+  quantity,
+  relativeProduct,
+} from './gum-models.ts'
 
 describe('the linear evaluation', () => {
   it('gives the end gauge of JCGM 100 H.1', () => {
+    const { printed, recomputed } = published.endGauge
     const got = evaluateLinear(endGauge, { probability: 0.99 })
-    // Printed (from memory): 50 000 838 nm, u 32 nm, 16 degrees of freedom, t 2.92, U99 93 nm.
-    expect(got.value).toBe(50_000_838)
-    expect(got.standardUncertainty).toBeCloseTo(31.664, 2) // recomputed: 31.6639
-    expect(got.effectiveDegreesOfFreedom).toBeCloseTo(16.75, 1)
-    expect(got.coverageFactor).toBeCloseTo(2.92, 2)
-    expect(Math.round(got.standardUncertainty)).toBe(32)
-    expect(Math.abs(got.expandedUncertainty - 93)).toBeLessThan(0.6) // 92.5: u is printed as 32
-    const contributions = got.budget.map((line) => line.contribution)
-    // Recomputed from the printed inputs: 25, 9.6819, 2.88679, 0, 0, 16.59903.
-    expect(contributions.map((one) => Number(one.toPrecision(5)))).toEqual([
-      25, 9.6819, 2.8868, 0, 0, 16.599,
-    ])
+    expect(got.value).toBe(printed.value)
+    // Rounding of doubles: 50 000 623 has 8 of its 16 digits before the point.
+    expect(got.standardUncertainty).toBeCloseTo(recomputed.standardUncertainty, 8)
+    expect(got.effectiveDegreesOfFreedom).toBeCloseTo(recomputed.effectiveDegreesOfFreedom, 8)
+    expect(got.coverageFactor).toBeCloseTo(recomputed.coverageFactor, 10)
+    expect(got.budget).toHaveLength(recomputed.contributions.length)
+    for (const [index, contribution] of recomputed.contributions.entries()) {
+      expect(got.budget[index]?.contribution).toBeCloseTo(contribution, 8)
+    }
+    // As printed: 32 nm, 16 degrees of freedom, 2.92, and 93 nm, which is 2.92 times 32 cut off.
+    expect(Math.round(got.standardUncertainty)).toBe(printed.standardUncertainty)
+    expect(Math.floor(got.effectiveDegreesOfFreedom ?? 0)).toBe(printed.degreesOfFreedom)
+    expect(got.coverageFactor).toBeCloseTo(printed.coverageFactor, 2)
+    expect(Math.abs(got.expandedUncertainty - printed.expandedUncertainty)).toBeLessThan(1)
   })
 
   it('gives JCGM 100 G.4.1: degrees of freedom cut off, t and U', () => {
-    // Relative uncertainties 0.25, 0.57, 0.82 % with 9, 4, 14 degrees of freedom.
-    const model = {
-      expression: 'b * c * d',
-      quantities: [
-        quantity('b', 1, 0.25, 'normal', 9),
-        quantity('c', 1, 0.57, 'normal', 4),
-        quantity('d', 1, 0.82, 'normal', 14),
-      ],
-    }
-    const got = evaluateLinear(model, { probability: 0.95 })
-    expect(got.standardUncertainty).toBeCloseTo(1.03, 2)
-    expect(got.effectiveDegreesOfFreedom).toBeCloseTo(19.0, 1)
+    const { printed, recomputed } = published.welchSatterthwaite
+    const got = evaluateLinear(relativeProduct, { probability: 0.95 })
+    expect(got.standardUncertainty).toBeCloseTo(recomputed.standardUncertainty, 12) // rounding
+    expect(got.effectiveDegreesOfFreedom).toBeCloseTo(recomputed.effectiveDegreesOfFreedom, 10)
     // 18.9987 is cut off to 18, t 2.101; the print rounds to 19 and 2.09. U 2.2 either way.
-    expect(got.coverageFactor).toBeCloseTo(2.10092, 4)
-    expect(got.expandedUncertainty).toBeCloseTo(2.2, 1)
+    expect(got.coverageFactor).toBeCloseTo(recomputed.coverageFactor, 10)
+    expect(got.standardUncertainty).toBeCloseTo(printed.standardUncertainty, 2)
+    expect(got.expandedUncertainty).toBeCloseTo(printed.expandedUncertainty, 1)
   })
 
-  it('gives the normal interval of JCGM 101 9.2.3 and 9.2.4', () => {
-    const nine = evaluateLinear(sumOfFour(1), { probability: 0.95 })
-    expect(nine.expandedUncertainty).toBeCloseTo(3.92, 2)
-    const ten = evaluateLinear(sumOfFour(10), { probability: 0.95 })
-    expect(ten.standardUncertainty).toBeCloseTo(10.15, 2)
-    expect(ten.expandedUncertainty).toBeCloseTo(19.9, 1)
+  it.each([
+    ['9.2.3', fourAlike, published.fourAlike],
+    ['9.2.4', oneTenTimes, published.oneTenTimes],
+  ] as const)('gives the normal interval of JCGM 101 %s', (_, model, { printed, recomputed }) => {
+    const got = evaluateLinear(model, { probability: 0.95 })
+    expect(got.standardUncertainty).toBeCloseTo(recomputed.standardUncertainty, 12) // rounding
+    // The recomputed 19.891462 has eight digits.
+    expect(got.expandedUncertainty).toBeCloseTo(recomputed.expandedUncertainty, 6)
+    expect(Math.abs(got.expandedUncertainty - printed.expandedUncertainty)).toBeLessThan(0.01)
   })
 
   it('gives the first-order mass of JCGM 101 9.3', () => {
+    const { printed, recomputed } = published.mass
     const got = evaluateLinear(massCalibration, { probability: 0.95 })
-    expect(got.value).toBeCloseTo(1.234, 9) // rounding of 100 000
-    expect(got.standardUncertainty).toBeCloseTo(0.0539, 4)
+    expect(got.value).toBeCloseTo(printed.mean, 9) // rounding of 100 000
+    expect(got.standardUncertainty).toBeCloseTo(recomputed.standardUncertainty, 9)
+    expect(got.standardUncertainty).toBeCloseTo(printed.standardUncertainty, 4)
   })
 
   it('keeps whole degrees of freedom whole', () => {

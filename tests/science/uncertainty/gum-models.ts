@@ -1,5 +1,9 @@
 import type { Distribution } from '../../../src/science/uncertainty/distributions.ts'
-import type { ModelQuantity } from '../../../src/science/uncertainty/measurement-model.ts'
+import type {
+  MeasurementModel,
+  ModelQuantity,
+} from '../../../src/science/uncertainty/measurement-model.ts'
+import { readReference } from '../read-reference.ts'
 
 export function quantity(
   name: string,
@@ -11,43 +15,91 @@ export function quantity(
   return { name, value, standardUncertainty, distribution, degreesOfFreedom }
 }
 
-/** JCGM 100:2008 H.1, end gauge; inputs as printed, nm and °C; read in two transcriptions. */
-export const endGauge = {
-  expression: 'lS + d - lS * (dAlpha * theta + alphaS * dTheta)',
-  quantities: [
-    quantity('lS', 50_000_623, 25, 'normal', 18),
-    // Three parts: repeatability 13/sqrt 5 (24), systematic 0.01/0.02 of the comparator (5 and 8).
-    quantity('d', 215, 9.681941953967707, 'normal', 25.447250777362726),
-    quantity('dAlpha', 0, 1e-6 / Math.sqrt(3), 'rectangular', 50),
-    quantity('theta', -0.1, 0.4062, 'u-shaped'),
-    quantity('alphaS', 11.5e-6, 2e-6 / Math.sqrt(3), 'rectangular'),
-    quantity('dTheta', 0, 0.05 / Math.sqrt(3), 'rectangular', 2),
-  ],
+/** As a quantity is stated: its half width or its standard uncertainty. */
+interface Stated {
+  readonly name: string
+  readonly value: number
+  readonly distribution: Distribution
+  readonly halfWidth?: number
+  readonly standardUncertainty?: number
+  readonly degreesOfFreedom?: number
 }
 
-/** JCGM 101:2008 9.3, calibration of a mass of 100 g, in mg; from memory. */
-export const massCalibration = {
-  expression: '(mRc + dmRc) * (1 + (rhoA - 1.2) * (1 / rhoW - 1 / rhoR)) - 100000',
-  quantities: [
-    quantity('mRc', 100_000, 0.05),
-    quantity('dmRc', 1.234, 0.02),
-    quantity('rhoA', 1.2, 0.1 / Math.sqrt(3), 'rectangular'),
-    quantity('rhoW', 8000, 1000 / Math.sqrt(3), 'rectangular'),
-    quantity('rhoR', 8000, 50 / Math.sqrt(3), 'rectangular'),
-  ],
+type Pair = readonly [number, number]
+
+/** A published example: what is printed, and what its printed inputs give with more digits. */
+export interface Published<Printed, Recomputed> {
+  readonly expression: string
+  readonly probability: number
+  readonly quantities: readonly Stated[]
+  readonly printed: Printed
+  readonly recomputed: Recomputed
 }
 
-/** JCGM 101:2008 9.4, comparison loss of a power meter. */
-export const comparisonLoss = (x1: number) => ({
-  expression: 'x1^2 + x2^2',
-  quantities: [quantity('x1', x1, 0.005), quantity('x2', 0, 0.005)],
-})
+interface Linear {
+  readonly standardUncertainty: number
+  readonly expandedUncertainty: number
+  readonly coverageFactor: number
+}
 
-/** JCGM 101:2008 9.2.3 and 9.2.4: four rectangular quantities about 0. */
-export const sumOfFour = (last: number) => ({
-  expression: 'x1 + x2 + x3 + x4',
-  quantities: [
-    ...['x1', 'x2', 'x3'].map((name) => quantity(name, 0, 1, 'rectangular')),
-    quantity('x4', 0, last, 'rectangular'),
-  ],
-})
+interface Trials {
+  readonly mean: number
+  readonly standardDeviation: number
+  readonly shortestInterval: Pair
+}
+
+export const published = readReference<{
+  readonly endGauge: Published<
+    Linear & { readonly value: number; readonly degreesOfFreedom: number },
+    Linear & {
+      readonly effectiveDegreesOfFreedom: number
+      readonly contributions: readonly number[]
+      readonly secondOrderParts: readonly number[]
+      readonly secondOrderStandardUncertainty: number
+    }
+  >
+  readonly welchSatterthwaite: Published<Linear, Linear & { effectiveDegreesOfFreedom: number }>
+  readonly fourAlike: Published<Pick<Linear, 'expandedUncertainty'>, Linear & { interval: Pair }>
+  readonly oneTenTimes: Published<Linear, Linear & { interval: Pair }>
+  readonly mass: Published<
+    Trials & Linear,
+    Trials & Linear & { symmetricInterval: Pair; secondOrderStandardUncertainty: number }
+  >
+  readonly comparisonLoss: {
+    readonly expression: string
+    readonly standardUncertainty: number
+    readonly cases: readonly {
+      readonly x1: number
+      readonly printed: Trials
+      readonly recomputed: Trials & { readonly linear: number }
+    }[]
+  }
+  readonly gaugeBlock: Published<Trials, Trials & { symmetricInterval: Pair }>
+}>('uncertainty/published-models.json')
+
+/** Squares of standard uncertainty over half width; JCGM 100:2008, 4.3.7 to 4.3.9. */
+const shares = { rectangular: 1 / 3, triangular: 1 / 6, 'u-shaped': 1 / 2, normal: 1, t: 1 }
+
+function modelOf(one: Published<unknown, unknown>): MeasurementModel {
+  const { expression, quantities } = one
+  return {
+    expression,
+    quantities: quantities.map((stated) => {
+      const { name, value, distribution, halfWidth = Number.NaN } = stated
+      const u = stated.standardUncertainty ?? halfWidth * Math.sqrt(shares[distribution])
+      return quantity(name, value, u, distribution, stated.degreesOfFreedom ?? null)
+    }),
+  }
+}
+
+export const endGauge = modelOf(published.endGauge)
+export const relativeProduct = modelOf(published.welchSatterthwaite)
+export const fourAlike = modelOf(published.fourAlike)
+export const oneTenTimes = modelOf(published.oneTenTimes)
+export const massCalibration = modelOf(published.mass)
+export const gaugeBlock = modelOf(published.gaugeBlock)
+
+export function comparisonLoss(x1: number): MeasurementModel {
+  const { expression, standardUncertainty: u } = published.comparisonLoss
+  return { expression, quantities: [quantity('x1', x1, u), quantity('x2', 0, u)] }
+}

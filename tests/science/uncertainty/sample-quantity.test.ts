@@ -37,9 +37,13 @@ it.each([
   ['triangular', Math.sqrt(6)],
   ['u-shaped', Math.SQRT2],
 ] as const)('%s stays within its half width', (distribution, halfWidth) => {
-  for (const x of sampled(distribution).block) {
-    expect(Math.abs(x - 3)).toBeLessThanOrEqual(2 * halfWidth * (1 + 1e-12)) // rounding
-  }
+  const furthest = sampled(distribution).block.reduce(
+    (most, x) => Math.max(most, Math.abs(x - 3)),
+    0,
+  )
+  expect(furthest).toBeLessThanOrEqual(2 * halfWidth * (1 + 1e-12)) // rounding
+  // 200 000 draws come near it: of the triangular one in 1e4 is in the last hundredth.
+  expect(furthest).toBeGreaterThan(2 * halfWidth * 0.99)
 })
 
 it('without uncertainty every draw is the value', () => {

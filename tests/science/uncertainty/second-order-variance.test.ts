@@ -1,10 +1,23 @@
 import { expect, it } from 'vitest'
 import { secondOrderVariance } from '../../../src/science/uncertainty/second-order-variance.ts'
-import { comparisonLoss, endGauge, massCalibration, quantity, sumOfFour } from './gum-models.ts'
+import {
+  comparisonLoss,
+  endGauge,
+  massCalibration,
+  oneTenTimes,
+  published,
+  quantity,
+} from './gum-models.ts'
 
 it('gives the second-order parts of JCGM 100 H.1.7', () => {
-  // Printed (from memory): 11.7 and 1.7 nm; together sqrt(11.7^2 + 1.7^2) = 11.8 nm.
-  expect(Math.sqrt(secondOrderVariance(endGauge))).toBeCloseTo(11.8, 1)
+  const { secondOrderParts, standardUncertainty, secondOrderStandardUncertainty } =
+    published.endGauge.recomputed
+  const variance = secondOrderVariance(endGauge)
+  // A bilinear model: differences of its slopes are exact but for rounding of 50 000 000.
+  expect(Math.sqrt(variance)).toBeCloseTo(Math.hypot(...secondOrderParts), 3)
+  // Printed (from memory): 11.7 and 1.7 nm, together with 32 nm 34 nm.
+  const whole = Math.hypot(standardUncertainty, Math.sqrt(variance))
+  expect(whole).toBeCloseTo(secondOrderStandardUncertainty, 3)
 })
 
 it('gives the closed form for squares about zero', () => {
@@ -13,13 +26,14 @@ it('gives the closed form for squares about zero', () => {
 })
 
 it('brings the mass of JCGM 101 9.3 from 0.0539 to 0.0750', () => {
-  const first = 0.05 ** 2 + 0.02 ** 2
+  const { standardUncertainty: first, secondOrderStandardUncertainty } = published.mass.recomputed
   const second = secondOrderVariance(massCalibration)
-  expect(Math.sqrt(first + second)).toBeCloseTo(0.075, 3) // printed with three digits
+  // Differences of curved slopes: good to about 1 % of the 0.0039 that they add.
+  expect(Math.sqrt(first ** 2 + second)).toBeCloseTo(secondOrderStandardUncertainty, 4)
 })
 
 it('is nothing for a linear model, and negative where the curve flattens', () => {
-  expect(secondOrderVariance(sumOfFour(10))).toBe(0)
+  expect(secondOrderVariance(oneTenTimes)).toBe(0)
   // sin at its steepest: f f''' < 0, and f'' = 0.
   const model = { expression: 'sin(x)', quantities: [quantity('x', 0, 0.1)] }
   expect(secondOrderVariance(model)).toBeCloseTo(-(0.1 ** 4), 6) // -cos^2 u^4, differences to 1 %
