@@ -38,7 +38,7 @@ test('names without a space, as long as they may be, widen no page on a phone', 
   await page.fill('[name=contact]', 'C'.repeat(200))
   await send(page, '/customers')
   const customer = new URL(page.url()).pathname
-  await page.locator('details.fold summary').click()
+  await page.locator('details.fold summary', { hasText: 'Add a position' }).click()
   await page.fill('[name=tag]', 'T'.repeat(60))
   await page.fill('[name=description]', 'D'.repeat(200))
   await page.fill('[name=serviceFluid]', 'F'.repeat(120))
@@ -58,7 +58,7 @@ test('names without a space, as long as they may be, widen no page on a phone', 
   expect(order).toMatch(/^\/work-orders\/W-/)
   const seal = `/seals/${new URLSearchParams(receipt.split('?')[1]).get('seal')}`
   const pages = ['/bench', '/work-orders', '/customers', customer, `${customer}/seals/new`]
-  for (const path of [...pages, '/work-orders/new', receipt, order, seal]) {
+  for (const path of [...pages, '/work-orders/new', receipt, order, `${order}/limits`, seal]) {
     // A pixel may come of rounding.
     expect(await overflowPx(page, path), path).toBeLessThanOrEqual(1)
   }
