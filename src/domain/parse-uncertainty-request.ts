@@ -62,7 +62,7 @@ function parseQuantity(part: Fields): ModelQuantity {
   part.only(...quantityFields)
   const { number, degreesOfFreedom, nameLength } = uncertaintyBounds
   const name = part.text('name', nameLength)
-  const isName = /^[A-Za-z][A-Za-z0-9]*$/.test(name)
+  const isName = /^[A-Za-z]\w*$/.test(name)
   const isFunction = expressionFunctions.some((one) => one === name)
   if (name !== '' && (!isName || isFunction)) part.fault('name', 'not-a-name')
   const distribution = part.choice('distribution', distributions)

@@ -2,7 +2,7 @@ import type { Distribution } from './distributions.ts'
 
 /** An input quantity of a measurement model, in its own unit. */
 export interface ModelQuantity {
-  /** An identifier of the expression: a letter, then letters and digits. */
+  /** An identifier of the expression: a letter, then letters, digits and underscores. */
   readonly name: string
   readonly value: number
   readonly distribution: Distribution

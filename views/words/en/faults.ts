@@ -59,7 +59,7 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
   'not-here': () => 'Leave this empty here.',
   'no-graduation': (d) => `The record of ${d.number} says no graduation. Choose another unit.`,
   'not-a-name': () =>
-    'A name begins with a letter and goes on with letters and digits, and is no function.',
+    'A name begins with a letter, goes on with letters, digits and underscores, and is no function.',
   'model-empty': () => 'Write how the result comes from the quantities, for example a * b.',
   'model-too-long': () => 'The expression is too long: at most 2000 characters.',
   'model-too-deep': () => 'The expression is nested too deep.',

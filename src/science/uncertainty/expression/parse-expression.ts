@@ -6,8 +6,7 @@ const deepest = 100
 
 type Token = { readonly text: string; readonly at: number }
 
-const tokenPattern =
-  /\s*(?:((?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)|([A-Za-z][A-Za-z0-9]*)|(\*\*|[-+*/^()]))/y
+const tokenPattern = /\s*(?:((?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)|([A-Za-z]\w*)|(\*\*|[-+*/^()]))/y
 
 /**
  * Reads an expression of arithmetic: numbers, names, + - * / ^ (or **), parentheses and the

@@ -42,6 +42,7 @@ describe('an expression', () => {
 
   it('takes names with digits, and one that begins like a function', () => {
     expect(computed('p1 / p2 + sine', { p1: 6, p2: 3, sine: 1 })).toBe(3)
+    expect(computed('delta_p * 2', { delta_p: 4 })).toBe(8)
   })
 
   it.each([
@@ -55,6 +56,7 @@ describe('an expression', () => {
     ['f(1)', 'not-a-function', 0],
     ['sin + 1', 'not-a-function', 0],
     ['a.b', 'unexpected', 1],
+    ['_a', 'unexpected', 0],
     ['a["b"]', 'unexpected', 1],
     [`${'('.repeat(101)}1${')'.repeat(101)}`, 'too-deep', 101],
     ['-'.repeat(150), 'too-deep', 101],
