@@ -20,6 +20,7 @@ const usualTrials = '1000000'
 export const UncertaintyPage: FC<{ frame: Frame; question: UncertaintyQuestion }> = (props) => {
   const { frame, question } = props
   const { typed, faults, answer } = question
+  const { error: ofList } = errorOf(faults, 'quantities')
   return (
     <Page frame={frame} title={w.title}>
       <PageHead title={w.title} lead={w.lead} />
@@ -34,6 +35,11 @@ export const UncertaintyPage: FC<{ frame: Frame; question: UncertaintyQuestion }
             {...errorOf(faults, 'model')}
           />
           <h2 class="section-head">{w.quantities}</h2>
+          {ofList === undefined ? null : (
+            <p class="field-error" id="quantities-error">
+              {ofList}
+            </p>
+          )}
           {typed.quantities.map((one, index) => (
             <QuantityFields typed={one} index={index} faults={faults} />
           ))}

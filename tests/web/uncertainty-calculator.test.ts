@@ -49,4 +49,34 @@ describe('the calculator of uncertainty for people', () => {
     expect(page).toContain('quantities[1].name')
     expect(page).toContain('value="0,1"')
   })
+
+  it('keeps a row of which only the half width was typed, and says what it lacks', async () => {
+    const half = {
+      ...one,
+      'quantities[1].halfWidth': '0.5',
+      'quantities[1].distribution': 'normal',
+    }
+    const answer = await app.get(query(half), 'tess')
+    expect(answer.status).toBe(422)
+    const page = await answer.text()
+    expect(page).toContain('value="0.5"')
+    expect(page).toContain('id="quantities[1].name-error"')
+  })
+
+  it('says what is wrong beside the row that it is about, also after an empty one', async () => {
+    const { model } = one
+    const pairs = { model, 'quantities[0].name': '', 'quantities[2].name': 'a' }
+    const gap = { ...pairs, 'quantities[2].distribution': 'normal' }
+    const page = await (await app.get(query(gap), 'tess')).text()
+    // The empty rows are gone, so that the one typed is the first.
+    expect(page).toMatch(/name="quantities\[0\]\.name"[^>]*value="a"/)
+    expect(page).toContain('id="quantities[0].value-error"')
+    expect(page).not.toContain('quantities[1]')
+  })
+
+  it('says that there is no quantity at all', async () => {
+    const answer = await app.get(query({ model: '2', probability: '0.95' }), 'tess')
+    expect(answer.status).toBe(422)
+    expect(await answer.text()).toContain('id="quantities-error"')
+  })
 })

@@ -1,4 +1,7 @@
-import type { UncertaintyQuestion } from '../../../views/calculator/uncertainty-typed.ts'
+import type {
+  QuantityTyped,
+  UncertaintyQuestion,
+} from '../../../views/calculator/uncertainty-typed.ts'
 import { blankQuantity, exampleQuestion } from '../../../views/calculator/uncertainty-typed.ts'
 import { UncertaintyPage } from '../../../views/uncertainty-page.tsx'
 import { answerUncertainty } from '../../domain/answer-uncertainty.ts'
@@ -44,11 +47,14 @@ function trialsOf({ model, probability, monteCarlo }: UncertaintyRequest) {
 }
 
 function typedIn(input: Input): UncertaintyQuestion['typed'] {
-  const rows = Array.isArray(input.quantities) ? input.quantities : []
-  const quantities = rows.map((row) => {
-    const texts = quantityFields.map((name) => [name, nestedText(row, name)])
-    return { ...blankQuantity, ...Object.fromEntries(texts) }
-  })
+  // Copied, so that a hole in the list is an empty row, not none.
+  const rows = Array.isArray(input.quantities) ? Array.from<unknown>(input.quantities) : []
+  const quantities = rows
+    .map((row): QuantityTyped => {
+      const texts = quantityFields.map((name) => [name, nestedText(row, name)])
+      return { ...blankQuantity, ...Object.fromEntries(texts) }
+    })
+    .filter(isTyped)
   const wanted = input.more === undefined ? quantities : [...quantities, blankQuantity]
   return {
     quantities: wanted.length === 0 ? [blankQuantity] : wanted,
@@ -59,12 +65,16 @@ function typedIn(input: Input): UncertaintyQuestion['typed'] {
   }
 }
 
-/** A row in which nothing was typed is none; a form sends every field. */
+/**
+ * A row in which nothing was typed is none; a form sends every field, and the distribution is
+ * chosen before anybody comes. Empty rows stand last, so that faults keep the places of the others.
+ */
+function isTyped(row: QuantityTyped): boolean {
+  return quantityFields.some((name) => name !== 'distribution' && row[name] !== '')
+}
+
 function requestOf(typed: UncertaintyQuestion['typed']): Input {
   const { quantities, model, probability, trials, seed } = typed
-  const rows = quantities.filter(
-    (row) => row.name !== '' || row.value !== '' || row.standardUncertainty !== '',
-  )
   const trialsAsked = trials === '' ? {} : { monteCarlo: { trials, seed } }
-  return { quantities: rows, model, probability, ...trialsAsked }
+  return { quantities: quantities.filter(isTyped), model, probability, ...trialsAsked }
 }
