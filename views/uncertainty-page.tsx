@@ -46,34 +46,7 @@ export const UncertaintyPage: FC<{ frame: Frame; question: UncertaintyQuestion }
           <ButtonRow>
             <Button label={w.more} name="more" value="yes" />
           </ButtonRow>
-          <div class="field-pair">
-            <Field
-              name="probability"
-              label={w.probability}
-              hint={w.probabilityHint}
-              value={typed.probability}
-              inputMode="decimal"
-              width="number"
-              {...errorOf(faults, 'probability')}
-            />
-            <Field
-              name="seed"
-              label={w.seed}
-              hint={w.seedHint}
-              value={typed.seed}
-              inputMode="numeric"
-              width="number"
-              {...errorOf(faults, 'monteCarlo.seed')}
-            />
-          </div>
-          <CheckField
-            name="trials"
-            value={usualTrials}
-            label={w.alsoTrials}
-            hint={w.trialsHint}
-            isChecked={typed.trials !== ''}
-            {...errorOf(faults, 'monteCarlo.trials')}
-          />
+          <HowToEvaluate typed={typed} faults={faults} />
         </div>
         <aside class="card calculator-answer" aria-label={w.answer}>
           <div class="stack">
@@ -92,3 +65,37 @@ export const UncertaintyPage: FC<{ frame: Frame; question: UncertaintyQuestion }
     </Page>
   )
 }
+
+/** What is the same for all quantities: the probability, and whether trials are run. */
+const HowToEvaluate: FC<Pick<UncertaintyQuestion, 'typed' | 'faults'>> = ({ typed, faults }) => (
+  <>
+    <div class="field-pair">
+      <Field
+        name="probability"
+        label={w.probability}
+        hint={w.probabilityHint}
+        value={typed.probability}
+        inputMode="decimal"
+        width="number"
+        {...errorOf(faults, 'probability')}
+      />
+      <Field
+        name="seed"
+        label={w.seed}
+        hint={w.seedHint}
+        value={typed.seed}
+        inputMode="numeric"
+        width="number"
+        {...errorOf(faults, 'monteCarlo.seed')}
+      />
+    </div>
+    <CheckField
+      name="trials"
+      value={usualTrials}
+      label={w.alsoTrials}
+      hint={w.trialsHint}
+      isChecked={typed.trials !== ''}
+      {...errorOf(faults, 'monteCarlo.trials')}
+    />
+  </>
+)
