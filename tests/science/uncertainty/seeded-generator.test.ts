@@ -8,6 +8,15 @@ it('the same seed gives the same numbers, the next seed others', () => {
   expect(numbers.some((number) => number === other())).toBe(false)
 })
 
+// Own derivation: the same recurrence in another language, whose whole numbers have no end.
+it.each([
+  [1, [0.7601436350023664, 0.9171349392853646, 0.4731664834695838]],
+  [0xffffffff, [0.6581595261242635, 0.1427211401438876, 0.3097349249925456]],
+])('seed %s begins the same on every machine and in every version', (seed, numbers) => {
+  const next = seededGenerator(seed)
+  expect(numbers.map(() => next())).toEqual(numbers)
+})
+
 it('numbers fill the range evenly and do not follow each other', () => {
   const count = 100_000
   const next = seededGenerator(1)
