@@ -97,6 +97,7 @@ const Table: FC<GroupProps> = ({ title, chosen, rows }) => {
     <DataTable
       caption={title}
       isCaptionHidden
+      keepsColumns
       columns={[
         { label: w.conditionsColumn },
         { label: w.differenceColumn },

@@ -58,6 +58,7 @@ export const SignInPage: FC<{
             <DataTable
               caption={w.demoTitle}
               isCaptionHidden
+              keepsColumns
               columns={[{ label: w.name }, { label: w.demoRole }, { label: w.password }]}
               rows={demoAccounts.map((one) => ({
                 key: one.name,

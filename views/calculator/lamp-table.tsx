@@ -43,6 +43,7 @@ const Shown: FC<{ conversion: BandConversion }> = ({ conversion }) => {
       <DataTable
         caption={w.tableTitle(trade.lamp[lampId])}
         isCaptionHidden
+        keepsColumns
         columns={[
           { label: w.bands, kind: 'number' },
           { label: trade.unit.um, kind: 'number' },

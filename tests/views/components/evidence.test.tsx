@@ -77,7 +77,9 @@ describe('DataTable', () => {
     const page = html(table)
     expect(page.match(/scope="col"/g)).toHaveLength(2)
     expect(page.match(/scope="row"/g)).toHaveLength(2)
-    expect(page).toContain('<td class="cell-number">0.66 µm</td>')
+    expect(page).toContain(
+      '<td role="cell" class="cell-number" data-heading="Value"><div>0.66 µm</div></td>',
+    )
     expect(page).toContain('&lt;b&gt;')
   })
 })
