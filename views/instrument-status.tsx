@@ -4,6 +4,7 @@ import { VerdictMark } from './components/verdict-mark.tsx'
 import { words } from './words/en.ts'
 
 const marks = {
+  'left-beyond': 'fail',
   overdue: 'fail',
   'never-calibrated': 'missing',
   'in-calibration': 'pass',

@@ -92,9 +92,15 @@ function factsOf({ instrument, found, window, touched }: TouchedPageProps) {
   return [
     { label: w.calibration, value: `${found.calibratedOn} · ${found.certificateNumber}` },
     { label: w.error, value: error },
-    { label: w.window, value: window.from === null ? w.sinceEver : w.since(window.from) },
+    { label: w.window, value: windowText(window, found) },
     { label: w.open, value: String(open) },
   ]
+}
+
+function windowText({ from, to }: DoubtWindow, { calibratedOn }: Calibration): string {
+  const w = words.touched
+  const until = to === null ? w.untilNow : to === calibratedOn ? w.untilFound(to) : w.untilGood(to)
+  return `${from === null ? w.sinceEver : w.since(from)}, ${until}`
 }
 
 const AnswerForm: FC<TouchedPageProps & { form: TouchedForm }> = (props) => {

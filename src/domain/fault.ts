@@ -35,6 +35,7 @@ export type FaultKind =
   | 'withdrawn-instrument'
   | 'overdue-instrument'
   | 'never-calibrated-instrument'
+  | 'left-beyond-instrument'
   | 'out-of-range-instrument'
   | 'no-such-fault'
   | 'not-above-start'

@@ -6,6 +6,7 @@ export const calibrationNoticeDays = 30
 
 /** What a list of instruments can be narrowed down to; what needs a look stands first. */
 export const instrumentStates = [
+  'left-beyond',
   'overdue',
   'never-calibrated',
   'due-soon',
@@ -40,9 +41,15 @@ export function instrumentStanding(instrument: Instrument, day: string): Instrum
   return { instrument, use, dueInDays, isDueSoon }
 }
 
-const rank = { overdue: 0, 'never-calibrated': 1, 'in-calibration': 2, withdrawn: 3 } as const
+const rank = {
+  'left-beyond': 0,
+  overdue: 1,
+  'never-calibrated': 2,
+  'in-calibration': 3,
+  withdrawn: 4,
+} as const
 
-/** All of them, what needs a look first: overdue, never calibrated, then by due day. */
+/** All of them, what needs a look first: beyond its tolerance, overdue, never calibrated. */
 export function instrumentStandings(
   instruments: readonly Instrument[],
   day: string,

@@ -103,7 +103,13 @@ export type Instrument = {
 
 export type NewInstrument = Omit<Instrument, 'id' | 'calibrations' | 'withdrawnOn'>
 
-export type CalibrationStatus = 'in-calibration' | 'overdue' | 'never-calibrated' | 'withdrawn'
+/** `left-beyond`: its newest calibration left it beyond its tolerance, or found it so and no more. */
+export type CalibrationStatus =
+  | 'in-calibration'
+  | 'left-beyond'
+  | 'overdue'
+  | 'never-calibrated'
+  | 'withdrawn'
 
 /** What stood on the instrument's label on the day of use; kept with every reading. */
 export type InstrumentUse = {

@@ -17,8 +17,8 @@ type Asked = {
 
 /**
  * Reads the instrument that a field names. A wrong kind is refused; so is one that is withdrawn,
- * overdue or never was calibrated, unless an inspector allowed an exception for this order. Its
- * range is asked by `checkRange`, once what it showed is read.
+ * overdue, was left beyond its tolerance or never was calibrated, unless an inspector allowed an
+ * exception for this order. Its range is asked by `checkRange`, once what it showed is read.
  */
 export function parseInstrumentId(
   fields: Fields,

@@ -1,5 +1,11 @@
 /** Why an instrument may not be used for a reading. */
-export const useFaults = ['overdue', 'never-calibrated', 'withdrawn', 'out-of-range'] as const
+export const useFaults = [
+  'overdue',
+  'never-calibrated',
+  'left-beyond',
+  'withdrawn',
+  'out-of-range',
+] as const
 export type UseFault = (typeof useFaults)[number]
 
 /** Asked for by who measures, answered once by an inspector; for one order and instrument. */

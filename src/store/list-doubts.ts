@@ -1,4 +1,4 @@
-import { asc, eq } from 'drizzle-orm'
+import { asc, eq, or } from 'drizzle-orm'
 import type { Doubt } from '../domain/doubt.ts'
 import { doubtWindow } from '../domain/doubt-window.ts'
 import { hasUsed } from './has-used.ts'
@@ -9,12 +9,12 @@ import { requireInstrument } from './require-instrument.ts'
 import { calibration } from './schema/calibration.ts'
 import { usedRecords } from './used-records.ts'
 
-/** Few calibrations find an instrument out of tolerance, and most orders used none of those. */
+/** Few calibrations find or leave an instrument out of tolerance, and most orders used none of those. */
 const foundBeyond = prepared((store) =>
   store.db
     .select()
     .from(calibration)
-    .where(eq(calibration.asFound, 'beyond'))
+    .where(or(eq(calibration.asFound, 'beyond'), eq(calibration.asLeft, 'beyond')))
     .orderBy(asc(calibration.id))
     .prepare(),
 )

@@ -90,6 +90,6 @@ function inSearch(
   return and(
     only === undefined ? undefined : eq(workOrderId, only),
     window.from === null ? undefined : gte(day, window.from),
-    lte(day, window.to),
+    window.to === null ? undefined : lte(day, window.to),
   )
 }

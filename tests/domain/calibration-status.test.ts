@@ -37,6 +37,32 @@ describe('calibration status', () => {
     expect(calibrationStatus(withdrawn, '2026-06-01')).toBe('withdrawn')
   })
 
+  test('is beyond from a calibration that left it so, until one that leaves it good', () => {
+    const beyond = { calibratedOn: '2026-02-01', dueOn: '2027-02-01' } as const
+    for (const states of [
+      { asFound: 'beyond', asLeft: 'beyond' },
+      { asFound: 'within', asLeft: 'beyond' },
+      { asFound: 'beyond', asLeft: 'not-stated' },
+    ] as const) {
+      const left = buildCalibration({ id: 3, ...beyond, ...states })
+      const wrong = { ...gauge, calibrations: [first, left, second] }
+      expect(calibrationStatus(wrong, '2026-01-31')).toBe('in-calibration')
+      expect(calibrationStatus(wrong, '2026-02-01')).toBe('left-beyond')
+      expect(calibrationStatus(wrong, '2026-04-10')).toBe('in-calibration')
+    }
+    const mended = buildCalibration({ ...beyond, asFound: 'beyond', asLeft: 'within' })
+    const right = { ...gauge, calibrations: [first, mended] }
+    expect(calibrationStatus(right, '2026-02-01')).toBe('in-calibration')
+  })
+
+  test('says what is known to be wrong before what is only overdue, and withdrawn before both', () => {
+    const left = buildCalibration({ dueOn: '2026-03-01', asLeft: 'beyond' })
+    const wrong = { ...gauge, calibrations: [left] }
+    expect(calibrationStatus(wrong, '2026-03-02')).toBe('left-beyond')
+    const withdrawn = { ...wrong, withdrawnOn: '2026-03-02' }
+    expect(calibrationStatus(withdrawn, '2026-03-02')).toBe('withdrawn')
+  })
+
   test('goes by the newest calibration on or before the day, in whatever order they stand', () => {
     const turned = { ...gauge, calibrations: [second, first] }
     expect(calibrationOn(turned, '2026-11-25')).toBe(second)

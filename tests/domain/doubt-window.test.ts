@@ -35,9 +35,55 @@ test('takes one of the same day only where it was recorded first', () => {
   expect(doubtWindow([bad, second], bad)?.from).toBeNull()
 })
 
-test('doubts nothing where the instrument was found within, or nothing was said', () => {
+test('passes over one that found it beyond and says nothing of putting it right', () => {
+  const before = [at(1, '2025-01-10'), at(2, '2025-12-20', { asFound: 'beyond' })]
+  expect(doubtWindow([...before, bad], bad)?.from).toBe('2025-01-10')
+})
+
+test('takes one for good that found it within, or that says nothing at all', () => {
   for (const asFound of ['within', 'not-stated'] as const) {
-    const fine = at(3, '2026-06-01', { asFound, asLeft: 'beyond' })
-    expect(doubtWindow([fine], fine)).toBeNull()
+    const before = at(2, '2025-12-20', { asFound })
+    expect(doubtWindow([before, bad], bad)?.from).toBe('2025-12-20')
   }
+})
+
+test('doubts nothing where it was neither found nor left beyond', () => {
+  for (const asFound of ['within', 'not-stated'] as const) {
+    for (const asLeft of ['within', 'not-stated'] as const) {
+      const fine = at(3, '2026-06-01', { asFound, asLeft })
+      expect(doubtWindow([fine], fine)).toBeNull()
+    }
+  }
+})
+
+test.each([
+  ['left it beyond', { asFound: 'beyond', asLeft: 'beyond' }],
+  ['found it beyond and says no more', { asFound: 'beyond' }],
+] as const)('goes on after one that %s, until the next good one', (_, states) => {
+  const good = at(1, '2025-01-10')
+  const left = at(9, '2026-06-01', states)
+  expect(doubtWindow([good, left], left)).toEqual({ from: '2025-01-10', to: null })
+  const again = at(10, '2026-07-01', { asFound: 'beyond', asLeft: 'beyond' })
+  const mended = at(11, '2026-08-01', { asFound: 'beyond', asLeft: 'within' })
+  const later = at(12, '2026-09-01', { asLeft: 'within' })
+  const all = [later, mended, again, left, good]
+  expect(doubtWindow(all, left)).toEqual({ from: '2025-01-10', to: '2026-08-01' })
+  expect(doubtWindow(all, mended)).toEqual({ from: '2025-01-10', to: '2026-08-01' })
+})
+
+test('ends on the day itself where it was put right later that day', () => {
+  const left = at(9, '2026-06-01', { asFound: 'beyond', asLeft: 'beyond' })
+  const mended = at(10, '2026-06-01', { asFound: 'beyond', asLeft: 'within' })
+  expect(doubtWindow([mended, left], left)).toEqual({ from: null, to: '2026-06-01' })
+})
+
+test('begins with the day of one that found it within and left it beyond', () => {
+  const spoilt = at(9, '2026-06-01', { asFound: 'within', asLeft: 'beyond' })
+  const window = { from: '2026-06-01', to: null }
+  expect(doubtWindow([at(1, '2025-01-10'), spoilt], spoilt)).toEqual(window)
+})
+
+test('reaches back where one left it beyond and does not say how it was found', () => {
+  const left = at(9, '2026-06-01', { asLeft: 'beyond' })
+  expect(doubtWindow([at(1, '2025-01-10'), left], left)?.from).toBe('2025-01-10')
 })

@@ -18,6 +18,7 @@ const context = {
       rangeTo: 400,
     }),
     buildInstrument('thermometer', { withdrawnOn: today, calibrations: [] }),
+    buildInstrument('dial-indicator', { calibrations: [buildCalibration({ asLeft: 'beyond' })] }),
   ],
   days: ['2026-11-10', today],
 }
@@ -50,6 +51,7 @@ describe('the request for an exception', () => {
     ['3', 'never-calibrated'],
     ['3', 'withdrawn'],
     ['4', 'overdue'],
+    ['3', 'left-beyond'],
   ])('of instrument %s is refused where it is not %s', (instrumentId, fault) => {
     expect(faultsOf(parse({ instrumentId, fault }))).toEqual(['fault no-such-fault'])
   })
@@ -59,6 +61,7 @@ describe('the request for an exception', () => {
     ['4', 'withdrawn'],
     // On the day of the receipt it stood on the bench still, without a calibration.
     ['4', 'never-calibrated'],
+    ['5', 'left-beyond'],
   ])('of instrument %s may be for: %s', (instrumentId, fault) => {
     expect(parse({ instrumentId, fault }).ok).toBe(true)
   })

@@ -92,6 +92,25 @@ describe('the records that an instrument out of tolerance touched', () => {
     expect(listDoubts(store, workOrder.id).map((one) => one.subjectId)).toEqual([first, last])
   })
 
+  it('go on after a calibration that left it beyond, until one leaves it good', () => {
+    const shop = buildShop()
+    const { store, cast, gauge, workOrder } = shop
+    const begun = (startedAt: string) =>
+      addStaticTest(store, freshTest(shop, { startedAt }), actorOf(cast.tess)).id
+    const left = { calibratedOn: '2026-05-01', dueOn: '2028-01-01', asLeft: 'beyond' } as const
+    const instrumentId = gauge.id
+    // It does not say how it was found: what was used before is in doubt with what came after.
+    addCalibration(store, newCalibration({ instrumentId, ...left }), operator)
+    const before = begun('2026-04-30T08:00:00.000Z')
+    const after = begun('2026-07-01T08:00:00.000Z')
+    const mended = begun('2026-09-01T08:00:00.000Z')
+    const ids = () => listDoubts(store, workOrder.id).map((one) => one.subjectId)
+    expect(ids()).toEqual([before, after, mended])
+    const good = { calibratedOn: '2026-08-01', dueOn: '2028-01-01', asLeft: 'within' } as const
+    addCalibration(store, newCalibration({ instrumentId, ...good }), operator)
+    expect(ids()).toEqual([before, after])
+  })
+
   it('are none where no calibration found anything beyond', () => {
     const shop = buildShop()
     doTheWork(shop)

@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, test } from 'vitest'
+import { useFaults } from '../../src/domain/use-exception.ts'
 import { addUseException } from '../../src/store/add-use-exception.ts'
 import { answerUseException } from '../../src/store/answer-use-exception.ts'
 import { listAudit } from '../../src/store/list-audit.ts'
@@ -51,6 +52,11 @@ describe('a request for an exception', () => {
     })
     expect(listUseExceptions(store, workOrder.id)).toEqual([asked])
     expect(listOpenUseExceptions(store)).toEqual([asked])
+  })
+
+  test('may be for every fault that an instrument can have', () => {
+    for (const fault of useFaults) expect(ask({ fault }).fault).toBe(fault)
+    expect(listOpenUseExceptions(shop.store)).toHaveLength(useFaults.length)
   })
 
   test('belongs to one order alone', () => {

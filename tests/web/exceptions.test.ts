@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest'
+import { addCalibration } from '../../src/store/add-calibration.ts'
 import { listFlatnessReadings } from '../../src/store/list-flatness-readings.ts'
 import { listOpenUseExceptions } from '../../src/store/list-open-use-exceptions.ts'
 import { listUseExceptions } from '../../src/store/list-use-exceptions.ts'
+import { newCalibration } from '../support/build-instrument.ts'
 import { buildShop } from '../support/build-shop.ts'
+import { operator } from '../support/cast.ts'
 import { testApp } from '../support/test-app.ts'
 
 /** The lamp is over its date: it was due on 15 January 2027, and today is later. */
@@ -111,6 +114,29 @@ describe('answering it', () => {
     const page = await (await get(order, 'ian')).text()
     expect(page).toContain('until 2027-01-20')
     expect(page).toContain('its line is what it was')
+  })
+
+  it('is needed for an instrument that its calibration left beyond its tolerance', async () => {
+    const { shop, get, post, order } = setUp()
+    const { store, workOrder, gauge } = shop
+    const states = { asFound: 'beyond', asLeft: 'beyond' } as const
+    const days = { calibratedOn: '2027-01-10', dueOn: '2028-01-10' }
+    const instrumentId = gauge.id
+    addCalibration(store, newCalibration({ instrumentId, ...days, ...states }), operator)
+    const list = await (await get('/instruments?state=left-beyond', 'tess')).text()
+    expect(list).toContain('Left beyond its tolerance by its calibration')
+    const form = await (await get(`${order}/static-tests/new`, 'tess')).text()
+    expect(form).toContain('· Left beyond its tolerance by its calibration')
+    const typed = { gaugeInstrumentId: String(gauge.id), formKey: 's1' }
+    const refused = await (await post(`${order}/static-tests`, typed, 'tess')).text()
+    expect(refused).toContain('The last calibration of G-01 left it beyond its tolerance.')
+    expect(refused).toContain(`href="${order}/exceptions/new?instrument=${gauge.id}"`)
+    const asking = await get(`${order}/exceptions/new?instrument=${gauge.id}`, 'tess')
+    expect(await asking.text()).toMatch(/value="left-beyond" checked/)
+    const wanted = { instrumentId: String(gauge.id), fault: 'left-beyond', formKey: 'e1' }
+    const reason = 'no other gauge goes that far'
+    expect((await post(`${order}/exceptions`, { ...wanted, reason }, 'tess')).status).toBe(303)
+    expect(listUseExceptions(store, workOrder.id)[0]?.fault).toBe('left-beyond')
   })
 
   it('comes back beside the request, with what was typed', async () => {

@@ -1,5 +1,6 @@
 import type { FC } from 'hono/jsx'
 import { calibrationUnit } from '../../src/domain/calibration-unit.ts'
+import { doubtWindow } from '../../src/domain/doubt-window.ts'
 import type { Calibration, Instrument, ToleranceState } from '../../src/domain/instrument.ts'
 import { DataTable } from '../components/data-table.tsx'
 import { EmptyState } from '../components/empty-state.tsx'
@@ -30,7 +31,7 @@ export const CalibrationsTable: FC<{ instrument: Instrument }> = ({ instrument }
         { label: column.uncertainty },
       ]}
       rows={instrument.calibrations.toReversed().map((one) => ({
-        mark: one.asFound === 'beyond' ? 'stop' : undefined,
+        mark: doubtWindow([one], one) === null ? undefined : 'stop',
         cells: [
           <span class="number">{one.calibratedOn}</span>,
           <span class="number">{one.dueOn}</span>,
@@ -56,14 +57,14 @@ const State: FC<{ state: ToleranceState }> = ({ state }) => {
 
 /** Leads to what is in doubt since; nothing where nothing is. */
 const TouchedLink: FC<{ of: Calibration }> = ({ of }) =>
-  of.asFound === 'beyond' ? (
+  doubtWindow([of], of) === null ? null : (
     <a
       href={`/instruments/${of.instrumentId}/touched?calibration=${of.id}`}
       aria-label={words.instruments.touchedLabel(of.calibratedOn)}
     >
       {words.instruments.touched}
     </a>
-  ) : null
+  )
 
 function errorText(error: number | null, sign: string): string {
   return error === null ? '' : `${numberText(error)} ${sign}`

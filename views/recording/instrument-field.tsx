@@ -66,7 +66,7 @@ function labelOf(instrument: Instrument, day: string): string {
   const { status, dueOn } = instrumentUse(instrument, day)
   const { recording, trade } = words
   const standing =
-    dueOn === null
+    dueOn === null || status === 'left-beyond'
       ? trade.calibrationStatus[status]
       : status === 'overdue'
         ? recording.overdueSince(dueOn)

@@ -25,7 +25,7 @@ type InDoubt = {
 }
 type Refused = { readonly input: Input; readonly faults: readonly Fault[] }
 
-/** What a calibration put in doubt; without one named, the newest that found it beyond. */
+/** What a calibration put in doubt; without one named, the newest that found or left it beyond. */
 export function showTouched(c: AppContext): Promise<Response> {
   return sendTouched(c, inDoubt(c, c.req.query('calibration')))
 }
@@ -49,7 +49,7 @@ function inDoubt(c: AppContext, calibration: string | undefined): InDoubt {
   const { calibrations } = instrument
   const found =
     calibration === undefined || calibration === ''
-      ? calibrations.findLast((one) => one.asFound === 'beyond')
+      ? calibrations.findLast((one) => doubtWindow(calibrations, one) !== null)
       : calibrations.find((one) => one.id === idOf(calibration, 'no-doubt'))
   const window = found === undefined ? null : doubtWindow(calibrations, found)
   if (found === undefined || window === null) throw new AppError('not-found', 'no-doubt')

@@ -65,6 +65,7 @@ export const certificateDecisionWords = {
     faults: {
       overdue: 'calibration overdue',
       'never-calibrated': 'no calibration on record',
+      'left-beyond': 'left beyond its tolerance by its calibration',
       withdrawn: 'withdrawn from use',
       'out-of-range': 'used out of its range',
     } satisfies Readonly<Record<UseFault, string>>,

@@ -326,6 +326,7 @@ export const certificateWords = {
       'in-calibration': 'in calibration',
       overdue: 'calibration overdue',
       'never-calibrated': 'no calibration on record',
+      'left-beyond': 'left beyond its tolerance by its calibration',
       withdrawn: 'withdrawn from use',
     },
     usedOn: (days: string) => `used ${days}`,

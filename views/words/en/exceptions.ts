@@ -16,6 +16,7 @@ export const exceptionsWords = {
   faults: {
     overdue: 'Overdue for calibration',
     'never-calibrated': 'No calibration on record',
+    'left-beyond': 'Left beyond its tolerance by its last calibration',
     withdrawn: 'Withdrawn from use',
     'out-of-range': 'The reading lies outside its range',
   },

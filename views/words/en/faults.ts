@@ -37,6 +37,8 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
     `${d.number} was due for calibration on ${d.dueOn}. Choose another, or ask an inspector for an exception.`,
   'never-calibrated-instrument': (d) =>
     `${d.number} has no calibration on record for that day. Choose another, or ask an inspector for an exception.`,
+  'left-beyond-instrument': (d) =>
+    `The last calibration of ${d.number} left it beyond its tolerance. Choose another, or ask an inspector for an exception.`,
   'out-of-range-instrument': (d) =>
     `${d.number} reads ${instrumentRangeText(d)}, and these readings are beyond that. Check them, choose another, or ask an inspector for an exception.`,
   'no-such-fault': (d) =>

@@ -10,6 +10,7 @@ export const instrumentsWords = {
   anyKind: 'Every kind',
   anyState: 'However they stand',
   states: {
+    'left-beyond': 'Left beyond tolerance',
     overdue: 'Overdue',
     'never-calibrated': 'Never calibrated',
     'due-soon': 'Due soon',

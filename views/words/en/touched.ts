@@ -4,10 +4,12 @@ import { exceptionReasonLength } from '../../../src/domain/parse-use-exception.t
 export const touchedWords = {
   title: (number: string) => `Measured with ${number} while in doubt`,
   lead: (foundOn: string) =>
-    `On ${foundOn} a calibration found this instrument beyond its tolerance. What it was used for since it was last known to be good may be wrong.`,
-  since: (from: string) =>
-    `From ${from}, when a calibration last left it good, both days included.`,
-  sinceEver: 'No earlier calibration left it good: every earlier use is in doubt.',
+    `On ${foundOn} a calibration found this instrument beyond its tolerance, or left it so. What it was used for while it was not known to be good may be wrong.`,
+  since: (from: string) => `From ${from}, when it was last known to be good`,
+  sinceEver: 'Since it was first used, for no earlier calibration left it good',
+  untilFound: (to: string) => `up to ${to}, when it was found beyond; both days included.`,
+  untilGood: (to: string) => `up to ${to}, when a calibration left it good; both days included.`,
+  untilNow: 'up to now: no calibration has left it good since.',
   instrument: 'Back to the instrument',
   error: 'Error found',
   calibration: 'Calibration',

@@ -176,6 +176,7 @@ export const tradeWords = {
     'in-calibration': 'In calibration',
     overdue: 'Calibration overdue',
     'never-calibrated': 'No calibration on record',
+    'left-beyond': 'Left beyond its tolerance by its calibration',
     withdrawn: 'Withdrawn from use',
   } satisfies Words<CalibrationStatus>,
   verdict: {
