@@ -1,12 +1,22 @@
 import { describe, expect, test } from 'vitest'
+import type { LimitSet } from '../../src/domain/limit-set.ts'
 import { allStages, type Stage, stageTransitions } from '../../src/domain/stage.ts'
+import { addLimitSet } from '../../src/store/add-limit-set.ts'
+import { addLimitSetStep } from '../../src/store/add-limit-set-step.ts'
 import { addSeal } from '../../src/store/add-seal.ts'
 import { addWorkOrder } from '../../src/store/add-work-order.ts'
 import { listStageChanges } from '../../src/store/list-stage-changes.ts'
 import { moveWorkOrder } from '../../src/store/move-work-order.ts'
 import { requireWorkOrder } from '../../src/store/require-work-order.ts'
 import { stateDecontamination } from '../../src/store/state-decontamination.ts'
-import { buildShop, newSeal, newWorkOrder, type Shop } from '../support/build-shop.ts'
+import {
+  approved,
+  buildShop,
+  newLimitSet,
+  newSeal,
+  newWorkOrder,
+  type Shop,
+} from '../support/build-shop.ts'
 import { actorOf, operator } from '../support/cast.ts'
 import { anotherOrder } from '../support/shop-steps.ts'
 
@@ -22,7 +32,7 @@ describe('receiving a seal', () => {
 
   test('leaves no gap in the numbers when an order fails', () => {
     const shop = buildShop()
-    expect(() => anotherOrder(shop, { limitSetId: 99 })).toThrow('FOREIGN KEY')
+    expect(() => anotherOrder(shop, { limitSetId: 99 })).toThrow('not-found: no-limit-set')
     expect(() => anotherOrder(shop, { sealId: 99 })).toThrow('not-found: no-seal')
     expect(() =>
       shop.store.transact(() => {
@@ -50,6 +60,35 @@ describe('receiving a seal', () => {
       limitSetId: limitSet.id,
     })
     expect(() => addWorkOrder(store, mixed, operator)).toThrow('not-found: no-seal')
+  })
+})
+
+describe('the limit set of an order', () => {
+  const refusal = 'conflict: limit-set-not-offered'
+  const retire = ({ store, cast }: Shop, { id }: LimitSet) => {
+    const step = { limitSetId: id, step: 'retired', effectiveOn: '2026-11-25' } as const
+    addLimitSetStep(store, { ...step, reason: 'Withdrawn.', by: cast.ian }, actorOf(cast.ian))
+  }
+
+  test('is looked at again as the order is stored: someone may have retired it since', () => {
+    const shop = buildShop()
+    retire(shop, shop.limitSet)
+    expect(() => anotherOrder(shop)).toThrow(refusal)
+    // What was received on the day before stands, and can be entered late.
+    expect(anotherOrder(shop, { receivedAt: '2026-11-24T09:00:00.000Z' }).stage).toBe('received')
+  })
+
+  test('is no draft, none that comes into force later, and none with a newer version', () => {
+    const shop = buildShop()
+    const { store, cast } = shop
+    const next = addLimitSet(store, newLimitSet({ version: 2, datedOn: '2026-11-26' }), operator)
+    expect(() => anotherOrder(shop, { limitSetId: next.id })).toThrow(refusal)
+    approved(store, next, cast.ian)
+    expect(() => anotherOrder(shop, { limitSetId: next.id })).toThrow(refusal)
+    expect(anotherOrder(shop).stage).toBe('received')
+    const receivedAt = '2026-11-26T09:00:00.000Z'
+    expect(() => anotherOrder(shop, { receivedAt })).toThrow(refusal)
+    expect(anotherOrder(shop, { receivedAt, limitSetId: next.id }).stage).toBe('received')
   })
 })
 

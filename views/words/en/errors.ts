@@ -40,6 +40,8 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'no-limit-set-yet': () =>
     'No limit set is in force, so nothing could be judged. The manager or an inspector writes one on the page Limit sets, and another inspector approves it there.',
   'no-limit-set': () => 'There is no such limit set.',
+  'limit-set-not-offered': (d) =>
+    `The limit set ${d.name} is not in force on the day of receipt, or a newer version of it is. Choose another one.`,
   'limit-set-approved': () => 'This limit set is approved already.',
   'limit-set-retired': () => 'This limit set is retired.',
   'own-draft': () =>
