@@ -120,7 +120,14 @@ const OrderFacts: FC<{ evidence: Evidence }> = ({ evidence }) => {
         {
           label: w.limitSet,
           value: (
-            <a href={`/limit-sets/${limitSet.id}`}>{w.limitSetName(name, version, datedOn)}</a>
+            <span>
+              <a class="link-line" href={`/limit-sets/${limitSet.id}`}>
+                {w.limitSetName(name, version, datedOn)}
+              </a>
+              <a class="link-line" href={`/work-orders/${workOrder.number}/limits`}>
+                {words.limitReasons.link}
+              </a>
+            </span>
           ),
         },
       ]}

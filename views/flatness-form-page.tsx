@@ -24,6 +24,7 @@ import { type Frame, Page } from './page.tsx'
 import { CorrectionFields, type Replaced } from './recording/correction-fields.tsx'
 import type { InstrumentChoice } from './recording/instrument-field.tsx'
 import { LimitSource } from './recording/limit-source.tsx'
+import { LimitsHead } from './recording/limits-head.tsx'
 import { liveAnswer } from './recording/live-answer.ts'
 import { Question } from './recording/question.tsx'
 import { tradeWord } from './words/en/trade.ts'
@@ -157,13 +158,10 @@ const Questions: FC<{ form: FlatnessForm }> = ({ form }) => {
 
 /** What the reading is held against, and what to mind. */
 const LimitsAndCautions: FC<{ form: FlatnessForm }> = ({ form }) => {
-  const { flatness: w, trade, chrome, recording } = words
+  const { flatness: w, trade, chrome } = words
   return (
     <section class="question stack">
-      <h2 class="section-head">{recording.limitsTitle}</h2>
-      <p>
-        {recording.limitSet}: {form.limitSetName}
-      </p>
+      <LimitsHead setName={form.limitSetName} number={form.orderNumber} />
       {form.faces.map((face) => (
         <LimitSource label={trade.faceKind[face.kind]} limit={face.limit} />
       ))}

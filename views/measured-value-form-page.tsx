@@ -18,6 +18,7 @@ import { type Frame, Page } from './page.tsx'
 import { CorrectionFields, type Replaced } from './recording/correction-fields.tsx'
 import type { InstrumentChoice } from './recording/instrument-field.tsx'
 import { LimitSource } from './recording/limit-source.tsx'
+import { LimitsHead } from './recording/limits-head.tsx'
 import { liveAnswer } from './recording/live-answer.ts'
 import { words } from './words/en.ts'
 
@@ -99,13 +100,10 @@ const Hazard: FC = () => (
 )
 
 const Limits: FC<{ form: MeasuredForm }> = ({ form }) => {
-  const { trade, recording } = words
+  const { trade } = words
   return (
     <section class="question stack">
-      <h2 class="section-head">{recording.limitsTitle}</h2>
-      <p>
-        {recording.limitSet}: {form.limitSetName}
-      </p>
+      <LimitsHead setName={form.limitSetName} number={form.orderNumber} />
       {form.limits.length === 0 ? <p class="small soft">{trade.why['no-limit']}</p> : null}
       {form.limits.map(({ limit, face }) => {
         const what = trade.characteristic[limit.characteristic]
