@@ -30,7 +30,7 @@ export interface LinearEvaluation {
  * @param options probability that U covers, from 0.01 to 0.9999
  * @returns value, u, U, k, degrees of freedom, and a line for each quantity by its name
  * @throws RangeError outside this range; ModelFault where the expression can't be read, a name has
- *   no quantity, or value or derivative is not finite
+ *   no quantity, or value, derivative or U is not finite
  * Validity: to first order; compare with monteCarlo or secondOrderVariance where the model is
  *   curved over the width of u.
  * Source: JCGM 100:2008, equations (10), (G.2b) and G.4.1 for the cutting off.
@@ -65,10 +65,12 @@ export function evaluateLinear(
   const effective =
     standardUncertainty === 0 ? Number.POSITIVE_INFINITY : effectiveDegreesOfFreedom(budget)
   const coverageFactor = factorOf(probability, effective)
+  const expandedUncertainty = coverageFactor * standardUncertainty
+  if (!Number.isFinite(expandedUncertainty)) throw new ModelFault('not-finite', 0)
   return {
     value,
     standardUncertainty,
-    expandedUncertainty: coverageFactor * standardUncertainty,
+    expandedUncertainty,
     coverageFactor,
     effectiveDegreesOfFreedom: Number.isFinite(effective) ? effective : null,
     budget,

@@ -39,7 +39,7 @@ const binCount = 60
  *   probability of the intervals, from 0.01 to 0.9999
  * @returns mean, standard deviation, both intervals, and a histogram; the same for the same seed
  * @throws RangeError outside these ranges; ModelFault where the expression can't be read, a name
- *   has no quantity, or trials give no finite result
+ *   has no quantity, or trials, their mean or deviation are not finite
  * Validity: u of the mean is standardDeviation / sqrt(trials). 10^6 trials give an interval of 95 %
  *   to one or two digits of u.
  * Source: JCGM 101:2008, clause 7.
@@ -56,6 +56,8 @@ export function monteCarlo(
   const results = draw(model, trials, seed)
   const mean = sum(results, (y) => y) / trials
   const squares = sum(results, (y) => (y - mean) * (y - mean))
+  // Results may be finite where their sum or their squares no longer are.
+  if (!Number.isFinite(squares)) throw new ModelFault('not-finite', 0)
   results.sort()
   const { symmetric, shortest } = coverageIntervals(results, probability)
   return {

@@ -102,6 +102,15 @@ describe('the linear evaluation', () => {
     expect(() => evaluateLinear(model, { probability: 0.95 })).toThrow(kind)
   })
 
+  it('refuses what a double can no longer hold, in u or in U', () => {
+    const evaluate = (expression: string, u: number) =>
+      evaluateLinear({ expression, quantities: [quantity('a', 0, u)] }, { probability: 0.95 })
+    expect(() => evaluate('1e300 * a', 1e15)).toThrow('not-finite')
+    // u is 1e308 still, 1.96 u is beyond 1.8e308.
+    expect(() => evaluate('1e300 * a', 1e8)).toThrow('not-finite')
+    expect(evaluate('1e300 * a', 1e7).standardUncertainty / 1e307).toBeCloseTo(1, 12) // rounding
+  })
+
   it.each([0, 1, Number.NaN])('refuses the probability %s', (probability) => {
     expect(() => evaluateLinear(endGauge, { probability })).toThrow(RangeError)
   })

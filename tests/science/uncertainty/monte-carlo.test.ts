@@ -118,6 +118,15 @@ describe('propagation of distributions', () => {
   })
 
   it.each([
+    ['1e200 * a', 'whose squares'],
+    ['1e306 * (a + 10)', 'whose sum'],
+  ])('refuses %s, %s a double can no longer hold', (expression) => {
+    const model = { expression, quantities: [quantity('a', 0, 1)] }
+    const run = () => monteCarlo(model, { trials: 1000, seed: 1, probability: 0.95 })
+    expect(run).toThrow('not-finite')
+  })
+
+  it.each([
     { trials: 999, seed: 1, probability: 0.95 },
     { trials: 5_000_001, seed: 1, probability: 0.95 },
     { trials: 1000, seed: -1, probability: 0.95 },

@@ -64,8 +64,9 @@ const binary = {
 
 function power(a: Dual, b: Dual): Dual {
   const value = a.value ** b.value
-  // A constant part adds nothing, also where its own factor has no value, as log of a negative.
-  const byBase = a.slope === 0 ? 0 : b.value * a.value ** (b.value - 1) * a.slope
+  // A constant part adds nothing, also where its own factor has no value, as log of a negative;
+  // and x^0 is 1 everywhere.
+  const byBase = a.slope === 0 || b.value === 0 ? 0 : b.value * a.value ** (b.value - 1) * a.slope
   // 0 stays 0 for every power above 0, though it has no logarithm.
   const isFlat = b.slope === 0 || (a.value === 0 && b.value > 0)
   const byExponent = isFlat ? 0 : value * Math.log(a.value) * b.slope

@@ -46,6 +46,13 @@ it('0 to a power above 0 does not change with the power; at 0 and below it has n
   expect([slope(0), slope(-1)].some(Number.isFinite)).toBe(false)
 })
 
+it('a power of 0 is 1 everywhere and has no slope, at 0 too', () => {
+  expect(evaluateDual(parseExpression('x^0'), new Map([['x', 0]]), 'x')).toEqual({
+    value: 1,
+    slope: 0,
+  })
+})
+
 it('a name without a value is refused', () => {
   expect(() => evaluateDual(parseExpression('z'), at, 'x')).toThrow('unknown-name')
 })
