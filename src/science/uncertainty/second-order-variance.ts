@@ -1,6 +1,6 @@
-import { evaluateDual } from './expression/evaluate-dual.ts'
+import { evaluateSlopes } from './expression/evaluate-slopes.ts'
 import { parseExpression } from './expression/parse-expression.ts'
-import type { MeasurementModel, ModelQuantity } from './measurement-model.ts'
+import type { MeasurementModel } from './measurement-model.ts'
 
 /** A tenth of u: the model is looked at over the width that matters, and rounding stays small. */
 const stepInU = 0.1
@@ -24,23 +24,23 @@ export function secondOrderVariance(model: MeasurementModel): number {
   const node = parseExpression(model.expression)
   const centre = new Map(model.quantities.map((one) => [one.name, one.value]))
   const uncertain = model.quantities.filter((one) => one.standardUncertainty > 0)
-  const slopeAt = (of: ModelQuantity, moved: ModelQuantity, by: number): number => {
-    const values = new Map(centre).set(moved.name, moved.value + by * moved.standardUncertainty)
-    return evaluateDual(node, values, of.name).slope
-  }
+  const slopesMoved = (name: string, by: number): ReadonlyMap<string, number> =>
+    evaluateSlopes(node, new Map(centre).set(name, (centre.get(name) ?? 0) + by))
+  const middles = evaluateSlopes(node, centre)
   let variance = 0
-  for (const i of uncertain) {
-    for (const j of uncertain) {
-      const [low, middle, high] = [
-        slopeAt(i, j, -stepInU),
-        slopeAt(i, j, 0),
-        slopeAt(i, j, stepInU),
-      ]
-      // Derivatives by j in units of u_j: the factors u_j^2 of the formula are in them already.
-      const second = (high - low) / (2 * stepInU)
-      const third = (high - 2 * middle + low) / stepInU ** 2
-      variance += (second ** 2 / 2 + middle * third) * i.standardUncertainty ** 2
+  for (const { name, standardUncertainty: u } of uncertain) {
+    const [lows, highs] = [slopesMoved(name, -stepInU * u), slopesMoved(name, stepInU * u)]
+    for (const other of uncertain) {
+      const of = (slopes: ReadonlyMap<string, number>) => slopes.get(other.name) ?? 0
+      variance += termOf(of(lows), of(middles), of(highs)) * other.standardUncertainty ** 2
     }
   }
   return variance
+}
+
+/** Derivatives by j in units of u_j: the factors u_j^2 of the formula are in them already. */
+function termOf(low: number, middle: number, high: number): number {
+  const second = (high - low) / (2 * stepInU)
+  const third = (high - 2 * middle + low) / stepInU ** 2
+  return second ** 2 / 2 + middle * third
 }

@@ -38,3 +38,14 @@ it('is nothing for a linear model, and negative where the curve flattens', () =>
   const model = { expression: 'sin(x)', quantities: [quantity('x', 0, 0.1)] }
   expect(secondOrderVariance(model)).toBeCloseTo(-(0.1 ** 4), 6) // -cos^2 u^4, differences to 1 %
 })
+
+it('adds up what fifty quantities in 250 terms give', () => {
+  const names = Array.from({ length: 50 }, (_, index) => `x${index}`)
+  const terms = Array.from({ length: 250 }, (_, index) => `x${index % 50}^2`)
+  const model = {
+    expression: terms.join('+'),
+    quantities: names.map((name) => quantity(name, 0, 1)),
+  }
+  // Five squares of each about 0: variance 2 (5 u^2)^2, fifty times; rounding.
+  expect(secondOrderVariance(model)).toBeCloseTo(2500, 6)
+})
