@@ -54,6 +54,7 @@ export type FaultKind =
   | 'not-here'
   | 'no-graduation'
   | 'not-a-name'
+  | 'same-name'
   | 'model-empty'
   | 'model-too-long'
   | 'model-too-deep'

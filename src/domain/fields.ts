@@ -141,7 +141,9 @@ function isWrongType(input: Input, name: string): boolean {
 function readDecimal({ input, fault }: Source, name: string, bounds: Bounds): number {
   if (isWrongType(input, name)) return stand(fault, name, 'not-a-number')
   if (!isGiven(input, name)) return stand(fault, name, 'empty')
-  const value = parseDecimal(typedText(input, name))
+  const given = input[name]
+  // Adding 0 makes one zero of two.
+  const value = typeof given === 'number' ? given + 0 : parseDecimal(typedText(input, name))
   if (value === undefined) return stand(fault, name, 'not-a-number')
   if (value < bounds.min) fault(name, 'below', { min: bounds.min, max: bounds.max })
   else if (value > bounds.max) fault(name, 'above', { min: bounds.min, max: bounds.max })

@@ -100,7 +100,7 @@ function readUncertainty(part: Fields, distribution: Distribution): number {
 function refuseDoubles(parts: readonly Fields[], quantities: readonly ModelQuantity[]): void {
   const known = new Set<string>()
   for (const [index, { name }] of quantities.entries()) {
-    if (name !== '' && known.has(name)) parts[index]?.fault('name', 'taken')
+    if (name !== '' && known.has(name)) parts[index]?.fault('name', 'same-name')
     known.add(name)
   }
 }

@@ -21,6 +21,11 @@ describe('decimal', () => {
     expect(openFields({ a: 1.1e-7 }).decimal('a', tenth)).toBe(1.1e-7)
     expect(openFields({ a: 1e21 }).decimal('a', { min: 0, max: 1e22 })).toBe(1e21)
     expect(openFields({ a: 1.1e-7 }).typed('a')).toBe('0.00000011')
+    // More digits than a text may have: what JSON says is the number, no text stands between.
+    for (const a of [1.380649123456789e-23, 5e-324, -1.7e-200]) {
+      expect(openFields({ a }).decimal('a', { min: -1, max: 1 })).toBe(a)
+    }
+    expect(Object.is(openFields({ a: -0 }).decimal('a', tenth), 0)).toBe(true)
   })
 
   test('takes bounds as allowed values and refuses what is beyond them', () => {

@@ -136,6 +136,17 @@ describe('the calculator of uncertainty', () => {
     expect(errors[field]?.length).toBeGreaterThan(10)
   })
 
+  test('says of a second quantity with the same name what is wrong with it', async () => {
+    const errors = await refused({ quantities: [rectangular('a', 1), rectangular('a', 1)] })
+    expect(errors['quantities[1].name']).toBe('Another quantity has this name.')
+  })
+
+  test('refuses an uncertainty that no number can hold', async () => {
+    const quantities = [rectangular('a', 1e15)]
+    const errors = await refused({ quantities, model: '1e300 * a' })
+    expect(errors.model).toContain('no finite value')
+  })
+
   test('refuses a model that trials lead where it has no value', async () => {
     const quantities = [{ name: 'a', value: 1, distribution: 'normal', standardUncertainty: 1 }]
     const body = { quantities, model: 'sqrt(a)', monteCarlo: { trials: 1000, seed: 1 } }
