@@ -9,16 +9,17 @@ import { maySeeResults } from '../../domain/who-may-see.ts'
  */
 export function workOrderAnswer(evidence: Evidence, viewer: Pick<User, 'role'>) {
   const { workOrder, seal, handOver, decisions } = evidence
-  const { flatnessReadings, staticTests, measuredValues } = evidence
+  const { flatnessReadings, staticTests, measuredValues, concessions } = evidence
+  const { steps, writtenById, writtenByName, ...limitSet } = evidence.limitSet
   return {
     ...workOrder,
     customer: { id: evidence.customer.id, name: evidence.customer.name },
     equipment: evidence.equipment,
     seal,
-    limitSet: evidence.limitSet,
+    limitSet: viewer.role === 'customer' ? limitSet : evidence.limitSet,
     agreedRule: evidence.agreedRule,
     ...(maySeeResults(viewer, workOrder.stage)
-      ? { flatnessReadings, staticTests, measuredValues }
+      ? { flatnessReadings, staticTests, measuredValues, concessions }
       : {}),
     ...(viewer.role === 'customer'
       ? {}

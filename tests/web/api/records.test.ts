@@ -229,12 +229,23 @@ describe('a customer who asks for their order', () => {
     const seen = (await (await web.get(order, 'cora')).json()) as Json
     expect(seen.number).toMatch(/^W-/)
     expect(seen.seal).toMatchObject({ serial: expect.any(String) })
-    for (const name of [...inner, 'flatnessReadings', 'staticTests']) {
+    for (const name of [...inner, 'flatnessReadings', 'staticTests', 'concessions']) {
       expect(seen).not.toHaveProperty(name)
     }
     expect(JSON.stringify(seen)).not.toContain('chipped?')
     const staff = (await (await web.get(order, 'mo')).json()) as Json
     for (const name of inner) expect(staff).toHaveProperty(name)
+  })
+
+  test('sees the limits of the order, not who wrote and approved them, and why', async () => {
+    const { web, order } = setUp()
+    const steps = ['steps', 'writtenById', 'writtenByName']
+    const { limitSet } = (await (await web.get(order, 'cora')).json()) as Json
+    expect(limitSet).toMatchObject({ name: 'House', version: 1 })
+    expect(limitSet).toHaveProperty('limits')
+    for (const name of steps) expect(limitSet).not.toHaveProperty(name)
+    const staff = (await (await web.get(order, 'mo')).json()) as Json
+    for (const name of steps) expect(staff.limitSet).toHaveProperty(name)
   })
 
   test('sees the results once they are released', async () => {
@@ -244,6 +255,7 @@ describe('a customer who asks for their order', () => {
     const seen = (await (await testApp(shop.store).get(order, 'cora')).json()) as Json
     expect(seen.flatnessReadings).toHaveLength(2)
     expect(seen.staticTests).toHaveLength(1)
+    expect(seen.concessions).toEqual([])
     for (const name of inner) expect(seen).not.toHaveProperty(name)
   })
 })
