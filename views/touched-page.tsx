@@ -36,6 +36,8 @@ export type TouchedPageProps = {
 
 export type TouchedForm = {
   readonly formKey: string
+  /** The newest answer that this page shows; 0 for none. */
+  readonly seenAnswerId: number
   readonly ticked: readonly string[]
   readonly typed: { readonly answer: string; readonly reason: string }
   readonly faults: readonly Fault[]
@@ -111,6 +113,7 @@ const AnswerForm: FC<TouchedPageProps & { form: TouchedForm }> = (props) => {
   return (
     <form method="post" action={`/instruments/${instrument.id}/touched`} class="stack">
       <input type="hidden" name="formKey" value={form.formKey} />
+      <input type="hidden" name="seenAnswerId" value={String(form.seenAnswerId)} />
       <input type="hidden" name="calibration" value={String(found.id)} />
       <div id="records" class="stack" tabindex={-1}>
         {recordsError === undefined ? null : <p class="field-error">{recordsError}</p>}

@@ -48,6 +48,7 @@ export type FaultKind =
   | 'not-text'
   | 'reason-needed'
   | 'already-replaced'
+  | 'answered-meanwhile'
   | 'not-in-order'
   | 'one-of-two'
   | 'all-or-none'

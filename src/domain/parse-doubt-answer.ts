@@ -1,10 +1,17 @@
 import { type DoubtAnswer, doubtAnswers } from './doubt.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
+import { idBounds } from './parse-instrument-id.ts'
 import { exceptionReasonLength } from './parse-use-exception.ts'
 import type { Parsed } from './parsed.ts'
 import { type ResultSubject, resultKinds } from './result-subject.ts'
 
-export const doubtAnswerFields = ['calibration', 'records', 'answer', 'reason'] as const
+export const doubtAnswerFields = [
+  'calibration',
+  'records',
+  'answer',
+  'reason',
+  'seenAnswerId',
+] as const
 
 /** More than a workshop measures between two calibrations; a page holds as many boxes. */
 export const recordsAtOnceMax = 2000
@@ -13,6 +20,8 @@ export type ParsedDoubtAnswer = {
   readonly subjects: readonly ResultSubject[]
   readonly answer: DoubtAnswer
   readonly reason: string
+  /** The newest answer that stood in the page: what was said since is not gone over unseen. */
+  readonly seenAnswerId: number
 }
 
 /**
@@ -27,7 +36,8 @@ export function parseDoubtAnswer(input: Input): Parsed<ParsedDoubtAnswer> {
   const { min, max } = exceptionReasonLength
   const reason = fields.text('reason', max)
   if (reason !== '' && reason.length < min) fields.fault('reason', 'too-short', { min })
-  return fields.finish({ subjects, answer, reason })
+  const seenAnswerId = fields.optionalWhole('seenAnswerId', { ...idBounds, min: 0 }) ?? 0
+  return fields.finish({ subjects, answer, reason, seenAnswerId })
 }
 
 /** One ticked box comes as a text, several as a list; a box twice is one record. */

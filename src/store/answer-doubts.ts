@@ -1,3 +1,4 @@
+import { and, eq, gt } from 'drizzle-orm'
 import type { Actor } from '../domain/actor.ts'
 import { AppError } from '../domain/app-error.ts'
 import { doubtWindow } from '../domain/doubt-window.ts'
@@ -21,13 +22,16 @@ export type FreshDoubtAnswer = ParsedDoubtAnswer & {
  * Says of records whether they stand although their instrument was found out of tolerance. A later
  * answer is a record of its own and counts from then on.
  * @throws AppError not-found `no-instrument`, `no-doubt` where that calibration found nothing
- *   beyond; forbidden `not-inspector`, `own-record`; conflict `not-in-doubt`
+ *   beyond; forbidden `not-inspector`, `own-record`; conflict `not-in-doubt`, `answered-meanwhile`
+ *   where someone answered about one of them after the newest answer that was seen
  */
 export function answerDoubts(store: Store, fresh: FreshDoubtAnswer, actor: Actor): void {
-  const { calibrationId, subjects, answer, reason, by } = fresh
+  const { calibrationId, subjects, answer, reason, seenAnswerId, by } = fresh
   store.transact(() => {
     if (by.role !== 'inspector' || !by.isActive) throw new AppError('forbidden', 'not-inspector')
     const touched = touchedBy(store, fresh)
+    const unseen = { calibrationId, subjects, after: seenAnswerId }
+    if (hasAnswers(store, unseen)) throw new AppError('conflict', 'answered-meanwhile')
     for (const { subjectKind, subjectId } of subjects) {
       const record = find(touched, { subjectKind, subjectId })
       if (record.recordedById === by.id) throw new AppError('forbidden', 'own-record')
@@ -38,6 +42,21 @@ export function answerDoubts(store: Store, fresh: FreshDoubtAnswer, actor: Actor
       addAudit(store, actor, { act: 'answer-doubt', subject, detail: added })
     }
   })
+}
+
+function hasAnswers(
+  { db }: Store,
+  of: {
+    readonly calibrationId: number
+    readonly subjects: readonly ResultSubject[]
+    readonly after: number
+  },
+): boolean {
+  const isSince = and(eq(doubtAnswer.calibrationId, of.calibrationId), gt(doubtAnswer.id, of.after))
+  const rows = db.select().from(doubtAnswer).where(isSince).all()
+  return of.subjects.some(({ subjectKind, subjectId }) =>
+    rows.some((row) => row.subjectKind === subjectKind && row.subjectId === subjectId),
+  )
 }
 
 function touchedBy(store: Store, fresh: FreshDoubtAnswer): readonly TouchedRecord[] {

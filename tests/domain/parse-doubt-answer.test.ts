@@ -17,7 +17,15 @@ test('reads several records, each once, with one answer', () => {
     ],
     answer: 'stands',
     reason: good.reason,
+    seenAnswerId: 0,
   })
+})
+
+test('reads which answer was the newest when the page was drawn', () => {
+  expect(accepted(parseDoubtAnswer({ ...good, seenAnswerId: '12' })).seenAnswerId).toBe(12)
+  for (const odd of ['-1', 'x', '1.5']) {
+    expect(faultsOf(parseDoubtAnswer({ ...good, seenAnswerId: odd })), odd).toHaveLength(1)
+  }
 })
 
 test('reads a single ticked box, which comes as a text', () => {

@@ -8,6 +8,7 @@ import { addStaticTest } from '../../src/store/add-static-test.ts'
 import { answerDoubts, type FreshDoubtAnswer } from '../../src/store/answer-doubts.ts'
 import { listDoubts } from '../../src/store/list-doubts.ts'
 import { listTouched } from '../../src/store/list-touched.ts'
+import { newestDoubtAnswerId } from '../../src/store/newest-doubt-answer-id.ts'
 import { readEvidence } from '../../src/store/read-evidence.ts'
 import { requireInstrument } from '../../src/store/require-instrument.ts'
 import { verifyRecords } from '../../src/store/verify-records.ts'
@@ -40,6 +41,7 @@ const answered = (shop: Shop, of: { instrumentId: number; calibrationId: number 
   ...of,
   answer: 'stands' as const,
   reason: 'the error was at the upper end only',
+  seenAnswerId: 0,
   by: shop.cast.ian,
 })
 
@@ -156,13 +158,35 @@ describe('the answer about records in doubt', () => {
     const of = answered(shop, { instrumentId: lamp.id, calibrationId })
     answerDoubts(store, { ...of, subjects: subjects.slice(0, 1) }, actorOf(cast.ian))
     expect(listDoubts(store, workOrder.id).map((one) => one.answer)).toEqual(['stands', null])
-    const later = { ...of, subjects, answer: 'repeat' as const }
+    const seenAnswerId = newestDoubtAnswerId(store, calibrationId)
+    const later = { ...of, subjects, seenAnswerId, answer: 'repeat' as const }
     answerDoubts(store, later, actorOf(cast.ian))
     const { doubts } = readEvidence(store, workOrder.id)
     expect(doubts.map((one) => one.answer)).toEqual(['repeat', 'repeat'])
     expect(doubts[0]).toMatchObject({ byName: cast.ian.displayName, foundOn: '2026-12-01' })
     expect(store.raw.prepare('SELECT count(*) AS n FROM doubt_answer').get()).toEqual({ n: 3 })
     expect(verifyRecords(store)).toEqual([])
+  })
+
+  it('does not go over one that was given since the list was looked at', () => {
+    const shop = buildShop()
+    const { store, cast, lamp, workOrder } = shop
+    doTheWork(shop)
+    const calibrationId = findBeyond(shop, lamp.id)
+    const [first, second] = listDoubts(store, workOrder.id)
+    const of = answered(shop, { instrumentId: lamp.id, calibrationId })
+    const by = cast.ina
+    const repeat = { ...of, subjects: [first!], answer: 'repeat' as const, by }
+    answerDoubts(store, repeat, actorOf(by))
+    const both = { ...of, subjects: [second!, first!] }
+    const refused = () => answerDoubts(store, both, actorOf(cast.ian))
+    expect(refused).toThrow('conflict: answered-meanwhile')
+    expect(listDoubts(store, workOrder.id).map((one) => one.answer)).toEqual(['repeat', null])
+    // What nobody else answered meanwhile is not held up, nor who has seen the other answer.
+    answerDoubts(store, { ...of, subjects: [second!] }, actorOf(cast.ian))
+    const seenAnswerId = newestDoubtAnswerId(store, calibrationId)
+    answerDoubts(store, { ...both, seenAnswerId }, actorOf(cast.ian))
+    expect(listDoubts(store, workOrder.id).map((one) => one.answer)).toEqual(['stands', 'stands'])
   })
 
   it('is an inspector’s, about another’s record, and about what is in doubt', () => {

@@ -198,6 +198,7 @@ const cases: Readonly<Record<string, Case>> = {
           ],
           answer: 'stands',
           reason: 'the error changes nothing here',
+          seenAnswerId: 0,
           by: cast.ian,
         },
         actorOf(cast.ian),

@@ -60,7 +60,8 @@ function doubtAndKeep({ store, cast }: Shop, dial: Instrument): void {
     subjectId,
   }))
   const said = { answer: 'stands', reason: 'only its upper end was off', by: cast.ian } as const
-  answerDoubts(store, { ...of, calibrationId, subjects, ...said }, actorOf(cast.ian))
+  const answer = { ...of, calibrationId, subjects, seenAnswerId: 0, ...said }
+  answerDoubts(store, answer, actorOf(cast.ian))
   setInstrumentHolder(store, { ...of, holder: 'Bench 2' }, actorOf(cast.tess))
   const file = { kind: 'file', name: 'K-1.txt', mediaType: 'text/plain; charset=utf-8' } as const
   const bytes = Buffer.from('0.02 mm at 9 mm')

@@ -4,6 +4,7 @@ import { listDoubts } from '../../src/store/list-doubts.ts'
 import { newCalibration } from '../support/build-instrument.ts'
 import { buildShop } from '../support/build-shop.ts'
 import { operator } from '../support/cast.ts'
+import { formOf } from '../support/form-of.ts'
 import { workAndRelease } from '../support/shop-steps.ts'
 import { testApp } from '../support/test-app.ts'
 
@@ -85,6 +86,25 @@ describe('an answer about records in doubt', () => {
     expect(sent.status).toBe(303)
     const answers = listDoubts(store, shop.workOrder.id).map((one) => one.answer)
     expect(answers).toEqual(['stands', 'stands'])
+  })
+
+  it('comes back with what was typed where another inspector was first, to be seen', async () => {
+    const { get, post, path, answer, store, shop } = shopInDoubt()
+    const drawn = formOf(await (await get(path, 'ian')).text())
+    const first = { ...answer, answer: 'repeat', reason: 'the lamp was changed', formKey: 'i' }
+    expect((await post(path, first, 'ina')).status).toBe(303)
+    const own = { ...answer, formKey: drawn.formKey!, seenAnswerId: drawn.seenAnswerId! }
+    const refused = await post(path, own, 'ian')
+    expect(refused.status).toBe(422)
+    const text = await refused.text()
+    expect(text).toContain('Another inspector answered about one of these meanwhile.')
+    expect(text).toContain('the lamp was changed')
+    expect(text).toContain(answer.reason)
+    expect(listDoubts(store, shop.workOrder.id).map((one) => one.answer)).toEqual(['repeat', null])
+    // The form as it stands now has seen the other answer.
+    const { seenAnswerId } = formOf(text)
+    expect((await post(path, { ...own, seenAnswerId: seenAnswerId! }, 'ian')).status).toBe(303)
+    expect(listDoubts(store, shop.workOrder.id).map((one) => one.answer)).toEqual(['stands', null])
   })
 
   it('comes back with what was typed where something is missing', async () => {

@@ -7,8 +7,10 @@ import type { Calibration, Instrument } from '../../domain/instrument.ts'
 import { parseDoubtAnswer } from '../../domain/parse-doubt-answer.ts'
 import { answerDoubts } from '../../store/answer-doubts.ts'
 import { listTouched } from '../../store/list-touched.ts'
+import { newestDoubtAnswerId } from '../../store/newest-doubt-answer-id.ts'
 import { requireInstrument } from '../../store/require-instrument.ts'
 import type { AppContext } from '../context.ts'
+import { faultOfConflict } from '../fault-of-conflict.ts'
 import { idOf } from '../id-of.ts'
 import { ownFields } from '../own-fields.ts'
 import { readForm } from '../read-form.ts'
@@ -37,12 +39,17 @@ export async function answerDoubt(c: AppContext): Promise<Response> {
   const parsed = parseDoubtAnswer(ownFields(input))
   if (!parsed.ok) return sendTouched(c, doubt, { input, faults: parsed.faults })
   const { instrument, found } = doubt
-  return recordOnce(c, input, () => {
-    const about = { instrumentId: instrument.id, calibrationId: found.id, by: viewer(c) }
-    answerDoubts(c.var.shop.store, { ...parsed.value, ...about }, actor(c))
-    return `/instruments/${instrument.id}/touched?calibration=${found.id}&recorded`
-  })
+  const answer = faultOfConflict({ 'answered-meanwhile': answeredMeanwhile }, () =>
+    recordOnce(c, input, () => {
+      const about = { instrumentId: instrument.id, calibrationId: found.id, by: viewer(c) }
+      answerDoubts(c.var.shop.store, { ...parsed.value, ...about }, actor(c))
+      return `/instruments/${instrument.id}/touched?calibration=${found.id}&recorded`
+    }),
+  )
+  return answer instanceof Response ? answer : sendTouched(c, doubt, { input, faults: [answer] })
 }
+
+const answeredMeanwhile: Fault = { field: 'records', kind: 'answered-meanwhile' }
 
 function inDoubt(c: AppContext, calibration: string | undefined): InDoubt {
   const instrument = requireInstrument(c.var.shop.store, idOf(c.req.param('id'), 'no-instrument'))
@@ -61,6 +68,7 @@ function sendTouched(c: AppContext, doubt: InDoubt, refused?: Refused): Promise<
   const input = refused?.input ?? {}
   const form = {
     formKey: typedText(input.formKey) || newFormKey(randomBytes),
+    seenAnswerId: newestDoubtAnswerId(store, doubt.found.id),
     ticked: [input.records ?? []].flat().map((one) => typedText(one)),
     typed: typedFields(input, ['answer', 'reason']),
     faults: refused?.faults ?? [],

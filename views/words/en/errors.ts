@@ -1,4 +1,4 @@
-import { alreadyReplaced } from './faults.ts'
+import { alreadyReplaced, answeredMeanwhile } from './faults.ts'
 
 type Details = Readonly<Record<string, string | number>>
 type Sentence = (details: Details) => string
@@ -36,6 +36,7 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'not-of-instrument': () => 'That calibration belongs to another instrument.',
   'not-in-doubt': () =>
     'One of these records is not in doubt by this calibration. Look at the list again.',
+  'answered-meanwhile': () => answeredMeanwhile,
   'own-record': () => 'Nobody says of their own record that it stands: another inspector answers.',
   'no-limit-set-yet': () =>
     'No limit set is in force, so nothing could be judged. The manager or an inspector writes one on the page Limit sets, and another inspector approves it there.',

@@ -6,6 +6,9 @@ type Details = Readonly<Record<string, string | number>>
 /** Said beside a field, and where the whole request is refused. */
 export const alreadyReplaced = 'This record was replaced already. Correct the newest one.'
 
+export const answeredMeanwhile =
+  'Another inspector answered about one of these meanwhile. Read that answer, then give yours.'
+
 const sentences: Record<FaultKind, (details: Details) => string> = {
   empty: () => 'Enter a value.',
   'not-a-number': () => 'Enter a plain number, such as 2.25 or 2,25.',
@@ -56,6 +59,7 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
   'not-text': () => 'Enter text.',
   'reason-needed': () => 'Say why the earlier record is replaced.',
   'already-replaced': () => alreadyReplaced,
+  'answered-meanwhile': () => answeredMeanwhile,
   'not-in-order': () => 'This does not belong to this work order.',
   'one-of-two': (d) => `Give either ${d.one} or ${d.other}.`,
   'not-here': () => 'Leave this empty here.',
