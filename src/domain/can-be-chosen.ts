@@ -9,9 +9,14 @@ import { usedException } from './used-exception.ts'
  */
 export function canBeChosen(
   instrument: Instrument,
-  by: { readonly day: string; readonly exceptions: readonly UseException[] },
+  by: {
+    readonly day: string
+    readonly recordedOn: string
+    readonly exceptions: readonly UseException[]
+  },
 ): boolean {
   if (calibrationStatus(instrument, by.day) !== 'withdrawn') return true
-  const asked = { instrumentId: instrument.id, fault: 'withdrawn', day: by.day } as const
+  const { day, recordedOn } = by
+  const asked = { instrumentId: instrument.id, fault: 'withdrawn', day, recordedOn } as const
   return usedException(by.exceptions, asked) !== undefined
 }

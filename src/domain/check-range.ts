@@ -16,15 +16,22 @@ export function checkRange(
   use: {
     readonly instrument: Instrument | undefined
     readonly readings: InstrumentReadings
+    /** Calendar days of use and of recording. */
     readonly day: string
+    readonly recordedOn: string
     readonly exceptions?: readonly UseException[] | undefined
   },
 ): void {
-  const { instrument, readings, day, exceptions = [] } = use
+  const { instrument, readings, day, recordedOn, exceptions = [] } = use
   if (instrument === undefined || fields.faults.some((one) => one.field === name)) return
   if (rangeHolds(instrument, readings)) return
   const fault = faultOfUse(instrument, day, readings)
-  const asked = { instrumentId: instrument.id, fault: 'out-of-range', day } as const
+  const asked = {
+    instrumentId: instrument.id,
+    fault: 'out-of-range',
+    day,
+    recordedOn,
+  } as const
   if (fault === 'out-of-range' && usedException(exceptions, asked) !== undefined) return
   const { number, unit, rangeFrom, rangeTo } = instrument
   fields.fault(name, 'out-of-range-instrument', {

@@ -30,7 +30,8 @@ export function completeFlatnessReading(
     )
   }
   const { flatToleranceUm } = flat
-  const by = { day: context.today, exceptions: context.exceptions }
+  const { today, exceptions } = context
+  const by = { day: today, recordedOn: today, exceptions }
   return {
     ...reading,
     faceKind,

@@ -33,6 +33,7 @@ export function completeMeasuredValue(
     ...computeMeasuredValue(source, measuredAccuracy(instrument, today, measured)),
     instrument: useOf(instrument, {
       day: today,
+      recordedOn: today,
       exceptions,
       readings: valueReadings(measured.readings),
     }),

@@ -19,14 +19,15 @@ export type CompleteStaticTest = Omit<
  */
 export function completeStaticTest(
   test: NewStaticTest,
-  context: Pick<StaticTestContext, 'instruments' | 'exceptions'>,
+  context: Pick<StaticTestContext, 'instruments' | 'exceptions' | 'now'>,
 ): CompleteStaticTest {
   const day = test.startedAt.slice(0, 10)
   const { exceptions } = context
+  const recordedOn = context.now.slice(0, 10)
   const use = (id: number, readings?: InstrumentReadings) => {
     const instrument = context.instruments.find((one) => one.id === id)
     if (instrument !== undefined) {
-      return useOf(instrument, { day, exceptions, ...(readings && { readings }) })
+      return useOf(instrument, { day, recordedOn, exceptions, ...(readings && { readings }) })
     }
     throw new RangeError(`completeStaticTest requires an instrument of its context, got id ${id}`)
   }

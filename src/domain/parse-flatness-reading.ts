@@ -56,7 +56,7 @@ export function parseFlatnessReading(
   const fields = openFields(input, isConfirmed(input))
   fields.only(...flatnessReadingFields)
   const { instruments, exceptions, today: day } = context
-  const use = { instruments, exceptions, day }
+  const use = { instruments, exceptions, day, recordedOn: day }
   const componentId = parseFace(fields, context.components)
   const condition = fields.choice('condition', readingConditions)
   const lamp = parseInstrumentId(fields, 'lampInstrumentId', { kind: 'lamp', ...use })

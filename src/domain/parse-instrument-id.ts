@@ -9,8 +9,9 @@ export const idBounds = { min: 1, max: Number.MAX_SAFE_INTEGER } as const
 type Asked = {
   readonly kind: InstrumentKind
   readonly instruments: readonly Instrument[]
-  /** The day of use. */
+  /** Calendar days of use and of recording. */
   readonly day: string
+  readonly recordedOn: string
   /** Of the order; none where absent. */
   readonly exceptions?: readonly UseException[] | undefined
 }
@@ -37,11 +38,11 @@ export function parseInstrumentId(
 }
 
 function checkLabel(fields: Fields, name: string, instrument: Instrument, asked: Asked): void {
-  const { day, exceptions = [] } = asked
+  const { day, recordedOn, exceptions = [] } = asked
   const fault = calibrationStatus(instrument, day)
   if (fault === 'in-calibration') return
-  if (usedException(exceptions, { instrumentId: instrument.id, fault, day }) !== undefined) return
-  const { number } = instrument
+  const { id: instrumentId, number } = instrument
+  if (usedException(exceptions, { instrumentId, fault, day, recordedOn }) !== undefined) return
   if (fault === 'overdue') {
     const dueOn = calibrationOn(instrument, day)?.dueOn ?? ''
     fields.fault(name, 'overdue-instrument', { number, dueOn })

@@ -61,7 +61,13 @@ export function parseMeasuredValue(
   if (fields.faults.length === before) {
     const { exceptions, today: day } = context
     const readings = valueReadings(figures.readings)
-    checkRange(fields, 'instrumentId', { instrument, readings, day, exceptions })
+    checkRange(fields, 'instrumentId', {
+      instrument,
+      readings,
+      day,
+      recordedOn: day,
+      exceptions,
+    })
   }
   return fields.finish({
     characteristic: characteristic ?? measuredCharacteristics[0],
@@ -87,7 +93,8 @@ function parseInstrument(
   const id = fields.typed('instrumentId').trim()
   const named = instruments.find((one) => String(one.id) === id)
   const kind = kinds.find((one) => one === named?.kind) ?? kinds[0] ?? 'dial-indicator'
-  return parseInstrumentId(fields, 'instrumentId', { kind, instruments, exceptions, day })
+  const asked = { kind, instruments, exceptions, day, recordedOn: day }
+  return parseInstrumentId(fields, 'instrumentId', asked)
 }
 
 function parseFace(

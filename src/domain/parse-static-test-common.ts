@@ -38,8 +38,9 @@ export function parseStaticTestCommon(
   const { instruments, exceptions } = context
   // A day that is refused itself says nothing about the instruments.
   const isDay = fields.faults.every((one) => one.field !== 'startedAt')
-  const day = (isDay ? startedAt : context.now).slice(0, 10)
-  const asked = { instruments, exceptions, day }
+  const recordedOn = context.now.slice(0, 10)
+  const day = isDay ? startedAt.slice(0, 10) : recordedOn
+  const asked = { instruments, exceptions, day, recordedOn }
   const kind = gaugeKindOf(fields, context)
   const gauge = parseInstrumentId(fields, 'gaugeInstrumentId', { kind, ...asked })
   const thermometer = fields.isGiven('thermometerInstrumentId')

@@ -9,16 +9,22 @@ import { usedException } from './used-exception.ts'
 export function useOf(
   instrument: Instrument,
   by: {
-    /** Calendar day, `2026-11-25`. */
+    /** Calendar days of use and of recording, `2026-11-25`. */
     readonly day: string
+    readonly recordedOn: string
     /** Of the order; none where absent. */
     readonly exceptions?: readonly UseException[] | undefined
     readonly readings?: InstrumentReadings
   },
 ): InstrumentUse {
-  const { day, exceptions = [], readings } = by
+  const { day, recordedOn, exceptions = [], readings } = by
   const fault = faultOfUse(instrument, day, readings)
   if (fault === null) return instrumentUse(instrument, day)
-  const found = usedException(exceptions, { instrumentId: instrument.id, fault, day })
+  const found = usedException(exceptions, {
+    instrumentId: instrument.id,
+    fault,
+    day,
+    recordedOn,
+  })
   return instrumentUse(instrument, day, found)
 }

@@ -81,7 +81,8 @@ describe('a reading beyond the range', () => {
   }
   const faults = (instrument: Instrument | undefined, exceptions?: readonly UseException[]) => {
     const fields = openFields({})
-    checkRange(fields, 'gaugeInstrumentId', { instrument, readings: showing(410), day, exceptions })
+    const use = { instrument, readings: showing(410), day, recordedOn: day, exceptions }
+    checkRange(fields, 'gaugeInstrumentId', use)
     return fields.faults
   }
 
@@ -110,7 +111,7 @@ describe('a reading beyond the range', () => {
     expect(faults(undefined)).toEqual([])
     const fields = openFields({})
     fields.fault('gaugeInstrumentId', 'not-known')
-    const use = { instrument: gauge(), readings: showing(410), day }
+    const use = { instrument: gauge(), readings: showing(410), day, recordedOn: day }
     checkRange(fields, 'gaugeInstrumentId', use)
     expect(fields.faults).toHaveLength(1)
   })

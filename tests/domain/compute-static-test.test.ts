@@ -42,7 +42,7 @@ describe('computed columns of a static test', () => {
 })
 
 describe('completing a test', () => {
-  const context = { instruments: buildInstruments() }
+  const context = { instruments: buildInstruments(), now: '2027-01-16T12:00:00.000Z' }
 
   test('adds its figures and the instruments of the day the hold began', () => {
     const test = buildStaticTest({
@@ -63,7 +63,7 @@ describe('completing a test', () => {
     const volume = buildInstrument('volume')
     const instruments = [...buildInstruments().filter((one) => one.id !== gauge.id), gauge, volume]
     const held = buildStaticTest({ volumeInstrumentId: volume.id, budgetInput: null })
-    const complete = completeStaticTest(held, { instruments })
+    const complete = completeStaticTest(held, { ...context, instruments })
     expect(complete.volume?.number).toBe('V-01')
     expect(complete.dropUncertainty?.standardUncertainty).toBeCloseTo(0.0424264, 7) // √2 x 30 Pa
     expect(complete.leakUncertainty?.leftOut).toEqual(['volume', 'temperature'])

@@ -24,7 +24,12 @@ const allowed: UseException = {
   askedAt: '2026-11-25T07:00:00.000Z',
   answer: answered,
 }
-const use = { instrumentId: 3, fault: 'overdue', day: '2026-11-25' } as const
+const use = {
+  instrumentId: 3,
+  fault: 'overdue',
+  day: '2026-11-25',
+  recordedOn: '2026-11-25',
+} as const
 
 describe('an exception', () => {
   test('is kept as it was allowed: by whom, when, and why', () => {
@@ -40,6 +45,22 @@ describe('an exception', () => {
   test('holds on its last day, and not on the next', () => {
     expect(usedException([allowed], { ...use, day: '2026-11-30' })).toBeDefined()
     expect(usedException([allowed], { ...use, day: '2026-12-01' })).toBeUndefined()
+  })
+
+  test('covers no record that was made before it was allowed', () => {
+    const dayBefore = { ...use, day: '2026-11-24', recordedOn: '2026-11-24' }
+    expect(usedException([allowed], dayBefore)).toBeUndefined()
+    const late = { ...allowed, answer: { ...answered, at: '2026-11-26T08:00:00.000Z' } }
+    expect(usedException([late], use)).toBeUndefined()
+    expect(usedException([allowed, { ...late, id: 8 }], use)?.id).toBe(7)
+  })
+
+  test('covers an earlier use that is recorded once it is allowed, and says when that was', () => {
+    const backDated = usedException([allowed], { ...use, day: '2026-11-24' })
+    expect(backDated?.allowedAt).toBe('2026-11-25T08:00:00.000Z')
+    // Recorded after its last day, of a day within it.
+    const afterwards = { ...use, day: '2026-11-30', recordedOn: '2026-12-02' }
+    expect(usedException([allowed], afterwards)).toBeDefined()
   })
 
   test('is for one instrument and one fault', () => {
@@ -70,24 +91,25 @@ describe('the label kept with a record', () => {
     rangeTo: 400,
   })
   const exceptions = [allowed]
+  const on = { day: use.day, recordedOn: use.recordedOn }
 
   test('carries the exception that the use needed', () => {
-    expect(useOf(overdue, { day: use.day, exceptions })).toMatchObject({
+    expect(useOf(overdue, { ...on, exceptions })).toMatchObject({
       status: 'overdue',
       dueOn: '2026-10-01',
       exception: { id: 7, allowedByName: 'Ian Ives' },
     })
-    expect(useOf(overdue, { day: use.day })).not.toHaveProperty('exception')
+    expect(useOf(overdue, on)).not.toHaveProperty('exception')
   })
 
   test('carries none on a day on which it needed none', () => {
-    expect(useOf(overdue, { day: '2026-10-01', exceptions })).not.toHaveProperty('exception')
+    expect(useOf(overdue, { ...on, day: '2026-10-01', exceptions })).not.toHaveProperty('exception')
   })
 
   test('carries that of the range where the label is good', () => {
     const good = buildInstrument('pressure-gauge', { unit: 'kPa', rangeFrom: 0, rangeTo: 400 })
     const beyond = [{ ...allowed, fault: 'out-of-range' }] as const
-    const by = { day: use.day, exceptions: beyond }
+    const by = { ...on, exceptions: beyond }
     const readings = { base: 'Pa', ways: [[410_000, 400_000]] } as const
     expect(useOf(good, { ...by, readings }).exception).toMatchObject({ fault: 'out-of-range' })
     const within = { base: 'Pa', ways: [[390_000, 380_000]] } as const

@@ -11,7 +11,7 @@ export type InstrumentChoice = {
   readonly orderNumber: string
   readonly instruments: readonly Instrument[]
   readonly exceptions: readonly UseException[]
-  /** Day of use. */
+  /** On which the form is shown: of use and of recording. */
   readonly day: string
 }
 
@@ -33,7 +33,7 @@ export const InstrumentField: FC<{
   const w = words.recording
   const { day } = choice
   const fitting = kinds.flatMap((kind) => choice.instruments.filter((one) => one.kind === kind))
-  const usable = fitting.filter((one) => canBeChosen(one, choice))
+  const usable = fitting.filter((one) => canBeChosen(one, { ...choice, recordedOn: day }))
   const withdrawn = fitting.filter((one) => !usable.includes(one)).map((one) => one.number)
   const refused = error === undefined ? undefined : fitting.find((one) => String(one.id) === value)
   const hints = [

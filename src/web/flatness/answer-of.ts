@@ -18,9 +18,10 @@ import { dropEmptyDirections } from './drop-empty-directions.ts'
 export function answerOf(input: Input, desk: FlatnessDesk): FlatnessAnswer {
   const lamp = chosen(desk, 'lamp', input.lampInstrumentId)
   const flat = chosen(desk, 'optical-flat', input.opticalFlatInstrumentId)
+  const { today, exceptions } = desk
   const uses = [lamp, flat]
     .filter((one) => one !== undefined)
-    .map((one) => useOf(one, { day: desk.today, exceptions: desk.exceptions }))
+    .map((one) => useOf(one, { day: today, recordedOn: today, exceptions }))
   const lampId = lampIds.find((id) => id === lamp?.lampId)
   const asked = flatnessFormBudget(dropEmptyDirections(input), desk.components)
   return { uses, outcome: outcomeOf(asked, desk, lampId, flat) }
@@ -65,6 +66,6 @@ function chosen(desk: FlatnessDesk, kind: InstrumentKind, id: unknown): Instrume
     (one) =>
       one.kind === kind &&
       String(one.id) === typedText(id) &&
-      canBeChosen(one, { ...desk, day: desk.today }),
+      canBeChosen(one, { ...desk, day: desk.today, recordedOn: desk.today }),
   )
 }

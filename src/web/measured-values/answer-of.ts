@@ -18,10 +18,11 @@ import { dropEmptyReadings } from './drop-empty-readings.ts'
 /** What can be said of a value of which perhaps not all is entered yet. */
 export function answerOf(input: Input, desk: MeasuredDesk): MeasuredAnswer {
   const instrument = chosen(input, desk)
+  const { today, exceptions } = desk
   const uses =
     instrument === undefined
       ? []
-      : [useOf(instrument, { day: desk.today, exceptions: desk.exceptions })]
+      : [useOf(instrument, { day: today, recordedOn: today, exceptions })]
   return { uses, outcome: outcomeOf(dropEmptyReadings(input), desk, instrument) }
 }
 
@@ -64,6 +65,8 @@ function outcomeOf(
 function chosen(input: Input, desk: MeasuredDesk): Instrument | undefined {
   const id = typedText(input.instrumentId)
   return desk.instruments.find(
-    (one) => String(one.id) === id && canBeChosen(one, { ...desk, day: desk.today }),
+    (one) =>
+      String(one.id) === id &&
+      canBeChosen(one, { ...desk, day: desk.today, recordedOn: desk.today }),
   )
 }

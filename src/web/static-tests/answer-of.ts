@@ -15,10 +15,15 @@ import type { StaticTestDesk } from './desk.ts'
 
 /** What can be said of a test of which perhaps not all is entered yet. */
 export function answerOf(input: Input, desk: StaticTestDesk): StaticTestAnswer {
+  const by = {
+    day: dayOf(input, desk),
+    recordedOn: desk.now.slice(0, 10),
+    exceptions: desk.exceptions,
+  }
   const uses = instrumentFields
     .map((name) => chosen(input, name, desk))
     .filter((one) => one !== undefined)
-    .map((one) => useOf(one, { day: dayOf(input, desk), exceptions: desk.exceptions }))
+    .map((one) => useOf(one, by))
   return { uses, outcome: outcomeOf(input, desk) }
 }
 
