@@ -1,5 +1,6 @@
 import { type LampId, lampIds } from '../science/optics/lamps.ts'
 import { computeFlatness } from './compute-flatness.ts'
+import { flatAccuracy } from './flat-accuracy.ts'
 import type { FlatnessReading, NewFlatnessReading } from './flatness.ts'
 import type { Instrument } from './instrument.ts'
 import type { FlatnessContext } from './parse-flatness-reading.ts'
@@ -29,13 +30,12 @@ export function completeFlatnessReading(
       'completeFlatnessReading requires a face, a lamp and a flat of its context',
     )
   }
-  const { flatToleranceUm } = flat
   const { today, exceptions } = context
   const by = { day: today, recordedOn: today, exceptions }
   return {
     ...reading,
     faceKind,
-    ...computeFlatness(reading, { lampId: lampIdOf(lamp), flatToleranceUm }),
+    ...computeFlatness(reading, { lampId: lampIdOf(lamp), ...flatAccuracy(flat, context.today) }),
     lamp: useOf(lamp, by),
     flat: useOf(flat, by),
   }

@@ -25,8 +25,8 @@ export type FlatnessFigures = Pick<
 
 /**
  * The computed columns of a reading, unrounded. An unreadable face has no figures.
- * @param instruments the lamp's id in the lamp table; flatToleranceUm: largest departure of the
- *   optical flat, or null where it is not known (it is then left out of the uncertainty)
+ * @param instruments the lamp's id in the lamp table, and what flatAccuracy says; null where it is
+ *   not known (it is then left out of the uncertainty)
  * @throws RangeError where the reading did not pass parseFlatnessReading
  */
 export function computeFlatness(

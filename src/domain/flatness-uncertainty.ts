@@ -3,6 +3,7 @@ import type { CountedFlatness } from '../science/surface/counted-flatness.ts'
 import { countedFlatnessBudget } from '../science/uncertainty/counted-flatness-budget.ts'
 import { countedFlatnessModel } from '../science/uncertainty/counted-flatness-model.ts'
 import { asUncertainty } from './as-uncertainty.ts'
+import type { FlatAccuracy } from './flat-accuracy.ts'
 import type { NewFlatnessReading } from './flatness.ts'
 import { type FlatnessBudgetInput, noFlatnessBudgetInput } from './flatness-budget-input.ts'
 import { type Repeatability, repeatabilityOf } from './repeatability-of.ts'
@@ -15,11 +16,9 @@ export type FlatnessBudgetSource = Pick<
 >
 
 /** What the instruments bring along. */
-export type FlatnessInstruments = {
+export type FlatnessInstruments = FlatAccuracy & {
   /** The lamp's id in the lamp table. */
   readonly lampId: LampId
-  /** Of the optical flat by its papers; null where it is not known. */
-  readonly flatToleranceUm: number | null
 }
 
 /** The uncertainty of a counted flatness, with what it leaves out: whatever nobody stated. */
@@ -31,6 +30,8 @@ export function flatnessUncertainty(
   const lamp = lamps[instruments.lampId]
   const stated = reading.budgetInput ?? noFlatnessBudgetInput
   const repeatability = repeatabilityOf(stated, reading)
+  // What is stated for a reading covers what its calibration leaves open.
+  const isFlatStated = stated.opticalFlatToleranceUm !== null
   const toleranceUm = stated.opticalFlatToleranceUm ?? instruments.flatToleranceUm
   const input = {
     bandHeightUm: counted.bandHeightUm,
@@ -39,6 +40,9 @@ export function flatnessUncertainty(
     readingHalfWidthBands: stated.readingHalfWidthBands ?? undefined,
     repeatability: repeatability === null ? undefined : asBudgeted(repeatability),
     opticalFlatToleranceUm: toleranceUm ?? undefined,
+    opticalFlatStandardUncertaintyUm: isFlatStated
+      ? undefined
+      : (instruments.flatStandardUncertaintyUm ?? undefined),
     wavelengthNm: lamp.wavelengthNm,
     wavelengthHalfWidthNm: lamp.halfWidthNm,
     viewingAngleDeg: reading.viewingAngleDeg,

@@ -4,11 +4,11 @@ import { basePerInstrumentUnit } from './instrument-unit.ts'
 import type { NewMeasuredValue } from './measured-value.ts'
 import { umPerUnit } from './um-per-unit.ts'
 
-/** What is known of how far off an instrument may be; at most one of the first two. */
+/** What is known of how far off an instrument may be. */
 export type MeasuredAccuracy = {
-  /** By its calibration; null where that says nothing. */
+  /** Of its calibration: how well its error is known; null where that says nothing. */
   readonly standardUncertaintyUm: number | null
-  /** Largest permissible error, to either side; null where it is not known or not needed. */
+  /** Its error, not corrected, to either side; null where it is not known. */
   readonly largestErrorUm: number | null
   /** Step of the scale or display. */
   readonly resolutionUm: number
@@ -31,12 +31,10 @@ export function measuredAccuracy(
     const resolutionUm = typedStepUm(measured)
     return { standardUncertaintyUm: null, largestErrorUm: null, resolutionUm, isLever }
   }
-  const { standardUncertainty, largestError, resolutionStep } = accuracyOf(instrument, day)
-  // The budget makes its own line of a largest error: what follows from one is not given twice.
-  const isCalibrated = standardUncertainty !== null && largestError === null
+  const { standardUncertainty, errorHalfWidth, resolutionStep } = accuracyOf(instrument, day)
   return {
-    standardUncertaintyUm: isCalibrated ? standardUncertainty * factor : null,
-    largestErrorUm: largestError === null ? null : largestError * factor,
+    standardUncertaintyUm: standardUncertainty === null ? null : standardUncertainty * factor,
+    largestErrorUm: errorHalfWidth === null ? null : errorHalfWidth * factor,
     resolutionUm: resolutionStep === null ? typedStepUm(measured) : resolutionStep * factor,
     isLever,
   }

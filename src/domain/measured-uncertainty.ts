@@ -37,10 +37,10 @@ export function measuredUncertainty(
     standardUncertaintyUm: standardUncertaintyUm ?? undefined,
     largestErrorUm: largestErrorUm ?? undefined,
   })
-  const isUnknown = standardUncertaintyUm === null && largestErrorUm === null
   const missing = [
     ...(source.readings.length > 1 ? [] : [kind === 'roughness' ? 'surface' : 'repeatability']),
-    ...(isUnknown ? ['instrument'] : []),
+    // How well an error is known does not tell how large it is.
+    ...(largestErrorUm === null ? ['instrument'] : []),
     ...leftOut,
     // How far off its angle a lever stood is not asked.
     ...(kind === 'dial' && accuracy.isLever ? ['alignment'] : []),

@@ -7,7 +7,7 @@ export const methods = {
   uncertaintyModel: 'uncertainty/model 1',
   flatnessCounted: 'flatness/counted 2',
   leakPressureChange: 'leak/pressure-change 1',
-  dialFigure: 'dial/figure 1',
-  roughnessFigure: 'roughness/figure 1',
-  heightFigure: 'height/figure 1',
+  dialFigure: 'dial/figure 2',
+  roughnessFigure: 'roughness/figure 2',
+  heightFigure: 'height/figure 2',
 } as const

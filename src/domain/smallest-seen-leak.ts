@@ -3,7 +3,7 @@ import { combinedStandardUncertainty } from '../science/uncertainty/combined-sta
 import type { Uncertainty } from './uncertainty.ts'
 
 /** These parts of a leak's budget vanish with the leak; the rest is there without one. */
-const growsWithLeak: readonly string[] = ['volume', 'elapsed-time']
+const growsWithLeak: readonly string[] = ['volume', 'volume-error', 'elapsed-time']
 
 /**
  * The smallest leak that a set-up can tell from none, in Pa·m³/s; null where the budget says

@@ -5,16 +5,22 @@ import type { NewStaticTest } from './static-test.ts'
 
 /**
  * What is known about how far off the readings of a static test may be: standard uncertainties,
- * and steps of the displays. Null where it is not known.
+ * errors that the readings are not corrected for, to either side, and steps of the displays. Null
+ * where it is not known.
  */
 export type StaticTestAccuracy = {
   readonly volumeRelative: number | null
-  /** Of one reading of the gauge, without its step. */
+  readonly volumeErrorRelative: number | null
+  /** Of the calibration of the gauge, or of one reading as it was stated. */
   readonly pressurePa: number | null
+  readonly pressureErrorPa: number | null
   readonly pressureStepPa: number | null
   readonly temperatureK: number | null
+  readonly temperatureErrorK: number | null
   readonly temperatureStepK: number | null
   readonly timeS: number
+  /** Ids of the sources that nobody stated: an instrument, or the error of one that is calibrated. */
+  readonly leftOut: readonly string[]
 }
 
 /** Of a hold timed with a stop watch (common practice, no source); shown and editable. */
@@ -22,7 +28,7 @@ export const usualTimeS = 1
 
 /**
  * What follows from the instruments as they stood on the day of the test; what the tester states
- * goes before it, and then covers the step of the display too.
+ * goes before it, and then covers the error of the instrument and the step of its display too.
  */
 export function staticTestAccuracy(
   test: Pick<
@@ -44,29 +50,51 @@ export function staticTestAccuracy(
   const stated = test.budgetInput
   const pressure = of(test.gaugeInstrumentId, 'Pa')
   const temperature = of(test.thermometerInstrumentId, 'K')
-  const volume = of(test.volumeInstrumentId, 'L').standardUncertainty
+  const volume = of(test.volumeInstrumentId, 'L')
+  const ofVolume = (litres: number | null) => (litres === null ? null : litres / test.volumeL)
+  const isVolumeStated = stated?.volumeRelative != null
   const isPressureStated = stated?.pressurePa != null
   const isTemperatureStated = stated?.temperatureK != null
   return {
-    volumeRelative: stated?.volumeRelative ?? (volume === null ? null : volume / test.volumeL),
+    volumeRelative: stated?.volumeRelative ?? ofVolume(volume.standardUncertainty),
+    volumeErrorRelative: isVolumeStated ? null : ofVolume(volume.error),
     pressurePa: stated?.pressurePa ?? pressure.standardUncertainty,
+    pressureErrorPa: isPressureStated ? null : pressure.error,
     pressureStepPa: isPressureStated ? null : pressure.step,
     temperatureK: stated?.temperatureK ?? temperature.standardUncertainty,
+    temperatureErrorK: isTemperatureStated ? null : temperature.error,
     temperatureStepK: isTemperatureStated ? null : temperature.step,
     timeS: stated?.timeS ?? usualTimeS,
+    leftOut: [
+      ...(isVolumeStated ? [] : leftOutOf('volume', volume)),
+      ...(isPressureStated ? [] : leftOutOf('pressure', pressure)),
+      ...(isTemperatureStated ? [] : leftOutOf('temperature', temperature)),
+    ],
   }
 }
 
-type Known = { readonly standardUncertainty: number | null; readonly step: number | null }
-const unknown: Known = { standardUncertainty: null, step: null }
+type Known = {
+  readonly standardUncertainty: number | null
+  readonly error: number | null
+  readonly step: number | null
+}
+const unknown: Known = { standardUncertainty: null, error: null, step: null }
+
+/** How well an error is known does not tell how large it is. */
+function leftOutOf(source: string, { standardUncertainty, error }: Known): readonly string[] {
+  if (error !== null) return []
+  return [standardUncertainty === null ? source : `${source}-error`]
+}
 
 /** An instrument whose numbers are in another kind of unit says nothing here. */
 function accuracyIn(instrument: Instrument, day: string, base: BaseUnit): Known {
   const factor = basePerInstrumentUnit(instrument, base)
   if (factor === null) return unknown
-  const { standardUncertainty, resolutionStep } = accuracyOf(instrument, day)
+  const { standardUncertainty, errorHalfWidth, resolutionStep } = accuracyOf(instrument, day)
+  const inBase = (own: number | null) => (own === null ? null : own * factor)
   return {
-    standardUncertainty: standardUncertainty === null ? null : standardUncertainty * factor,
-    step: resolutionStep === null ? null : resolutionStep * factor,
+    standardUncertainty: inBase(standardUncertainty),
+    error: inBase(errorHalfWidth),
+    step: inBase(resolutionStep),
   }
 }

@@ -29,20 +29,18 @@ export function staticTestUncertainty(
 function ofLeak(input: TwoPointInput, accuracy: StaticTestAccuracy): Uncertainty | null {
   const known = {
     volumeRelative: accuracy.volumeRelative ?? undefined,
+    volumeErrorRelative: accuracy.volumeErrorRelative ?? undefined,
     pressurePa: accuracy.pressurePa ?? undefined,
+    pressureErrorPa: accuracy.pressureErrorPa ?? undefined,
     resolutionPa: accuracy.pressureStepPa ?? undefined,
     temperatureK: accuracy.temperatureK ?? undefined,
+    temperatureErrorK: accuracy.temperatureErrorK ?? undefined,
     resolutionK: accuracy.temperatureStepK ?? undefined,
     timeS: accuracy.timeS,
   }
   const lines = twoPointLeakBudget(input, known)
   if (lines.every((line) => line.source === 'elapsed-time')) return null
-  const leftOut = [
-    ...(accuracy.volumeRelative === null ? ['volume'] : []),
-    ...pressureLeftOut(accuracy),
-    ...(accuracy.temperatureK === null ? ['temperature'] : []),
-  ]
-  return asUncertainty(lines, leftOut, twoPointLeakModel(input, known))
+  return asUncertainty(lines, accuracy.leftOut, twoPointLeakModel(input, known))
 }
 
 /** Both readings of the gauge, each with its error and its step. */
@@ -51,13 +49,13 @@ function ofDrop({ start, end }: TwoPointInput, accuracy: StaticTestAccuracy): Un
     startPressureKPaAbs: start.pressureKPaAbs,
     endPressureKPaAbs: end.pressureKPaAbs,
     pressurePa: accuracy.pressurePa ?? undefined,
+    pressureErrorPa: accuracy.pressureErrorPa ?? undefined,
     resolutionPa: accuracy.pressureStepPa ?? undefined,
   }
   const lines = pressureDropBudget(known)
   if (lines.length === 0) return null
-  return asUncertainty(lines, pressureLeftOut(accuracy), pressureDropModel(known))
+  const leftOut = accuracy.leftOut.filter((one) => ofGauge.includes(one))
+  return asUncertainty(lines, leftOut, pressureDropModel(known))
 }
 
-function pressureLeftOut(accuracy: StaticTestAccuracy): readonly string[] {
-  return accuracy.pressurePa === null ? ['pressure'] : []
-}
+const ofGauge: readonly string[] = ['pressure', 'pressure-error']

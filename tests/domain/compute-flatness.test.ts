@@ -9,7 +9,11 @@ import { buildFlatnessReading } from '../support/build-flatness-reading.ts'
 import { buildInstrument, buildInstruments } from '../support/build-instrument.ts'
 import { buildSeal } from '../support/build-seal.ts'
 
-const helium = { lampId: 'helium', flatToleranceUm: 0.05 } as const
+const helium = {
+  lampId: 'helium',
+  flatToleranceUm: 0.05,
+  flatStandardUncertaintyUm: null,
+} as const
 
 describe('computed columns of a reading', () => {
   test('take the larger direction in bands and give its height', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { completeMeasuredValue } from '../../src/domain/complete-measured-value.ts'
 import { computeMeasuredValue } from '../../src/domain/compute-measured-value.ts'
-import type { Instrument } from '../../src/domain/instrument.ts'
+import type { Calibration, Instrument } from '../../src/domain/instrument.ts'
 import { measuredAccuracy } from '../../src/domain/measured-accuracy.ts'
 import type { MeasuredSource } from '../../src/domain/measured-uncertainty.ts'
 import type { LengthUnit } from '../../src/domain/measured-value.ts'
@@ -43,7 +43,7 @@ describe('a run-out', () => {
     expect(uncertainty.standardUncertainty).toBeCloseTo(11.372, 3) // digits of the hand calculation
     expect(uncertainty.coverageFactor).toBe(2)
     expect(uncertainty.leftOut).toEqual(['repeatability'])
-    expect(method).toBe('dial/figure 1')
+    expect(method).toBe('dial/figure 2')
   })
 
   test('read again is the mean, and its scatter counts', () => {
@@ -77,7 +77,7 @@ describe('a height', () => {
   })
   const height = { characteristic: 'face-height', readings: um(3172) } as const
 
-  test('has its calibration before its largest error, and its setting and warmth', () => {
+  test('has its calibration beside its largest error, and its setting and warmth', () => {
     const budgetInput = {
       ...noBudget,
       settingStandardUncertaintyUm: 0.5,
@@ -89,10 +89,11 @@ describe('a height', () => {
       expansionPerK: 5e-6,
     })
     expect(valueUm).toBe(3172)
-    // Calibration 1, step 0.28868, setting 0.5, warmth 5e-6 · 3172 · 3 / √3 = 0.02747 µm.
-    expect(uncertainty.standardUncertainty).toBeCloseTo(1.15501, 4)
+    // Calibration 1, error 4 / √3 = 2.30940, step 0.28868, setting 0.5, warmth
+    // 5e-6 · 3172 · 3 / √3 = 0.02747 µm: √(1 + 5.33333 + 0.08333 + 0.25 + 0.00075).
+    expect(uncertainty.standardUncertainty).toBeCloseTo(2.58214, 4)
     expect(uncertainty.leftOut).toEqual(['repeatability', 'alignment'])
-    expect(method).toBe('height/figure 1')
+    expect(method).toBe('height/figure 2')
   })
 
   test('leaves out warmth where the material tells no expansion', () => {
@@ -106,9 +107,39 @@ describe('a height', () => {
       characteristic: 'face-parallelism',
       readings: um(5),
     })
-    // √2 · √(1² + 0.28868²) = 1.47196 µm, by hand.
-    expect(uncertainty.standardUncertainty).toBeCloseTo(1.47196, 4)
-    expect(method).toBe('dial/figure 1')
+    // √2 · √(1² + 2.30940² + 0.28868²) = 3.58236 µm, by hand.
+    expect(uncertainty.standardUncertainty).toBeCloseTo(3.58236, 4)
+    expect(method).toBe('dial/figure 2')
+  })
+})
+
+describe('an instrument that was found to err', () => {
+  const erring = (changes: Partial<Calibration>) =>
+    buildInstrument('micrometer', {
+      unit: 'mm',
+      resolutionStep: 0.001,
+      calibrations: [
+        buildCalibration({ expandedUncertainty: 0.002, coverageFactor: 2, ...changes }),
+      ],
+    })
+  const height = { characteristic: 'face-height', readings: um(3172) } as const
+
+  test('has its error beside how well that was known, for it is not corrected', () => {
+    const { uncertainty } = compute(erring({ asLeftError: -0.003 }), height)
+    expect(uncertainty.budget.map(({ source, distribution }) => [source, distribution])).toEqual([
+      ['resolution', 'rectangular'],
+      ['calibration', 'normal'],
+      ['instrument', 'rectangular'],
+    ])
+    // √(1² + 3² / 3 + 0.28868²) = 2.02073 µm, by hand; of the calibration alone 1.04083.
+    expect(uncertainty.standardUncertainty).toBeCloseTo(2.02073, 4)
+    expect(uncertainty.leftOut).not.toContain('instrument')
+  })
+
+  test('names its error as left out where nobody says how large it is', () => {
+    const { uncertainty } = compute(erring({}), height)
+    expect(uncertainty.standardUncertainty).toBeCloseTo(1.04083, 4) // √(1² + 0.28868²), by hand
+    expect(uncertainty.leftOut).toContain('instrument')
   })
 })
 
@@ -127,7 +158,7 @@ describe('a roughness', () => {
     // √((0.01)² / 3 + (0.001)² / 12) = 0.0057807 µm, by hand.
     expect(once.uncertainty.standardUncertainty).toBeCloseTo(0.0057807, 7)
     expect(once.uncertainty.leftOut).toEqual(['surface'])
-    expect(once.method).toBe('roughness/figure 1')
+    expect(once.method).toBe('roughness/figure 2')
     const readings = [0.1, 0.12, 0.14].map((one) => ({ um: one, typed: String(one) }))
     const thrice = compute(profilometer, { characteristic: 'roughness', readings })
     expect(thrice.valueUm).toBeCloseTo(0.12, 12) // rounding of doubles

@@ -66,7 +66,7 @@ describe('completing a test', () => {
     const complete = completeStaticTest(held, { ...context, instruments })
     expect(complete.volume?.number).toBe('V-01')
     expect(complete.dropUncertainty?.standardUncertainty).toBeCloseTo(0.0424264, 7) // √2 x 30 Pa
-    expect(complete.leakUncertainty?.leftOut).toEqual(['volume', 'temperature'])
+    expect(complete.leakUncertainty?.leftOut).toEqual(['volume', 'pressure-error', 'temperature'])
   })
 
   test('leaves the thermometer out where there was none', () => {

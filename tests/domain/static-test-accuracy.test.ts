@@ -5,9 +5,9 @@ import { staticTestAccuracy } from '../../src/domain/static-test-accuracy.ts'
 import { buildCalibration, buildInstrument } from '../support/build-instrument.ts'
 import { buildStaticTest } from '../support/build-static-test.ts'
 
-/** Calibrated with U in its own unit, k = 2. */
-const calibrated = (expandedUncertainty: number) => [
-  buildCalibration({ expandedUncertainty, coverageFactor: 2 }),
+/** Calibrated with U in its own unit, k = 2, and no error found unless one is named. */
+const calibrated = (expandedUncertainty: number, asLeftError: number | null = 0) => [
+  buildCalibration({ expandedUncertainty, coverageFactor: 2, asLeftError }),
 ]
 const gauge = buildInstrument('pressure-gauge', { unit: 'kPa', calibrations: calibrated(0.06) })
 const thermometer = buildInstrument('thermometer', { unit: 'C', calibrations: calibrated(0.1) })
@@ -32,11 +32,15 @@ describe('what is known about the readings of a static test', () => {
   test('follows from the papers of gauge, thermometer and volume', () => {
     expect(staticTestAccuracy(worked, instruments)).toEqual({
       volumeRelative: expect.closeTo(0.02, 12), // rounding of doubles
+      volumeErrorRelative: 0,
       pressurePa: expect.closeTo(30, 9), // rounding of doubles
+      pressureErrorPa: 0,
       pressureStepPa: null,
       temperatureK: expect.closeTo(0.05, 12), // rounding of doubles
+      temperatureErrorK: 0,
       temperatureStepK: null,
       timeS: 0,
+      leftOut: [],
     })
   })
 
@@ -68,7 +72,13 @@ describe('what is known about the readings of a static test', () => {
     const stepped = { ...gauge, resolutionStep: 0.1 }
     const stated = { ...noStaticTestBudgetInput, pressurePa: 50, volumeRelative: 0.03 }
     const own = staticTestAccuracy({ ...worked, budgetInput: stated }, [stepped, thermometer])
-    expect(own).toMatchObject({ pressurePa: 50, pressureStepPa: null, volumeRelative: 0.03 })
+    expect(own).toMatchObject({
+      pressurePa: 50,
+      pressureErrorPa: null,
+      pressureStepPa: null,
+      volumeRelative: 0.03,
+      leftOut: [],
+    })
     expect(staticTestAccuracy(worked, [stepped]).pressureStepPa).toBeCloseTo(100, 9) // doubles
   })
 
@@ -84,6 +94,46 @@ describe('what is known about the readings of a static test', () => {
     expect([nothing.leakUncertainty, nothing.dropUncertainty]).toEqual([null, null])
     const onlyGauge = computeStaticTest(worked, staticTestAccuracy(worked, [gauge]))
     expect(onlyGauge.leakUncertainty?.leftOut).toEqual(['volume', 'temperature'])
+  })
+
+  test('holds the error of an instrument beside how well its calibration knew it', () => {
+    const erring = { ...gauge, calibrations: calibrated(0.06, -0.09) }
+    const known = staticTestAccuracy(worked, [erring, thermometer, volume])
+    expect(known.pressureErrorPa).toBeCloseTo(90, 9) // doubles
+    const { dropUncertainty } = computeStaticTest(worked, known)
+    // sqrt(2 x 30^2 + 2 x 90^2 / 3) Pa, by hand: of the calibration alone it would be 42.4 Pa.
+    expect(dropUncertainty?.standardUncertainty).toBeCloseTo(0.0848528, 7)
+    expect(dropUncertainty?.leftOut).toEqual([])
+    const permitted = { ...gauge, largestError: 0.3, calibrations: calibrated(0.06, null) }
+    const byRecord = staticTestAccuracy(worked, [permitted])
+    expect(byRecord.pressureErrorPa).toBeCloseTo(300, 9) // doubles
+  })
+
+  test('names the error that nobody stated of an instrument that is calibrated', () => {
+    const silent = [gauge, thermometer, volume].map((one) => ({
+      ...one,
+      calibrations: calibrated(0.06, null),
+    }))
+    const { leakUncertainty, dropUncertainty } = computeStaticTest(
+      worked,
+      staticTestAccuracy(worked, silent),
+    )
+    expect(leakUncertainty?.leftOut).toEqual([
+      'volume-error',
+      'pressure-error',
+      'temperature-error',
+    ])
+    expect(dropUncertainty?.leftOut).toEqual(['pressure-error'])
+  })
+
+  test('takes the largest permissible error of an instrument as rectangular', () => {
+    const permitted = buildInstrument('pressure-gauge', { unit: 'kPa', largestError: 0.3 })
+    const { dropUncertainty } = computeStaticTest(worked, staticTestAccuracy(worked, [permitted]))
+    // sqrt 2 x 300 / sqrt 3 Pa, JCGM 100:2008, 4.3.7, by hand.
+    expect(dropUncertainty?.standardUncertainty).toBeCloseTo(0.244949, 6)
+    const [line] = dropUncertainty?.budget ?? []
+    expect(line).toMatchObject({ source: 'start-pressure-error', distribution: 'rectangular' })
+    expect(dropUncertainty?.leftOut).toEqual([])
   })
 
   test('makes the drop good to the root of two of a reading: 0.0424 kPa of 30 Pa each', () => {

@@ -36,6 +36,10 @@ export function buildFlatnessReading(changes: Partial<FlatnessReading> = {}): Fl
     replacedById: null,
     ...changes,
   } as const satisfies Partial<FlatnessReading>
-  const computed = computeFlatness(reading, { lampId: 'helium', flatToleranceUm: 0.05 })
+  const computed = computeFlatness(reading, {
+    lampId: 'helium',
+    flatToleranceUm: 0.05,
+    flatStandardUncertaintyUm: null,
+  })
   return { ...reading, ...computed, ...changes }
 }

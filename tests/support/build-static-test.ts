@@ -6,11 +6,15 @@ import { buildInstrumentUse } from './build-instrument.ts'
 /** A volume known to 1 %, a gauge to 30 Pa, temperatures to 0.05 K and the time to 1 s. */
 export const builtAccuracy: StaticTestAccuracy = {
   volumeRelative: 0.01,
+  volumeErrorRelative: null,
   pressurePa: 30,
+  pressureErrorPa: null,
   pressureStepPa: null,
   temperatureK: 0.05,
+  temperatureErrorK: null,
   temperatureStepK: null,
   timeS: 1,
+  leftOut: [],
 }
 
 /**

@@ -208,7 +208,7 @@ describe('recording a measured value', () => {
         characteristic: 'shaft-run-out',
         valueUm: 40,
         readings: [{ um: 40, typed: '0,04' }],
-        method: 'dial/figure 1',
+        method: 'dial/figure 2',
         instrument: { number: 'D-01', status: 'in-calibration' },
         recordedByName: 'Tess Turner',
       },
@@ -229,7 +229,7 @@ describe('recording a measured value', () => {
     expect(page).toContain(`href="${order}/measured-values/new?replaces=${id}"`)
     const result = await app.get(`${order}/results/measured-value/${id}`, 'tess')
     expect(result.status).toBe(200)
-    expect(await result.text()).toContain('roughness/figure 1')
+    expect(await result.text()).toContain('roughness/figure 2')
   })
 
   it('compacts readings with a gap, and keeps all', async () => {

@@ -17,7 +17,7 @@ beforeEach(() => {
 const order = '/work-orders/W-2026-0001'
 const tests = () => listStaticTests(shop.store, shop.workOrder.id)
 
-/** An instrument whose papers state U in its unit, k = 2. */
+/** An instrument whose papers state U in its unit, k = 2, and that no error was found. */
 function calibrated(
   kind: 'pressure-transducer' | 'thermometer' | 'volume',
   unit: 'kPa' | 'C' | 'L',
@@ -34,6 +34,7 @@ function calibrated(
     instrumentId: id,
     expandedUncertainty,
     coverageFactor: 2,
+    asLeftError: 0,
   })
   addCalibration(shop.store, calibration, operator)
   return id

@@ -52,10 +52,10 @@ export const CalibrationForm: FC<InstrumentForms> = ({ instrument, formKey, type
           <Field {...own('laboratory')} label={w.laboratory} />
         </div>
         <ChoiceCards {...own('asFound')} legend={w.asFound} hint={w.asFoundHint} choices={states} />
-        <ChoiceCards {...own('asLeft')} legend={w.asLeft} choices={states} />
+        <ChoiceCards {...own('asLeft')} legend={w.asLeft} hint={w.asLeftHint} choices={states} />
         <div class="field-pair">
           <Field {...number('asFoundError')} label={w.asFoundError} />
-          <Field {...number('asLeftError')} label={w.asLeftError} />
+          <Field {...number('asLeftError')} label={w.asLeftError} hint={w.asLeftErrorHint} />
         </div>
         <div class="field-pair">
           <Field {...number('expandedUncertainty')} label={w.expandedUncertainty} />

@@ -22,11 +22,20 @@ export const BudgetSection: FC<{ result: ShownResult }> = ({ result }) => {
       ) : (
         <>
           <BudgetLines uncertainty={uncertainty} characteristic={characteristic} />
+          {hasError(uncertainty) ? <p>{words.results.notCorrected}</p> : null}
           <InWords uncertainty={uncertainty} />
           <LeftOut sources={uncertainty.leftOut} />
         </>
       )}
     </section>
+  )
+}
+
+/** Records older than these lines have none, and no word about them. */
+function hasError({ budget }: Uncertainty): boolean {
+  return budget.some(
+    ({ source, distribution }) =>
+      source.endsWith('-error') || (source === 'instrument' && distribution === 'rectangular'),
   )
 }
 

@@ -2,6 +2,7 @@ import { requireRange } from '../check/require-range.ts'
 import { requireWhole } from '../check/require-whole.ts'
 import { type BudgetLine, budgetLine } from './budget-line.ts'
 import { expandedResult } from './expanded-result.ts'
+import { normalLine } from './normal-line.ts'
 import { rectangularLine } from './rectangular-line.ts'
 import { type ThermalBow, thermalBowLine } from './thermal-bow-line.ts'
 
@@ -34,6 +35,8 @@ export interface CountedFlatnessBudgetInput {
   readonly readingHalfWidthBands?: number | undefined
   readonly repeatability?: BandRepeatability | undefined
   readonly opticalFlatToleranceUm?: number | undefined
+  /** Of its calibration: how well its departure from flat is known. */
+  readonly opticalFlatStandardUncertaintyUm?: number | undefined
   /** With its half width: how well the lamp is known. */
   readonly wavelengthNm?: number | undefined
   readonly wavelengthHalfWidthNm?: number | undefined
@@ -73,12 +76,18 @@ function readingLines(input: CountedFlatnessBudgetInput): BudgetLine[] {
 }
 
 function opticsLines(input: CountedFlatnessBudgetInput): BudgetLine[] {
-  const { flatnessUm, opticalFlatToleranceUm, wavelengthNm, wavelengthHalfWidthNm } = input
+  const { flatnessUm, wavelengthNm, wavelengthHalfWidthNm } = input
+  const { opticalFlatToleranceUm, opticalFlatStandardUncertaintyUm } = input
   const lines: BudgetLine[] = []
   if (opticalFlatToleranceUm !== undefined) {
     requireRange(name, 'opticalFlatToleranceUm', opticalFlatToleranceUm, { from: 0, to: 100 })
     const halfWidth = opticalFlatToleranceUm
     lines.push(rectangularLine({ source: 'optical-flat', halfWidth, sensitivity: 1 }))
+  }
+  if (opticalFlatStandardUncertaintyUm !== undefined) {
+    const value = opticalFlatStandardUncertaintyUm
+    requireRange(name, 'opticalFlatStandardUncertaintyUm', value, { from: 0, to: 100 })
+    lines.push(normalLine({ source: 'optical-flat-calibration', value, sensitivity: 1 }))
   }
   if (wavelengthHalfWidthNm !== undefined) {
     const middleNm = wavelengthNm ?? Number.NaN
@@ -99,7 +108,8 @@ function opticsLines(input: CountedFlatnessBudgetInput): BudgetLine[] {
 /**
  * Gives the uncertainty budget of a counted flatness reading, in um.
  *
- * u^2 = (a h / sqrt 3)^2 + (s h / sqrt n)^2 + (T / sqrt 3)^2 + (w flatness / wavelength / sqrt 3)^2
+ * u^2 = (a h / sqrt 3)^2 + (s h / sqrt n)^2 + (T / sqrt 3)^2 + u(T)^2
+ *     + (w flatness / wavelength / sqrt 3)^2
  *     + ((1 / cos L - 1) flatness / sqrt 3)^2 + (alpha dT D^2 / (8 t) / sqrt 3)^2 of part and flat,
  * U = k u with k = max(2, Student's t for 95 %)
  *
@@ -107,14 +117,14 @@ function opticsLines(input: CountedFlatnessBudgetInput): BudgetLine[] {
  *   true for a saddle, whose two readings combine in quadrature; readingHalfWidthBands a: from 0 to
  *   100 (0.25 when absent); repeatability: standard deviation s of one count (0 to 100 bands), count
  *   n averaged (2 or more; 1 or more with degreesOfFreedom), degreesOfFreedom that s was found with
- *   (1 to 1e6; absent for one of the method, known beforehand); opticalFlatToleranceUm T: from 0 to
- *   100; wavelengthHalfWidthNm w: from 0 to 100, with wavelengthNm from 200 to 2000;
- *   viewingAngleLimitDeg L: largest angle the eye may have had, from 0 to 80; thermal of the part
- *   and flatThermal: as thermalBowLine
+ *   (1 to 1e6; absent for one of the method, known beforehand); opticalFlatToleranceUm T and
+ *   opticalFlatStandardUncertaintyUm u(T): from 0 to 100; wavelengthHalfWidthNm w: from 0 to 100,
+ *   with wavelengthNm from 200 to 2000; viewingAngleLimitDeg L: largest angle the eye may have had,
+ *   from 0 to 80; thermal of the part and flatThermal: as thermalBowLine
  * @returns standard and expanded uncertainty in um, coverage factor, effective degrees of freedom
  *   (null for infinitely many) and the lines. Units of value: reading and repeatability in bands,
- *   optical-flat in um, wavelength in nm, viewing-angle as a fraction, thermal-bow and
- *   thermal-bow-of-flat in K
+ *   optical-flat and optical-flat-calibration in um, wavelength in nm, viewing-angle as a fraction,
+ *   thermal-bow and thermal-bow-of-flat in K
  * @throws RangeError outside these ranges
  * Validity: of what the count can see; it says nothing about lobes between the directions read. An
  *   oblique eye can only make the figure too small: the line takes the excess to either side.

@@ -84,7 +84,8 @@ function bowPart(prefix: string, bow: ThermalBow | undefined, line?: BudgetLine)
  * result is in um.
  *
  * (bands + reading + repeatability) x wavelengthNm / (2000 cos viewingAngleRad)
- *   x (1 + viewingExcess) + opticalFlatUm + bow of part + bow of flat, as far as they are known
+ *   x (1 + viewingExcess) + opticalFlatUm + flatCalibrationUm + bow of part + bow of flat, as far
+ *   as they are known
  *
  * @param input as countedFlatnessBudget, and wavelengthNm from 200 to 2000, viewingAngleDeg from 0
  *   to 80 (0 when absent), of which bandHeightUm is the height
@@ -108,9 +109,14 @@ export function countedFlatnessModel(input: CountedFlatnessModelInput): Measurem
   const lineOf = (source: string) => budget.find((line) => line.source === source)
   const bands = bandsPart(input, budget)
   const height = heightPart(input, budget)
-  const flat = budget
-    .filter((line) => line.source === 'optical-flat')
-    .map((line) => ({ term: 'opticalFlatUm', quantities: [errorQuantity('opticalFlatUm', line)] }))
+  const flat = [
+    { source: 'optical-flat', term: 'opticalFlatUm' },
+    { source: 'optical-flat-calibration', term: 'flatCalibrationUm' },
+  ].flatMap(({ source, term }) =>
+    budget
+      .filter((line) => line.source === source)
+      .map((line) => ({ term, quantities: [errorQuantity(term, line)] })),
+  )
   const parts: readonly Part[] = [
     {
       term: `${bands.term} * ${height.term}`,

@@ -24,16 +24,16 @@ export interface HeightInput extends RepeatedReadingInput {
 /**
  * Gives the uncertainty budget of a height, contributions in um. The result is the mean.
  *
- * u^2 = (s / sqrt n)^2 + (d / sqrt 12)^2 + (a / sqrt 3)^2 or u(instrument)^2 + u(setting)^2
- *     + (alpha x mean x dT / sqrt 3)^2 + (f / sqrt 3)^2
+ * u^2 = (s / sqrt n)^2 + (d / sqrt 12)^2 + u(calibration)^2 + (a / sqrt 3)^2
+ *     + u(setting)^2 + (alpha x mean x dT / sqrt 3)^2 + (f / sqrt 3)^2
  *
- * @param input readingsUm, resolutionUm d, largestErrorUm a or largestErrorRelative or
- *   standardUncertaintyUm: as repeatedReadingLines; settingStandardUncertaintyUm: from 0 to 1e6;
- *   temperature: halfWidthK dT from 0 to 100, expansionPerK alpha from -1e-3 to 1e-3;
- *   alignmentHalfWidthUm f: from 0 to 1e6
+ * @param input readingsUm, resolutionUm d, largestErrorUm a or
+ *   largestErrorRelative, standardUncertaintyUm u(calibration): as repeatedReadingLines;
+ *   settingStandardUncertaintyUm: from 0 to 1e6; temperature: halfWidthK dT from 0 to 100,
+ *   expansionPerK alpha from -1e-3 to 1e-3; alignmentHalfWidthUm f: from 0 to 1e6
  * @returns lines repeatability (for two readings or more, n - 1 degrees of freedom), resolution,
- *   instrument, setting, temperature and alignment; values in um, temperature in K; empty when
- *   nothing is known
+ *   calibration, instrument, setting, temperature and alignment; values in um, temperature in K;
+ *   empty when nothing is known
  * @throws RangeError outside these ranges
  * Validity: expansion of the height that is read, not of frame or stand.
  * Source: JCGM 100:2008, equation (10) and 4.3.7; the manner of its example H.1.

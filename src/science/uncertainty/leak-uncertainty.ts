@@ -20,6 +20,16 @@ export interface LeakInputUncertainties {
   readonly timeS?: number | undefined
 }
 
+/** The same of two single readings, with errors that they are not corrected for, to either side. */
+export interface TwoPointUncertainties extends LeakInputUncertainties {
+  /** Of the stated volume, as a fraction of it. */
+  readonly volumeErrorRelative?: number | undefined
+  /** Of the gauge. */
+  readonly pressureErrorPa?: number | undefined
+  /** Of the thermometer. */
+  readonly temperatureErrorK?: number | undefined
+}
+
 /** Uncertainty of a leak, with the budget it comes from. */
 export interface LeakUncertainty {
   readonly standardUncertaintyPaM3PerS: number

@@ -27,6 +27,7 @@ export function pressureDropModel(input: PressureDropInput): MeasurementModel {
   const reading = (end: 'start' | 'end') => {
     const named = [
       { source: `${end}-pressure`, name: `${end}ErrorPa` },
+      { source: `${end}-pressure-error`, name: `${end}GaugePa` },
       { source: `${end}-pressure-resolution`, name: `${end}StepPa` },
     ].flatMap(({ source, name }) =>
       lines.filter((line) => line.source === source).map((line) => errorQuantity(name, line)),

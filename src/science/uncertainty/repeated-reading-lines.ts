@@ -11,11 +11,11 @@ export interface RepeatedReadingInput {
   readonly readingsUm: readonly number[]
   /** Step of the display, or the part of a graduation that is read. */
   readonly resolutionUm?: number | undefined
-  /** Of the instrument, to either side: at most one of this and the next two. */
+  /** Of the instrument, not corrected, to either side: at most one of this and the next. */
   readonly largestErrorUm?: number | undefined
   /** The same as a fraction of the mean. */
   readonly largestErrorRelative?: number | undefined
-  /** Of the instrument, by its calibration. */
+  /** Of its calibration: how well the error is known, not how large it is. Both may be given. */
   readonly standardUncertaintyUm?: number | undefined
 }
 
@@ -32,18 +32,21 @@ export interface FigureOfReadings {
 const name = 'repeatedReadingLines'
 const sizes = { from: 0, to: 1e6 } as const
 
+/** What its calibration leaves open. */
+function calibrationLines(value: number | undefined, sensitivity: number) {
+  if (value === undefined) return []
+  requireRange(name, 'standardUncertaintyUm', value, sizes)
+  return [normalLine({ source: 'calibration', value, sensitivity })]
+}
+
 /** The line of the instrument, from whichever of its errors is known. */
 function instrumentLines(input: RepeatedReadingInput, mean: number, perReading: number) {
-  const { largestErrorUm, largestErrorRelative, standardUncertaintyUm } = input
-  const knownCount = [largestErrorUm, largestErrorRelative, standardUncertaintyUm].filter(
+  const { largestErrorUm, largestErrorRelative } = input
+  const knownCount = [largestErrorUm, largestErrorRelative].filter(
     (one) => one !== undefined,
   ).length
   requireRange(name, 'count of errors of the instrument', knownCount, { from: 0, to: 1 })
   const instrument = { source: 'instrument', sensitivity: perReading }
-  if (standardUncertaintyUm !== undefined) {
-    requireRange(name, 'standardUncertaintyUm', standardUncertaintyUm, sizes)
-    return [normalLine({ ...instrument, value: standardUncertaintyUm })]
-  }
   if (largestErrorRelative !== undefined) {
     requireRange(name, 'largestErrorRelative', largestErrorRelative, { from: 0, to: 1 })
     return [rectangularLine({ ...instrument, halfWidth: largestErrorRelative * Math.abs(mean) })]
@@ -55,20 +58,21 @@ function instrumentLines(input: RepeatedReadingInput, mean: number, perReading: 
 
 /**
  * Gives the lines that every figure read with an instrument has, contributions in um: the scatter
- * of its repeats, the step of the display, and the error of the instrument.
+ * of its repeats, the step of the display, the calibration, and the error of the instrument.
  *
- * s / sqrt n, d / sqrt 12, a / sqrt 3 or u; the latter two x sqrt 2 for a difference; all x perUm
+ * s / sqrt n, d / sqrt 12, u and a / sqrt 3; the latter three x sqrt 2 for a difference; all x perUm
  *
  * @param input readingsUm: from 1 to 10 000, each from -1e9 to 1e9; resolutionUm d,
  *   largestErrorUm a, standardUncertaintyUm u: from 0 to 1e6; largestErrorRelative a / mean: from 0
  *   to 1; each absent where it is not known
  * @param figure scatterSource; isDifference; perUm: any finite number
  * @returns lines scatterSource (for two readings or more, with n - 1 degrees of freedom),
- *   resolution and instrument; values in um; empty when nothing is known
+ *   resolution, calibration and instrument; values in um; empty when nothing is known
  * @throws RangeError outside these ranges, and with more than one error of the instrument
  * Validity: both readings of a difference err each for itself: on the safe side where they lie
- *   close together on the dial.
- * Source: JCGM 100:2008, 4.2.3, 4.3.7, F.2.2.1 and equation (10).
+ *   close together on the dial. The readings are not corrected for the error of the instrument, so
+ *   it stands in the budget beside the uncertainty that it was found with.
+ * Source: JCGM 100:2008, 4.2.3, 4.3.7, 6.3.1 note, F.2.2.1, F.2.4.5 and equation (10).
  * @example repeatedReadingLines({ readingsUm: [40], resolutionUm: 10 }, {
  *   scatterSource: 'repeatability', isDifference: true, perUm: 1 })[0].contribution // 4.08
  */
@@ -97,5 +101,9 @@ export function repeatedReadingLines(
     const step = requireRange(name, 'resolutionUm', resolutionUm, sizes)
     lines.push(resolutionLine({ source: 'resolution', step, sensitivity: perReading }))
   }
-  return [...lines, ...instrumentLines(input, mean, perReading)]
+  return [
+    ...lines,
+    ...calibrationLines(input.standardUncertaintyUm, perReading),
+    ...instrumentLines(input, mean, perReading),
+  ]
 }

@@ -8,7 +8,7 @@ import { type RepeatedReadingInput, repeatedReadingLines } from './repeated-read
  * Gives the measurement model of a figure read with an instrument, as the part of the models that
  * have it in common; its result is in um.
  *
- * meanUm + resolutionUm + instrumentUm, as far as they are known; the errors of both readings,
+ * meanUm + resolutionUm + calibrationUm + instrumentUm, as far as they are known; the errors of both readings,
  * + first - second, where the figure is a difference
  *
  * @param input as repeatedReadingLines

@@ -12,13 +12,14 @@ export interface RoughnessInput extends RepeatedReadingInput {
 /**
  * Gives the uncertainty budget of a roughness Ra, contributions in um. The result is the mean.
  *
- * u^2 = (s / sqrt n)^2 + (d / sqrt 12)^2 + (a / sqrt 3)^2 or u(instrument)^2 + u(reference)^2
+ * u^2 = (s / sqrt n)^2 + (d / sqrt 12)^2 + u(calibration)^2 + (a / sqrt 3)^2
+ *     + u(reference)^2
  *
  * @param input readingsUm: one or more, from 0 to 1e6; resolutionUm d; largestErrorUm a or
- *   largestErrorRelative a / mean or standardUncertaintyUm, as repeatedReadingLines;
+ *   largestErrorRelative a / mean, and standardUncertaintyUm, as repeatedReadingLines;
  *   referenceStandardUncertaintyUm: from 0 to 1e6
  * @returns lines surface (for two readings or more, n - 1 degrees of freedom), resolution,
- *   instrument and reference; values in um; empty when nothing is known
+ *   calibration, instrument and reference; values in um; empty when nothing is known
  * @throws RangeError outside these ranges, and where more than one error of the instrument is given
  * Validity: of the mean over the places read, with one cut-off and one tip. It is not how far one
  *   place may lie from that mean.

@@ -7,7 +7,7 @@ import { type RoughnessInput, roughnessBudget } from './roughness-budget.ts'
  * Gives the measurement model of a roughness Ra, for propagation of distributions; its result is in
  * um.
  *
- * meanUm + resolutionUm + instrumentUm + referenceUm, as far as they are known
+ * meanUm + resolutionUm + calibrationUm + instrumentUm + referenceUm, as far as they are known
  *
  * @param input as roughnessBudget
  * @returns expression and quantities, whose standard uncertainties and distributions are those of

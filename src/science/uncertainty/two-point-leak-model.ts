@@ -3,11 +3,11 @@ import { exactFactors } from '../units/exact-factors.ts'
 import type { BudgetLine } from './budget-line.ts'
 import { constantQuantity } from './constant-quantity.ts'
 import { errorQuantity } from './error-quantity.ts'
-import type { LeakInputUncertainties } from './leak-uncertainty.ts'
+import type { TwoPointUncertainties } from './leak-uncertainty.ts'
 import type { MeasurementModel, ModelQuantity } from './measurement-model.ts'
 import { twoPointLeakBudget } from './two-point-leak-budget.ts'
 
-/** A reading as a quantity, with the step of its display as an error beside it. */
+/** A reading as a quantity, with the errors beside it: the instrument's own, the display's step. */
 interface Reading {
   readonly term: string
   readonly quantities: readonly ModelQuantity[]
@@ -24,24 +24,25 @@ function reading(input: {
   readonly name: string
   readonly value: number
   readonly line: BudgetLine | undefined
-  readonly stepName: string
-  readonly stepLine: BudgetLine | undefined
+  readonly errors: readonly { readonly name: string; readonly line: BudgetLine | undefined }[]
   /** Of the quantity's unit in one of the line's. */
   readonly perUnit: number
 }): Reading {
-  const { name, value, line, stepName, stepLine, perUnit } = input
+  const { name, value, line, perUnit } = input
   const own = quantity(name, value, line, perUnit)
-  if (stepLine === undefined) return { term: name, quantities: [own] }
-  const step = quantity(stepName, 0, stepLine, perUnit)
-  return { term: `(${name} + ${stepName})`, quantities: [own, step] }
+  const known = input.errors.filter((one) => one.line !== undefined)
+  if (known.length === 0) return { term: name, quantities: [own] }
+  const errors = known.map((one) => quantity(one.name, 0, one.line, perUnit))
+  const term = `(${[own, ...errors].map((one) => one.name).join(' + ')})`
+  return { term, quantities: [own, ...errors] }
 }
 
 /**
  * Gives the measurement model of a two-point leak, for propagation of distributions; its result is
  * in Pa m3/s.
  *
- * volumeL x referenceK / durationS x (startKPa / startK - endKPa / endK), each reading with the
- * error of its step where that is known
+ * volumeL x referenceK / durationS x (startKPa / startK - endKPa / endK), volume and each reading
+ * with its own error and that of its step where they are known
  *
  * @param input as twoPointLeak
  * @param uncertainties as twoPointLeakBudget; what is absent is a constant
@@ -56,7 +57,7 @@ function reading(input: {
  */
 export function twoPointLeakModel(
   input: TwoPointInput,
-  uncertainties: LeakInputUncertainties,
+  uncertainties: TwoPointUncertainties,
 ): MeasurementModel {
   const lines = twoPointLeakBudget(input, uncertainties)
   const lineOf = (source: string) => lines.find((line) => line.source === source)
@@ -66,8 +67,10 @@ export function twoPointLeakModel(
       name: `${end}KPa`,
       value: input[end].pressureKPaAbs,
       line: lineOf(`${end}-pressure`),
-      stepName: `${end}KPaStep`,
-      stepLine: lineOf(`${end}-pressure-resolution`),
+      errors: [
+        { name: `${end}KPaError`, line: lineOf(`${end}-pressure-error`) },
+        { name: `${end}KPaStep`, line: lineOf(`${end}-pressure-resolution`) },
+      ],
       perUnit: 1e-3,
     }),
   ) as [Reading, Reading]
@@ -76,17 +79,26 @@ export function twoPointLeakModel(
       name: `${end}K`,
       value: input[end].temperatureC + zeroK,
       line: lineOf(`${end}-temperature`),
-      stepName: `${end}KStep`,
-      stepLine: lineOf(`${end}-temperature-resolution`),
+      errors: [
+        { name: `${end}KError`, line: lineOf(`${end}-temperature-error`) },
+        { name: `${end}KStep`, line: lineOf(`${end}-temperature-resolution`) },
+      ],
       perUnit: 1,
     }),
   ) as [Reading, Reading]
+  // The lines of the volume are fractions of it.
+  const volume = reading({
+    name: 'volumeL',
+    value: input.volumeL,
+    line: lineOf('volume'),
+    errors: [{ name: 'volumeLError', line: lineOf('volume-error') }],
+    perUnit: input.volumeL,
+  })
   const difference = `${startKPa.term} / ${startK.term} - ${endKPa.term} / ${endK.term}`
   return {
-    expression: `volumeL * referenceK / durationS * (${difference})`,
+    expression: `${volume.term} * referenceK / durationS * (${difference})`,
     quantities: [
-      // The line of the volume is a fraction of it.
-      quantity('volumeL', input.volumeL, lineOf('volume'), input.volumeL),
+      ...volume.quantities,
       constantQuantity('referenceK', input.referenceTemperatureC + zeroK),
       quantity('durationS', input.end.timeS - input.start.timeS, lineOf('elapsed-time')),
       ...[startKPa, startK, endKPa, endK].flatMap((one) => one.quantities),

@@ -2,6 +2,7 @@ import type { FlatnessAnswer } from '../../../views/flatness/answer.tsx'
 import { canBeChosen } from '../../domain/can-be-chosen.ts'
 import { computeFlatness } from '../../domain/compute-flatness.ts'
 import { type Input, openFields } from '../../domain/fields.ts'
+import { flatAccuracy } from '../../domain/flat-accuracy.ts'
 import { flatnessFormBudget } from '../../domain/flatness-form-budget.ts'
 import type { Instrument, InstrumentKind } from '../../domain/instrument.ts'
 import { judgeFlatness } from '../../domain/judge-flatness.ts'
@@ -48,8 +49,8 @@ function outcomeOf(
   const { budget, faults } = budgetSoFar(input)
   if (faults.length > 0) return { kind: 'faulty', faults, pattern }
   const figures = { ...parsed.value, budgetInput: budget }
-  const flatToleranceUm = flat?.flatToleranceUm ?? null
-  const computed = computeFlatness(figures, { lampId, flatToleranceUm })
+  const known = flat === undefined ? unknownFlat : flatAccuracy(flat, desk.today)
+  const computed = computeFlatness(figures, { lampId, ...known })
   const face = desk.faces.find((one) => String(one.id) === typedText(input.faceId))
   return {
     kind: 'figures',
@@ -60,6 +61,8 @@ function outcomeOf(
     requiredCount: desk.limitSet.directionsRequiredCount,
   }
 }
+
+const unknownFlat = { flatToleranceUm: null, flatStandardUncertaintyUm: null }
 
 function chosen(desk: FlatnessDesk, kind: InstrumentKind, id: unknown): Instrument | undefined {
   return desk.instruments.find(

@@ -195,6 +195,7 @@ describe('countedFlatnessBudget', () => {
     { wavelengthHalfWidthNm: 5 },
     { wavelengthHalfWidthNm: -1, wavelengthNm: 600 },
     { opticalFlatToleranceUm: -1 },
+    { opticalFlatStandardUncertaintyUm: -1 },
     { viewingAngleLimitDeg: 81 },
   ])('refuses %o', (wrong) => {
     expect(() => countedFlatnessBudget({ ...plain, ...wrong })).toThrow(

@@ -19,6 +19,7 @@ const full: CountedFlatnessModelInput = {
   readingHalfWidthBands: 0.1,
   repeatability: { standardDeviationBands: 0.15, count: 3 },
   opticalFlatToleranceUm: 0.025,
+  opticalFlatStandardUncertaintyUm: 0.0075,
   wavelengthHalfWidthNm: 5,
   viewingAngleLimitDeg: 10,
   thermal: { deltaK: 0.1, expansionPerK: 4e-6, diameterMm: 60, thicknessMm: 10 },

@@ -86,7 +86,8 @@ describe('dialReadingBudget', () => {
     { leverAngleDeg: 61 },
     { leverAngleHalfWidthDeg: 21 },
     { readingsUm: [] },
-    { standardUncertaintyUm: 1 },
+    { largestErrorRelative: 0.1 },
+    { standardUncertaintyUm: -1 },
   ])('refuses %o', (wrong) => {
     expect(() => dialReadingBudget({ ...worked, ...wrong })).toThrow(RangeError)
   })

@@ -62,7 +62,8 @@ describe('heightBudget', () => {
     { temperature: { halfWidthK: 1, expansionPerK: 0.1 } },
     { alignmentHalfWidthUm: -1 },
     { readingsUm: [] },
-    { standardUncertaintyUm: 1 },
+    { largestErrorRelative: 0.1 },
+    { standardUncertaintyUm: -1 },
   ])('refuses %o', (wrong) => {
     expect(() => heightBudget({ ...worked, ...wrong })).toThrow(RangeError)
   })

@@ -22,6 +22,18 @@ describe('pressureDropBudget', () => {
     expect(combinedStandardUncertainty(lines)).toBeCloseTo(0.0408248, 7)
   })
 
+  it('lets an error of 90 Pa stand beside a calibration good to 30 Pa: 84.9 Pa', () => {
+    const lines = pressureDropBudget({ ...readings, pressurePa: 30, pressureErrorPa: 90 })
+    expect(lines.map(({ source, distribution }) => [source, distribution])).toEqual([
+      ['start-pressure', 'normal'],
+      ['end-pressure', 'normal'],
+      ['start-pressure-error', 'rectangular'],
+      ['end-pressure-error', 'rectangular'],
+    ])
+    // sqrt(2 x 30^2 + 2 x 90^2 / 3) = sqrt 7200, by hand.
+    expect(combinedStandardUncertainty(lines)).toBeCloseTo(0.0848528, 7)
+  })
+
   it('gives an uncompensated kelvin what the gas law makes of it', () => {
     const temperature = { startTemperatureC: 20, changeHalfWidthK: 1 }
     const [line] = pressureDropBudget({ ...readings, temperature })
@@ -48,6 +60,7 @@ describe('pressureDropBudget', () => {
     { startPressureKPaAbs: -1 },
     { endPressureKPaAbs: Number.NaN },
     { pressurePa: -1 },
+    { pressureErrorPa: -1 },
     { resolutionPa: -1 },
     { temperature: { startTemperatureC: -201, changeHalfWidthK: 1 } },
     { temperature: { startTemperatureC: 20, changeHalfWidthK: 51 } },

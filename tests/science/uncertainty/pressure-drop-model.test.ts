@@ -14,6 +14,7 @@ describe('pressureDropModel', () => {
   it.each([
     ['all that can be known', full],
     ['the gauge', { ...readings, pressurePa: 30 }],
+    ['its error beside its calibration', { ...readings, pressurePa: 30, pressureErrorPa: 50 }],
     ['its step', { ...readings, resolutionPa: 100 }],
     ['the temperature', { ...readings, temperature }],
   ] as const)('gives drop and u of the budget for %s, by differences', (_, input) => {

@@ -45,21 +45,33 @@ describe('repeatedReadingLines', () => {
     )
   })
 
-  it('takes the error of the instrument in each of its three ways', () => {
+  it('takes the error of the instrument in each of its two ways', () => {
     const instrument = (more: object) =>
       repeatedReadingLines({ readingsUm: [40, 42], ...more }, single).find(
         (line) => line.source === 'instrument',
       )
-    expect(instrument({ standardUncertaintyUm: 2 })).toMatchObject({
-      value: 2,
-      distribution: 'normal',
-    })
     const relative = instrument({ largestErrorRelative: 0.1 })
     // A tenth of the mean, 41; rounding.
     expect(relative?.contribution).toBeCloseTo(4.1 / Math.sqrt(3), 12)
     expect(relative?.distribution).toBe('rectangular')
     expect(instrument({ largestErrorUm: 4.1 })?.contribution).toBeCloseTo(4.1 / Math.sqrt(3), 12)
     expect(instrument({})).toBeUndefined()
+  })
+
+  it('lets the error stand beside the uncertainty that it was found with', () => {
+    const found = { readingsUm: [40], standardUncertaintyUm: 2, largestErrorUm: 3 }
+    const lines = repeatedReadingLines(found, single)
+    expect(lines.map(({ source, distribution }) => [source, distribution])).toEqual([
+      ['calibration', 'normal'],
+      ['instrument', 'rectangular'],
+    ])
+    // sqrt(2^2 + 3^2 / 3) = sqrt 7: an error that is not corrected makes u no smaller for being
+    // well known, JCGM 100:2008, 6.3.1 note and F.2.4.5; rounding.
+    expect(combinedStandardUncertainty(lines)).toBeCloseTo(Math.sqrt(7), 14)
+    const [alone] = repeatedReadingLines({ readingsUm: [40], standardUncertaintyUm: 2 }, single)
+    expect(alone).toMatchObject({ source: 'calibration', value: 2 })
+    const difference = repeatedReadingLines(found, { ...single, isDifference: true })
+    expect(combinedStandardUncertainty(difference)).toBeCloseTo(Math.sqrt(14), 14) // rounding
   })
 
   it('shows no scatter of a single reading, and has no line where nothing is known', () => {
@@ -73,7 +85,7 @@ describe('repeatedReadingLines', () => {
     { largestErrorUm: -1 },
     { largestErrorUm: undefined, largestErrorRelative: 1.1 },
     { largestErrorUm: undefined, standardUncertaintyUm: -1 },
-    { standardUncertaintyUm: 1 },
+    { standardUncertaintyUm: Number.NaN },
     { largestErrorRelative: 0.1 },
   ])('refuses %o', (wrong) => {
     expect(() => repeatedReadingLines({ ...known, ...wrong }, single)).toThrow(RangeError)

@@ -24,6 +24,13 @@ describe('repeatedReadingModel', () => {
     )
   })
 
+  it('has calibration and error of the instrument side by side', () => {
+    const found = { readingsUm: [40], standardUncertaintyUm: 2, largestErrorUm: 3 }
+    const model = repeatedReadingModel(found, false)
+    expect(model.expression).toBe('meanUm + calibrationUm + instrumentUm')
+    expect(linearByDifferences(model).u).toBeCloseTo(Math.sqrt(7), 8) // differences, straight
+  })
+
   it('draws the mean from t with one degree of freedom less than readings', () => {
     const [mean] = repeatedReadingModel(known, true).quantities
     expect(mean).toMatchObject({ name: 'meanUm', value: 41, distribution: 't' })

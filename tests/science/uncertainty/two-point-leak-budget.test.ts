@@ -170,6 +170,26 @@ describe('twoPointLeakBudget', () => {
     }
   })
 
+  it('moves the leak by an error that is not corrected as by one of the calibration', () => {
+    const calibrations = { volumeRelative: 0.01, pressurePa: 50, temperatureK: 0.2 }
+    const uncorrected = { volumeErrorRelative: 0.01, pressureErrorPa: 50, temperatureErrorK: 0.2 }
+    const known = twoPointLeakBudget(input, calibrations)
+    const errors = twoPointLeakBudget(input, uncorrected)
+    expect(errors.map((line) => line.source)).toEqual(known.map((line) => `${line.source}-error`))
+    for (const [index, error] of errors.entries()) {
+      expect(error.sensitivity).toBe(known[index]?.sensitivity)
+      expect(error.distribution).toBe('rectangular')
+      // e / sqrt 3, JCGM 100:2008, 4.3.7; rounding
+      expect(error.value).toBeCloseTo((known[index]?.value ?? 0) / Math.sqrt(3), 12)
+    }
+    const both = combinedStandardUncertainty(
+      twoPointLeakBudget(input, { ...calibrations, ...uncorrected }),
+    )
+    // u^2 + u^2 / 3 of the calibrations alone; rounding.
+    const alone = combinedStandardUncertainty(known)
+    expect(both / alone).toBeCloseTo(Math.sqrt(4 / 3), 12)
+  })
+
   it('lists only what is known', () => {
     expect(twoPointLeakBudget(input, {})).toEqual([])
     expect(twoPointLeakBudget(input, { pressurePa: 30 }).map((line) => line.source)).toEqual([
@@ -186,6 +206,9 @@ describe('twoPointLeakBudget', () => {
     { timeS: -1 },
     { resolutionPa: -1 },
     { resolutionK: 1001 },
+    { volumeErrorRelative: 1.1 },
+    { pressureErrorPa: -1 },
+    { temperatureErrorK: Number.NaN },
   ])('refuses %o', (wrong) => {
     expect(() => twoPointLeakBudget(input, wrong)).toThrow(/^twoPointLeakBudget requires /)
   })

@@ -14,12 +14,15 @@ const input: TwoPointInput = {
   end: { timeS: 600, pressureKPaAbs: 268.1, temperatureC: 20.5 },
 }
 const stated = { volumeRelative: 0.02, pressurePa: 30, temperatureK: 0.05 }
+const errors = { volumeErrorRelative: 0.01, pressureErrorPa: 50, temperatureErrorK: 0.2 }
 const full = { ...stated, timeS: 2, resolutionPa: 100, resolutionK: 0.1 }
 
 describe('twoPointLeakModel', () => {
   it.each([
     ['all that can be known', full],
     ['the worked leak', stated],
+    ['errors beside all else', { ...full, ...errors }],
+    ['errors alone', errors],
     ['steps alone', { resolutionPa: 100, resolutionK: 0.1 }],
     ['nothing', {}],
   ] as const)('gives leak and u of the budget for %s, by differences', (_, known) => {

@@ -45,7 +45,7 @@ describe('a measured value of a program', () => {
     const answer = await post(height({ temperatureHalfWidthK: 2 }))
     expect(answer.status, JSON.stringify(answer.body)).toBe(201)
     expect(answer.body.valueUm).toBeCloseTo(3172, 9) // rounding of doubles
-    expect(answer.body.method).toBe('height/figure 1')
+    expect(answer.body.method).toBe('height/figure 2')
     expect(answer.body.readings).toMatchObject([
       { typed: '3.171' },
       { typed: '3.173' },

@@ -95,7 +95,10 @@ export const instrumentsWords = {
   asFoundHint: 'Beyond puts everything in doubt that was measured since it was last known good.',
   asFoundError: 'Largest error as found',
   asLeft: 'As left',
+  asLeftHint: 'Beyond takes it out of use until a calibration leaves it good.',
   asLeftError: 'Largest error as left',
+  asLeftErrorHint:
+    'Readings are not corrected for it: beside a stated uncertainty it counts in their budgets.',
   expandedUncertainty: 'Expanded uncertainty U',
   coverageFactor: 'Coverage factor k',
   coverageFactorHint: 'As on the certificate; 2 is usual.',
