@@ -20,7 +20,6 @@ describe('the worst of several verdicts', () => {
     'conditional-pass',
     'open',
     'conceded',
-    'conceded-open',
     'undecidable',
     'conditional-fail',
     'fail',
@@ -29,10 +28,8 @@ describe('the worst of several verdicts', () => {
   test('is the later one in the order of the house, whichever stands first', () => {
     for (const [index, worse] of fromBest.entries()) {
       for (const better of fromBest.slice(0, index + 1)) {
-        const isBoth = better === 'open' && worse === 'conceded'
-        const expected = isBoth ? 'conceded-open' : worse
-        expect(worstVerdict([better, worse])).toBe(expected)
-        expect(worstVerdict([worse, better, better])).toBe(expected)
+        expect(worstVerdict([better, worse])).toBe(worse)
+        expect(worstVerdict([worse, better, better])).toBe(worse)
       }
     }
   })

@@ -29,7 +29,6 @@ export const certificateDecisionWords = {
   beyond: (percent: string) => `${percent} % of what is known lies beyond`,
   risk: (percent: string) => `risk of this verdict: ${percent} %`,
   improve: (source: string) => `most uncertain: ${source}`,
-  missing: (source: string) => `missing from the budget: ${source}`,
   noLimit: 'no limit',
   notWeighed: 'not weighed: without an uncertainty and a limit there is nothing to draw',
   conceded: 'accepted by concession, see below',
@@ -40,7 +39,7 @@ export const certificateDecisionWords = {
   concessions: {
     heading: 'Concessions',
     intro:
-      'The agreed rule does not accept these results, or could not decide them. The customer accepts them all the same.',
+      'These results do not keep their limit, or could not be decided. The customer accepts them all the same.',
     item: (parts: {
       readonly what: string
       readonly value: string

@@ -29,12 +29,11 @@ export const certificateWords = {
       'conditional-fail': 'Does not meet its limits',
       undecidable: 'Not decided',
       conceded: 'Accepted by concession',
-      'conceded-open': 'Accepted by concession, not judged in full',
     },
     sentence: {
-      pass: 'Every result that counts is accepted by the agreed rule against its limit: each lapped face as left, the static air test, and whatever else was measured and has a limit.',
-      fail: 'At least one result that counts is not accepted by the agreed rule against the limit named in this certificate.',
-      open: 'At least one face, test or other result that counts has no value, no limit to judge it by, or was measured in a way that a limit is not written for: see “not judged” below. The others are accepted by the agreed rule.',
+      pass: 'Each lapped face as left, and the static air test, are at or below their limits.',
+      fail: 'At least one result that counts is beyond the limit named in this certificate.',
+      open: 'At least one face or test has no result, no limit to judge it by, or was tested in a way that a limit is not written for: see “not judged” below. The others are at or below their limits.',
       'conditional-pass':
         'Every result that counts keeps its limit; at least one by less than its expanded uncertainty.',
       'conditional-fail':
@@ -42,9 +41,7 @@ export const certificateWords = {
       undecidable:
         'At least one result that counts could not be decided: its uncertainty is too large, or not known.',
       conceded:
-        'At least one result that counts is not accepted by the agreed rule, or could not be decided. The customer accepts it by the concession named in this certificate.',
-      'conceded-open':
-        'At least one result that counts is not accepted by the agreed rule, or could not be decided; the customer accepts it by the concession named in this certificate. At least one other has nothing to be judged by: see “not judged” below.',
+        'At least one result that counts does not keep its limit, or could not be decided. The customer accepts it by the concession named in this certificate.',
     },
     seal: 'Seal',
     drawing: 'Drawing',
@@ -161,7 +158,6 @@ export const certificateWords = {
       'not-proven': 'neither conformity nor the opposite is proven',
       'uncertainty-too-large': 'the uncertainty is too large against the limit',
       'no-uncertainty': 'the uncertainty is not known',
-      'incomplete-budget': 'how far off an instrument may be is not known',
       'size-not-known': 'the size that the limit is given for is not stated',
     },
     um: (um: string) => `${um} µm`,
