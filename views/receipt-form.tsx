@@ -46,10 +46,11 @@ export const ReceiptForm: FC<
     limitSets: readonly LimitSet[]
     /** What holds unless another is stated. */
     agreedRule: AgreedRule
+    mayStateRule: boolean
     formKey: string
     children: Child
   }
-> = ({ seal, limitSets, agreedRule, typed, faults, formKey, children }) => {
+> = ({ seal, limitSets, agreedRule, mayStateRule, typed, faults, formKey, children }) => {
   const { chrome, workOrders } = words
   const w = workOrders.receipt
   const field = { typed, faults }
@@ -92,7 +93,7 @@ export const ReceiptForm: FC<
           {...errorOf(faults, 'limitSetId')}
         />
       </section>
-      <RuleOfOrder agreedRule={agreedRule} {...field} />
+      <RuleOfOrder agreedRule={agreedRule} mayStateRule={mayStateRule} {...field} />
       <ServiceData {...field} />
       <ButtonRow>{children}</ButtonRow>
     </form>
@@ -100,20 +101,22 @@ export const ReceiptForm: FC<
 }
 
 /** What holds is told; another rule is rare, and folded away until it is wanted. */
-const RuleOfOrder: FC<FormProps & { agreedRule: AgreedRule }> = (props) => {
-  const { agreedRule, typed, faults } = props
+const RuleOfOrder: FC<FormProps & { agreedRule: AgreedRule; mayStateRule: boolean }> = (props) => {
+  const { agreedRule, mayStateRule, typed, faults } = props
   const w = words.agreedRules
   const isWanted = Object.keys(agreedRuleLabels).some((name) => (typed[name] ?? '') !== '')
   return (
     <section class="stack">
       <h2>{w.title}</h2>
       <AgreedRuleText rule={agreedRule} />
-      <details class="fold" open={isWanted}>
-        <summary>{w.atReceipt}</summary>
-        <div class="fold-body stack">
-          <AgreedRuleFields typed={typed} faults={faults} />
-        </div>
-      </details>
+      {mayStateRule || isWanted ? (
+        <details class="fold" open={isWanted}>
+          <summary>{w.atReceipt}</summary>
+          <div class="fold-body stack">
+            <AgreedRuleFields typed={typed} faults={faults} />
+          </div>
+        </details>
+      ) : null}
     </section>
   )
 }

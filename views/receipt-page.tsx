@@ -88,6 +88,7 @@ export const ReceiptPage: FC<{
   seal: Seal
   limitSets: readonly LimitSet[]
   agreedRule: AgreedRule
+  mayStateRule: boolean
   typed: ReceiptTyped
   faults: readonly Fault[]
   formKey: string

@@ -68,3 +68,4 @@ export type FaultKind =
   | 'lower-not-below'
   | 'too-far-below-zero'
   | 'not-in-force'
+  | 'agreed-with-customer'

@@ -135,6 +135,29 @@ describe('receiving a seal', () => {
     })
   })
 
+  test('goes over what is agreed with the customer by no technician', async () => {
+    const form = { decisionRule: 'simple', ruleReference: 'PO 12' }
+    const body = { customerId: shop.customer.id, sealId: shop.seal.id, ...form }
+    const sealId = String(shop.seal.id)
+    await app.post(`/customers/${shop.customer.id}/rule`, { formKey: 'r', ...guard }, 'mo')
+    const place = `/work-orders/new?seal=${sealId}`
+    expect(await html(place, 'tess')).not.toContain('name="decisionRule"')
+    expect(await html(place, 'mo')).toContain('name="decisionRule"')
+    const refused = await receive(form)
+    expect(refused.status).toBe(422)
+    expect(await refused.text()).toContain('Another rule is agreed with this customer')
+    const program = await app.postJson('/api/v1/work-orders', body, 'tess')
+    expect(program.status).toBe(422)
+    expect(await program.json()).toMatchObject({ errors: [{ field: 'decisionRule' }] })
+    expect(newest()).toBe(shop.workOrder.id)
+    const unsaid = { formKey: 'a', sealId, decisionRule: 'simple' }
+    expect((await app.post('/work-orders', unsaid, 'mo')).status).toBe(422)
+    expect((await app.post('/work-orders', { formKey: 'b', sealId, ...form }, 'mo')).status).toBe(
+      303,
+    )
+    expect(agreedRuleOf(shop.store, newest())).toMatchObject({ rule: 'simple', scope: 'order' })
+  })
+
   test('asks again for a rule that is none, or a reference without a rule', async () => {
     for (const form of [{ decisionRule: 'generous' }, { ruleReference: '<i>PO 12' }]) {
       const answer = await receive(form)

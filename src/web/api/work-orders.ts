@@ -10,9 +10,11 @@ import {
 } from '../../domain/parse-work-order-body.ts'
 import type { Seal } from '../../domain/seal.ts'
 import { allStages } from '../../domain/stage.ts'
+import { statedRuleFaults } from '../../domain/stated-rule-faults.ts'
 import { addEquipment } from '../../store/add-equipment.ts'
 import { addSeal } from '../../store/add-seal.ts'
 import { addWorkOrder } from '../../store/add-work-order.ts'
+import { customerRuleOf } from '../../store/customer-rule-of.ts'
 import { defaultLimitSet } from '../../store/default-limit-set.ts'
 import { listLimitSets } from '../../store/list-limit-sets.ts'
 import { listWorkOrders } from '../../store/list-work-orders.ts'
@@ -38,6 +40,10 @@ export async function apiCreateWorkOrder(c: AppContext): Promise<Response> {
     const seal = sealOf(c, subject)
     const receipt = mustParse(parseReceipt(receiptPart(body.input), seal))
     const limitSet = limitSetOf(c, receipt.limitSetId)
+    const agreed = customerRuleOf(store, subject.customerId)
+    const { role } = viewer(c)
+    const faults = statedRuleFaults({ stated: receipt.statedRule, agreed, role })
+    if (faults.length > 0) throw new InputRefused(faults)
     const order = addWorkOrder(
       store,
       {

@@ -47,13 +47,15 @@ export function sendReceiptForm(
 ): Promise<Response> {
   const { store } = c.var.shop
   const limitSetId = String(defaultLimitSet(store, today(c)).id)
+  const agreed = customerRuleOf(store, form.seal.customerId)
   const page = (
     <ReceiptPage
       frame={frameOf(c)}
       customer={requireCustomer(store, form.seal.customerId)}
       seal={form.seal}
       limitSets={offeredLimitSets(listLimitSets(store), today(c))}
-      agreedRule={customerRuleOf(store, form.seal.customerId) ?? houseRule}
+      agreedRule={agreed ?? houseRule}
+      mayStateRule={agreed === undefined || viewer(c).role !== 'technician'}
       typed={{ limitSetId, ...form.typed }}
       faults={form.faults}
       formKey={form.formKey}

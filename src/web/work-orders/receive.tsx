@@ -5,7 +5,9 @@ import type { LimitSet } from '../../domain/limit-set.ts'
 import { offeredLimitSets } from '../../domain/offered-limit-sets.ts'
 import { type ParsedReceipt, parseReceipt, receiptFields } from '../../domain/parse-receipt.ts'
 import type { Seal } from '../../domain/seal.ts'
+import { statedRuleFaults } from '../../domain/stated-rule-faults.ts'
 import { addWorkOrder } from '../../store/add-work-order.ts'
+import { customerRuleOf } from '../../store/customer-rule-of.ts'
 import { defaultLimitSet } from '../../store/default-limit-set.ts'
 import { listLimitSets } from '../../store/list-limit-sets.ts'
 import { requireCustomer } from '../../store/require-customer.ts'
@@ -16,7 +18,7 @@ import { ownFields } from '../own-fields.ts'
 import { recordOnce } from '../record-once.ts'
 import { today } from '../today.ts'
 import { typedText } from '../typed-text.ts'
-import { actor } from '../viewer.ts'
+import { actor, viewer } from '../viewer.ts'
 import { sendReceiptForm } from './receipt-pages.tsx'
 
 /** Receives a seal: makes its order, or shows the form again with what is wrong. */
@@ -24,7 +26,7 @@ export function receive(c: AppContext, input: Input): Promise<Response> | Respon
   const { store } = c.var.shop
   const seal = requireSeal(store, idOf(typedText(input.sealId), 'no-seal'))
   const parsed = parseReceipt(ownFields(input, 'sealId'), seal)
-  const faults = parsed.ok ? limitSetFaults(c, parsed.value) : parsed.faults
+  const faults = parsed.ok ? statedFaults(c, parsed.value, seal) : parsed.faults
   if (!parsed.ok || faults.length > 0) {
     return sendReceiptForm(c, {
       seal,
@@ -53,6 +55,13 @@ function addOrder(c: AppContext, seal: Seal, stated: ParsedReceipt): string {
     by,
   )
   return `/work-orders/${order.number}?recorded=receipt`
+}
+
+function statedFaults(c: AppContext, stated: ParsedReceipt, seal: Seal): readonly Fault[] {
+  const agreed = customerRuleOf(c.var.shop.store, seal.customerId)
+  const { role } = viewer(c)
+  const ofRule = statedRuleFaults({ stated: stated.statedRule, agreed, role })
+  return [...limitSetFaults(c, stated), ...ofRule]
 }
 
 function limitSetFaults(c: AppContext, { limitSetId }: ParsedReceipt): readonly Fault[] {

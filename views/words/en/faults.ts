@@ -81,6 +81,8 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
   'lower-not-below': () => 'The lower limit must be below the upper limit.',
   'too-far-below-zero': () =>
     'This is further below zero than its uncertainty allows. Check both, or let the quantity be negative.',
+  'agreed-with-customer': () =>
+    'Another rule is agreed with this customer. An inspector or the manager states one for this order, on its page, before anything is measured.',
   'not-in-force': () => 'This is not in force today. Choose one of the list.',
   'all-or-none': () => 'Give a temperature with every reading or with none.',
 }
