@@ -19,9 +19,10 @@ const radialCounts: readonly (readonly number[])[] = [
 
 /**
  * Gives the terms of a surface over a ring, coarse (level 1) to fine (level 4). The first two are
- * always the plane, x and y; a constant height is not among them.
+ * always the plane, x and y; a constant height is not among them. Each level begins with the terms
+ * of the level below, so coefficients are lifted by adding zeros.
  *
- * @param level whole, from 1 to 4; each level holds all terms of the one below
+ * @param level whole, from 1 to 4
  * @returns 8, 15, 30 and 46 terms
  * @throws RangeError outside this range
  * Source: choice of orders after V. N. Mahajan, J. Opt. Soc. Am. 71, 75 (1981) for the kind of
@@ -34,15 +35,17 @@ export function annularTerms(level: number): readonly AnnularTerm[] {
     { angularOrder: 1, radialOrder: 0, isSine: false },
     { angularOrder: 1, radialOrder: 0, isSine: true },
   ]
-  const counts = radialCounts[level - 1] as readonly number[]
-  counts.forEach((count, angularOrder) => {
-    for (let i = 0; i < count; i++) {
-      if (angularOrder === 0) terms.push({ angularOrder, radialOrder: i + 1, isSine: false })
-      else if (angularOrder > 1 || i > 0) {
-        terms.push({ angularOrder, radialOrder: i, isSine: false })
-        terms.push({ angularOrder, radialOrder: i, isSine: true })
+  radialCounts.slice(0, level).forEach((counts, at) => {
+    const held = radialCounts[at - 1] ?? [0, 1]
+    counts.forEach((count, angularOrder) => {
+      for (let i = held[angularOrder] ?? 0; i < count; i++) {
+        if (angularOrder === 0) terms.push({ angularOrder, radialOrder: i + 1, isSine: false })
+        else {
+          terms.push({ angularOrder, radialOrder: i, isSine: false })
+          terms.push({ angularOrder, radialOrder: i, isSine: true })
+        }
       }
-    }
+    })
   })
   return terms
 }
