@@ -1,13 +1,16 @@
 /** Dimensions, tables and colours stay; of the rest only what a decoder needs. */
 const kept = { jfif: 0xe0, icc: 0xe2, adobe: 0xee } as const
+/** Marker, length, name, version, density and the size of a small picture; then that picture. */
+const jfifLength = 18
 const endOfImage = 0xd9
 const startOfScan = 0xda
 
 /**
  * A JPEG without what a camera writes beside the picture: place, time, owner, preview (EXIF, XMP,
- * IPTC, comments), and without what follows its end. Which side is up stays, in an EXIF of that
- * alone. Undefined where the file is damaged or cut off.
- * Source: ISO/IEC 10918-1 Annex B (markers); Exif 2.32, from memory (orientation 0x0112).
+ * IPTC, comments, the small pictures of JFIF), and without what follows its end. Which side is up
+ * stays, in an EXIF of that alone. Undefined where the file is damaged or cut off.
+ * Source: ISO/IEC 10918-1 Annex B (markers), ISO/IEC 10918-5 (JFIF), Exif 2.32 (orientation
+ * 0x0112), all from memory.
  */
 export function jpegWithoutMetadata(bytes: Buffer): Buffer | undefined {
   const parts: Buffer[] = [bytes.subarray(0, 2)]
@@ -27,7 +30,7 @@ export function jpegWithoutMetadata(bytes: Buffer): Buffer | undefined {
       if (end === undefined) return undefined
       const segment = bytes.subarray(at, end)
       if (marker === 0xe1) orientation = orientationOf(segment) ?? orientation
-      if (isKept(marker, segment)) parts.push(segment)
+      if (isKept(marker, segment)) parts.push(marker === kept.jfif ? bareJfif(segment) : segment)
       at = end
     }
   }
@@ -54,7 +57,21 @@ function isKept(marker: number, segment: Buffer): boolean {
   if (!isApplication) return true
   // APP2 holds the colour profile, but also second pictures with metadata of their own.
   if (marker === kept.icc) return segment.toString('latin1', 4, 15) === 'ICC_PROFILE'
-  return marker === kept.jfif || marker === kept.adobe
+  // APP0 also holds the extension JFXX, which is nothing but a second picture.
+  if (marker === kept.jfif) return isJfif(segment)
+  return marker === kept.adobe
+}
+
+function isJfif(segment: Buffer): boolean {
+  return segment.length >= jfifLength && segment.toString('latin1', 4, 9) === 'JFIF\0'
+}
+
+/** A preview may show what was cut away: it goes, and its size is 0 by 0. */
+function bareJfif(segment: Buffer): Buffer {
+  const bare = Buffer.from(segment.subarray(0, jfifLength))
+  bare.writeUInt16BE(jfifLength - 2, 2)
+  bare.writeUInt16BE(0, jfifLength - 2)
+  return bare
 }
 
 /** Out of the first directory of an EXIF segment; undefined where it says nothing. */

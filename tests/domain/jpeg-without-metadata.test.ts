@@ -23,6 +23,15 @@ test('keeps the colour profile, and a clean JPEG as it is', () => {
   expect(jpegWithoutMetadata(jpegWithoutMetadata(clean) as Buffer)).toEqual(clean)
 })
 
+test('drops the small picture that JFIF may hold, and the one of its extension', () => {
+  const sent = jpeg({ hasPreview: true, beside: [jpegParts.preview] })
+  expect(sent.includes('GPS')).toBe(true)
+  expect(jpegWithoutMetadata(sent)).toEqual(jpeg())
+  // An APP0 that is too short to be JFIF is none.
+  const short = Buffer.from('ffe000074a46494600', 'hex')
+  expect(jpegWithoutMetadata(jpeg({ beside: [short] }))).toEqual(jpeg())
+})
+
 test('drops what follows the end, such as the film of a moving photo', () => {
   expect(jpegWithoutMetadata(jpeg({ after: Buffer.from('film, GPS') }))).toEqual(jpeg())
 })

@@ -27,15 +27,21 @@ export function exifData(orientation: number, isLittle = false): Buffer {
 /** Scan data with a stuffed byte, a restart marker and a fill byte before the end. */
 const scan = Buffer.from('1122ff0033ffd04455', 'hex')
 const jfif = segment(0xe0, Buffer.from('JFIF\0\x01\x02\0\0\x01\0\x01\0\0', 'latin1'))
+/** The same with a preview of one pixel, of red, green and blue. */
+const jfifPreview = segment(0xe0, Buffer.from('JFIF\0\x01\x02\0\0\x01\0\x01\x01\x01GPS', 'latin1'))
 const quantization = segment(0xdb, Buffer.alloc(65, 1))
 const startOfScan = segment(0xda, Buffer.from('0101003f00', 'hex'))
 
 export function jpeg(
-  more: { readonly beside?: readonly Buffer[]; readonly after?: Buffer } = {},
+  more: {
+    readonly beside?: readonly Buffer[]
+    readonly after?: Buffer
+    readonly hasPreview?: boolean
+  } = {},
 ): Buffer {
   return Buffer.concat([
     Buffer.from('ffd8', 'hex'),
-    jfif,
+    more.hasPreview === true ? jfifPreview : jfif,
     ...(more.beside ?? []),
     quantization,
     startOfScan,
@@ -51,6 +57,7 @@ export const jpegParts = {
   iptc: segment(0xed, Buffer.from('Photoshop 3.0\0GPS', 'latin1')),
   comment: segment(0xfe, Buffer.from('GPS')),
   profile: segment(0xe2, Buffer.from('ICC_PROFILE\0\x01\x01colours', 'latin1')),
+  preview: segment(0xe0, Buffer.from('JFXX\0\x10GPS', 'latin1')),
   more: segment(0xe2, Buffer.from('MPF\0GPS', 'latin1')),
 } as const
 
