@@ -87,13 +87,13 @@ function factsOf({ instrument, found, window, touched }: TouchedPageProps) {
   const open = touched.filter((one) => one.answer === null).length
   const of = calibrationUnit(instrument)
   const unit = of === '' ? '' : ` ${instrumentUnitSigns[of]}`
-  const error =
-    found.asFoundError === null
-      ? words.chrome.notStated
-      : `${numberText(found.asFoundError)}${unit}`
+  const text = (error: number | null) =>
+    error === null ? words.chrome.notStated : `${numberText(error)}${unit}`
   return [
     { label: w.calibration, value: `${found.calibratedOn} · ${found.certificateNumber}` },
-    { label: w.error, value: error },
+    { label: w.error, value: text(found.asFoundError) },
+    // What it was used with afterwards.
+    ...(found.asLeft === 'beyond' ? [{ label: w.errorLeft, value: text(found.asLeftError) }] : []),
     { label: w.window, value: windowText(window, found) },
     { label: w.open, value: String(open) },
   ]

@@ -1,7 +1,9 @@
 import { beforeEach, describe, expect, it } from 'vitest'
+import { computeStaticTest } from '../../src/domain/compute-static-test.ts'
 import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
 import { addStaticTest } from '../../src/store/add-static-test.ts'
 import { buildShop, type Shop } from '../support/build-shop.ts'
+import { buildStaticTest, builtAccuracy } from '../support/build-static-test.ts'
 import { actorOf } from '../support/cast.ts'
 import { anotherOrder, freshReading, freshTest, workAndRelease } from '../support/shop-steps.ts'
 import { type TestApp, testApp } from '../support/test-app.ts'
@@ -78,6 +80,17 @@ describe('the page of one result', () => {
     // √2 x 30 Pa, k = 2.
     expect(drop.text).toMatch(figure('1.000', '± 0.085'))
     expect(drop.text).not.toContain('temperature at the start')
+    expect(drop.text).not.toContain('not corrected')
+  })
+
+  it('says that an error in the budget is not corrected', async () => {
+    const known = { ...builtAccuracy, pressureErrorPa: 90 }
+    const { dropUncertainty } = computeStaticTest(buildStaticTest(), known)
+    const fresh = freshTest(shop, { dropUncertainty })
+    const { id } = addStaticTest(shop.store, fresh, actorOf(shop.cast.tess))
+    const { text } = await read(`static-test-drop/${id}`)
+    expect(text).toContain('error of the gauge at the start')
+    expect(text).toContain('The readings are not corrected for the error of their instrument.')
   })
 
   it('says of an old record that no budget was kept, and makes none up', async () => {

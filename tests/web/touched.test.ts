@@ -46,6 +46,26 @@ describe('the page of records in doubt', () => {
     expect((await get(path, 'tess')).status).toBe(200)
   })
 
+  it('says until when use is in doubt where the calibration left the instrument beyond', async () => {
+    const { get, shop } = shopInDoubt()
+    const path = `/instruments/${shop.gauge.id}/touched`
+    const add = (changes: Parameters<typeof newCalibration>[0]) =>
+      addCalibration(
+        shop.store,
+        newCalibration({ instrumentId: shop.gauge.id, dueOn: '2027-11-25', ...changes }),
+        operator,
+      )
+    const left = { asFound: 'beyond', asLeft: 'beyond', asLeftError: 0.7 } as const
+    add({ calibratedOn: '2026-11-20', ...left })
+    const open = await (await get(path, 'ian')).text()
+    expect(open).toContain('From 2026-01-15, when it was last known to be good, up to now')
+    expect(open).toContain('Error left')
+    expect(open).toContain('Static test 1')
+    add({ calibratedOn: '2026-11-24', asFound: 'within', asLeft: 'within' })
+    const closed = await (await get(path, 'ian')).text()
+    expect(closed).toContain('up to 2026-11-24, when a calibration left it good')
+  })
+
   it('lets staff look and an inspector answer', async () => {
     const { get, post, path, answer } = shopInDoubt()
     expect(await (await get(path, 'tess')).text()).not.toContain('<textarea')

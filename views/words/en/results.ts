@@ -40,7 +40,7 @@ export const resultsWords = {
   largest: (source: string, percent: string) =>
     `Most comes from: ${source}, ${percent} of the variance. To be surer, begin there.`,
   notCorrected:
-    'The readings are not corrected for the error of their instrument. It has a line of its own, as large as it may be to either side, beside how well its calibration knew it.',
+    'The readings are not corrected for the error of their instrument. It has a line of its own, as large as it may be to either side; how well a calibration knew it is another.',
   leftOutTitle: 'Left out, because nobody stated it',
   leftOutNote: 'With these the uncertainty would be larger.',
 

@@ -12,6 +12,7 @@ export const touchedWords = {
   untilNow: 'up to now: no calibration has left it good since.',
   instrument: 'Back to the instrument',
   error: 'Error found',
+  errorLeft: 'Error left',
   calibration: 'Calibration',
   window: 'Days in doubt',
   open: 'Still without an answer',
