@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto'
 import { describe, expect, test, vi } from 'vitest'
 import { addLimitSet } from '../../src/store/add-limit-set.ts'
-import { buildShop, newLimitSet } from '../support/build-shop.ts'
+import { approved, buildShop, newLimitSet } from '../support/build-shop.ts'
 import { operator } from '../support/cast.ts'
 import { decisionForm } from '../support/decision-form.ts'
 import { anotherOrder, workAndHandOver, workAndRelease } from '../support/shop-steps.ts'
@@ -82,7 +82,8 @@ test('the page of a certificate says why a result was not judged', async () => {
   const limits = newLimitSet().limits.map((one) => {
     return one.characteristic === 'static-drop' ? { ...one, startAtLeastKPaGauge: 200 } : one
   })
-  const { id } = addLimitSet(shop.store, newLimitSet({ version: 2, limits }), operator)
+  const draft = addLimitSet(shop.store, newLimitSet({ version: 2, limits }), operator)
+  const { id } = approved(shop.store, draft, shop.cast.ian)
   const { number } = workAndRelease(shop, anotherOrder(shop, { limitSetId: id })).certificate
   const text = await (await testApp(shop.store).get(`/certificates/${number}`, 'cora')).text()
   expect(text).toContain('Not judged in full')

@@ -8,7 +8,7 @@ import { listCertificates } from '../../src/store/list-certificates.ts'
 import { listDecisions } from '../../src/store/list-decisions.ts'
 import { readEvidence } from '../../src/store/read-evidence.ts'
 import { buildInstrumentUse } from '../support/build-instrument.ts'
-import { buildShop, newLimitSet } from '../support/build-shop.ts'
+import { approved, buildShop, newLimitSet } from '../support/build-shop.ts'
 import { actorOf, operator } from '../support/cast.ts'
 import { decisionForm } from '../support/decision-form.ts'
 import { fillShop } from '../support/fill-shop.ts'
@@ -90,7 +90,8 @@ describe('the page of the evidence', () => {
     const limits = newLimitSet().limits.map((one) => {
       return one.characteristic === 'static-drop' ? { ...one, startAtLeastKPaGauge: 200 } : one
     })
-    const { id } = addLimitSet(shop.store, newLimitSet({ version: 2, limits }), operator)
+    const draft = addLimitSet(shop.store, newLimitSet({ version: 2, limits }), operator)
+    const { id } = approved(shop.store, draft, shop.cast.ian)
     const order = anotherOrder(shop, { limitSetId: id })
     workAndHandOver(shop, order)
     const app = testApp(shop.store)

@@ -3,7 +3,7 @@ import { addLimitSet } from '../../src/store/add-limit-set.ts'
 import { listMeasuredValues } from '../../src/store/list-measured-values.ts'
 import { requireWorkOrder } from '../../src/store/require-work-order.ts'
 import { buildLimitSet } from '../support/build-limit-set.ts'
-import { buildShop, newLimitSet, type Shop } from '../support/build-shop.ts'
+import { approved, buildShop, newLimitSet, type Shop } from '../support/build-shop.ts'
 import { operator } from '../support/cast.ts'
 import {
   addMeasuringInstruments,
@@ -75,7 +75,8 @@ function limitedOrder(): string {
     { ...limit('chamber-face-squareness'), upper: 0.5, perMmOf: 'bore' as const },
     { ...limit('roughness'), faceMaterial: 'carbon-graphite', upper: 0.4 },
   ]
-  const { id } = addLimitSet(shop.store, newLimitSet({ version: 2, limits }), operator)
+  const draft = addLimitSet(shop.store, newLimitSet({ version: 2, limits }), operator)
+  const { id } = approved(shop.store, draft, shop.cast.ian)
   return `/work-orders/${anotherOrder(shop, { limitSetId: id }).number}`
 }
 

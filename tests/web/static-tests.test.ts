@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest'
 import { addLimitSet } from '../../src/store/add-limit-set.ts'
 import { listStaticTests } from '../../src/store/list-static-tests.ts'
 import { buildLimitSet } from '../support/build-limit-set.ts'
-import { buildShop, newLimitSet, type Shop } from '../support/build-shop.ts'
+import { approved, buildShop, newLimitSet, type Shop } from '../support/build-shop.ts'
 import { operator } from '../support/cast.ts'
 import { anotherOrder, doTheWork, workAndHandOver } from '../support/shop-steps.ts'
 import { type TestApp, testApp } from '../support/test-app.ts'
@@ -108,7 +108,8 @@ describe('the answer while the test is entered', () => {
       ...limit,
       startAtLeastKPaGauge: limit.characteristic === 'static-drop' ? 170 : null,
     }))
-    const { id } = addLimitSet(shop.store, newLimitSet({ version: 2, limits }), operator)
+    const draft = addLimitSet(shop.store, newLimitSet({ version: 2, limits }), operator)
+    const { id } = approved(shop.store, draft, shop.cast.ian)
     anotherOrder(shop, { limitSetId: id })
     const form = '/work-orders/W-2026-0002/static-tests'
     const page = await (await app.get(`${form}/new`, 'tess')).text()
