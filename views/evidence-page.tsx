@@ -48,7 +48,10 @@ export const EvidencePage: FC<EvidencePageProps> = (props) => {
         <OrderFacts evidence={evidence} />
         <section class="card" aria-labelledby="rule">
           <h2 id="rule">{words.agreedRules.title}</h2>
-          <AgreedRuleText rule={evidence.agreedRule} />
+          <AgreedRuleText
+            rule={evidence.agreedRule}
+            shareAtMost={evidence.limitSet.uncertaintyShareAtMost}
+          />
         </section>
         <Doubts doubts={evidence.doubts} />
         <EvidenceResults {...props} />

@@ -24,7 +24,10 @@ export const OrderRule: FC<{
   return (
     <section class="card stack" aria-labelledby="rule-title">
       <h2 id="rule-title">{w.title}</h2>
-      <AgreedRuleText rule={evidence.agreedRule} />
+      <AgreedRuleText
+        rule={evidence.agreedRule}
+        shareAtMost={evidence.limitSet.uncertaintyShareAtMost}
+      />
       {acts.canAgreeRule && !isMeasured(evidence) ? (
         <AgreedRuleForm
           action={`/work-orders/${evidence.workOrder.number}/rule`}

@@ -23,6 +23,8 @@ export type ResultPageProps = {
   readonly sealSerial: string
   readonly result: ShownResult
   readonly agreedRule: AgreedRule
+  /** Of the order's limit set. */
+  readonly shareAtMost: number
   readonly trials: Trials
   /** The page that leads here: the order's for the staff, the seal's for its customer. */
   readonly back: { readonly to: 'order' | 'seal'; readonly href: string }
@@ -30,7 +32,7 @@ export type ResultPageProps = {
 
 /** One result: the figure, the budget line by line, the comparison, the instruments, the trials. */
 export const ResultPage: FC<ResultPageProps> = (props) => {
-  const { frame, orderNumber, sealSerial, result, agreedRule, trials, back } = props
+  const { frame, orderNumber, sealSerial, result, agreedRule, shareAtMost, trials, back } = props
   const w = words.results
   const title = w.title(words.trade.characteristic[result.characteristic], placeText(result.on))
   return (
@@ -53,7 +55,7 @@ export const ResultPage: FC<ResultPageProps> = (props) => {
             <TrialsSection result={result} trials={trials} />
           </div>
           <div class="stack-loose">
-            <DecisionSection result={result} agreedRule={agreedRule} />
+            <DecisionSection result={result} agreedRule={agreedRule} shareAtMost={shareAtMost} />
             <InstrumentsSection instruments={result.instruments} />
           </div>
         </div>

@@ -34,7 +34,9 @@ export const CannotDecide: FC<{ judged: Judged; shown: ShownResult; number: stri
   const order = `/work-orders/${number}`
   return (
     <>
-      {judged.largestSource === null ? null : <p>{w.improve(sourceWord(judged.largestSource))}</p>}
+      {judged.largestSource === null ? null : (
+        <p>{improveText(judged.why, judged.largestSource)}</p>
+      )}
       <p>
         <a href={`${order}/results/${shown.kind}/${shown.id}`}>{w.toBudget}</a>
         {' · '}
@@ -42,4 +44,8 @@ export const CannotDecide: FC<{ judged: Judged; shown: ShownResult; number: stri
       </p>
     </>
   )
+}
+
+function improveText(why: Judged['why'], source: string): string {
+  return (why === 'incomplete-budget' ? w.missing : w.improve)(sourceWord(source))
 }

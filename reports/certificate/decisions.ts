@@ -61,12 +61,13 @@ function valueLines(result: CertifiedResult): readonly Line[] {
 }
 
 function certaintyLines(result: CertifiedResult): readonly Line[] {
-  const { conformancePercent, riskPercent, verdict, largestSource } = result
+  const { conformancePercent, riskPercent, verdict, largestSource, why } = result
+  const wordOf = why === 'incomplete-budget' ? words.missing : words.improve
   const isOpen = verdict === 'undecidable' && largestSource !== null
   return [
     ...(conformancePercent === null ? [] : [small(words.conforms(conformancePercent.text))]),
     ...(riskPercent === null ? [] : [small(words.risk(riskPercent.text))]),
-    ...(isOpen ? [small(words.improve(sourceWord(largestSource)))] : []),
+    ...(isOpen ? [small(wordOf(sourceWord(largestSource)))] : []),
   ]
 }
 

@@ -1,4 +1,11 @@
 import type { CertificateRecord, CertifiedCorrection } from '../../src/domain/certificate.ts'
+import type { Characteristic } from '../../src/domain/characteristic.ts'
+import { figure } from '../../src/domain/figure.ts'
+import {
+  type FigureKind,
+  figureKindOf,
+  measuredFamilies,
+} from '../../src/domain/measured-family.ts'
 import { printedUnit } from '../../src/domain/printed-unit.ts'
 import { certificateWords } from '../../views/words/en/certificate.ts'
 import { certificateDecisionWords } from '../../views/words/en/certificate-decisions.ts'
@@ -18,6 +25,7 @@ export function methodBlocks(record: CertificateRecord): readonly Block[] {
     celsius === undefined
       ? { kind: 'paragraph', text: methods.noStatic }
       : { kind: 'paragraph', text: methods.static(namesOf(record.staticTests), celsius) },
+    ...measuredMethods(record).map((text) => ({ kind: 'paragraph', text }) as const),
     { kind: 'paragraph', text: methods.deviations },
     { kind: 'paragraph', text: methods.uncertainty },
     { kind: 'subheading', text: methods.ruleHeading },
@@ -25,14 +33,29 @@ export function methodBlocks(record: CertificateRecord): readonly Block[] {
   ]
 }
 
+/** How finish, heights and run-out were read, each where the certificate has a result of it. */
+function measuredMethods({ results: counted }: CertificateRecord): readonly string[] {
+  return measuredFamilies.flatMap((kind) => {
+    const used = counted.filter((one) => kindOf[one.characteristic] === kind)
+    return used.length === 0 ? [] : [methods.measured[kind](namesOf(used))]
+  })
+}
+
+const kindOf: Readonly<Partial<Record<Characteristic, FigureKind>>> = figureKindOf
+
 /** Which rule, what it risks, and where it was agreed. */
-function ruleBlocks({ rule }: CertificateRecord): readonly Block[] {
+function ruleBlocks({ rule, limitSet }: CertificateRecord): readonly Block[] {
   const w = decisions.rule
+  const { uncertaintyShareAtMost: share } = limitSet
   return [
     { kind: 'paragraph', text: w.stated(w.names[rule.rule], w.sentences[rule.rule]) },
     ...(rule.rule === 'guard-probability'
       ? [{ kind: 'paragraph', text: w.probability(String(rule.probability)) } as const]
       : []),
+    {
+      kind: 'paragraph',
+      text: `${share === null ? w.tooLargeInSet : w.tooLarge(`${figure(100 * share, { decimals: 1 }).text} %`)} ${w.unknown[rule.rule]}`,
+    },
     { kind: 'paragraph', text: w.agreed(w.scopes[rule.scope], rule.reference) },
     { kind: 'paragraph', text: w.applied },
   ]

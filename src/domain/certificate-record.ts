@@ -59,6 +59,7 @@ export function certificateRecord(input: CertificateInput): CertificateRecord {
       version: limitSet.version,
       datedOn: limitSet.datedOn,
       note: limitSet.note,
+      uncertaintyShareAtMost: limitSet.uncertaintyShareAtMost,
     },
     rule: ruleOf(evidence),
     results: certifiedResults(evidence),

@@ -58,6 +58,8 @@ export type CertificateRecord = {
     readonly version: number
     readonly datedOn: string
     readonly note: string
+    /** Above this share of a limit an uncertainty decides nothing; null in older records. */
+    readonly uncertaintyShareAtMost: number | null
   }
   /** How results were compared with limits; agreed before measuring. */
   readonly rule: CertifiedRule

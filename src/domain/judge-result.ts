@@ -1,3 +1,4 @@
+import { atMost } from '../science/acceptance/at-most.ts'
 import {
   type ConformityDecision,
   decideConformity,
@@ -9,6 +10,7 @@ import { isWithoutSign } from './is-without-sign.ts'
 import type { Judged, JudgedReason, Verdict } from './judged.ts'
 import { largestLine } from './largest-line.ts'
 import type { AppliedLimit } from './limit-for.ts'
+import { missingFromBudget } from './missing-from-budget.ts'
 import type { Uncertainty } from './uncertainty.ts'
 
 export type ResultToJudge = {
@@ -56,12 +58,26 @@ export function judgeResult(result: ResultToJudge): Judged {
     isNonNegative: isWithoutSign(characteristic) && value >= 0,
     uncertaintyShareAtMost: result.uncertaintyShareAtMost,
   })
+  const [missing] = missingFromBudget(uncertainty)
+  if (missing !== undefined && !isSafeWithout(agreedRule.rule, decision)) {
+    const why = 'incomplete-budget'
+    return { ...judged, verdict: 'undecidable', largestSource: missing, why }
+  }
   return {
     ...judged,
     decision,
     verdict: decision.outcome,
     why: reasonOf(decision, isWithin, agreedRule.rule),
   }
+}
+
+/**
+ * Whether a decision holds although its budget lacks an instrument, and U is larger than it says.
+ * Simple acceptance compares the value alone. What a guard band of U refuses, a wider one refuses
+ * too.
+ */
+function isSafeWithout(rule: AgreedRule['rule'], { outcome }: ConformityDecision): boolean {
+  return rule === 'simple' || (rule === 'guard-u95' && outcome === 'fail')
 }
 
 /** A rule with a guard band refuses what lies within the limit too: it is told apart. */
@@ -72,7 +88,9 @@ function reasonOf(
 ): JudgedReason {
   if (decision.outcome === 'undecidable') {
     // The one rule that leaves a gap of its own; else the uncertainty leaves nothing to accept.
-    const isGap = rule === 'guard-probability' && !decision.isUncertaintyTooLarge
+    const { lower, upper } = decision.acceptanceLimits
+    const isEmpty = lower !== null && upper !== null && !atMost({ value: lower, limit: upper })
+    const isGap = rule === 'guard-probability' && !decision.isUncertaintyTooLarge && !isEmpty
     return isGap ? 'not-proven' : 'uncertainty-too-large'
   }
   if (decision.outcome === 'fail') return isWithin ? 'within-guard' : 'beyond-limit'

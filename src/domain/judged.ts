@@ -11,6 +11,7 @@ export const judgedReasons = [
   'not-proven',
   'uncertainty-too-large',
   'no-uncertainty',
+  'incomplete-budget',
   'unreadable',
   'no-limit',
   'size-not-known',
@@ -48,7 +49,10 @@ export type Judged = {
   readonly upper: number | null
   /** Null where nothing was compared, or the uncertainty is not known. */
   readonly decision: ConformityDecision | null
-  /** The largest line of the budget: what would have to improve; null where there is none. */
+  /**
+   * What would have to improve: the largest line of the budget, or what is missing from it; null
+   * where there is none.
+   */
   readonly largestSource: string | null
   readonly why: JudgedReason
 }

@@ -3,16 +3,21 @@ import { type CertificateRecord, certificateFormat } from './certificate.ts'
 
 /**
  * A stored record in the form of today. Version 1 knew simple acceptance alone, kept no budgets,
- * and no concessions, exceptions or doubts: it is shown as what it was. What was stored stays.
+ * and no concessions, exceptions or doubts: it is shown as what it was. Early records of version 2
+ * don't say which share of a limit an uncertainty could take up. What was stored stays.
  */
 export function liftCertificateRecord(stored: CertificateRecord): CertificateRecord {
   const version: number = stored.format.version
-  if (version === certificateFormat.version) return stored
+  const limitSet = { ...unstatedShare, ...stored.limitSet }
+  if (version === certificateFormat.version) return { ...stored, limitSet }
   return {
     ...stored,
+    limitSet,
     rule: houseRule,
     results: [],
     exceptions: [],
     doubts: [],
   }
 }
+
+const unstatedShare = { uncertaintyShareAtMost: null } as const

@@ -12,6 +12,7 @@ export const verdictKinds = [
   'missing',
   'refused',
   'conceded',
+  'conceded-open',
 ] as const
 
 export type VerdictKind = (typeof verdictKinds)[number]
@@ -21,7 +22,7 @@ export type VerdictKind = (typeof verdictKinds)[number]
  * copy of a copy and for every eye: pass is a closed ring with a tick, fail a full square with a
  * cross cut out; the conditional ones are the same with a broken ring and an empty square; open is
  * a broken ring, undecidable a ring cut in two, missing a triangle, refused a lozenge with a bar,
- * conceded a pennant with a tick.
+ * conceded a pennant with a tick, and with a bar where something else was not judged.
  *
  * @param verdict what to show
  * @param sizePx width and height, px, 12 to 400
@@ -90,15 +91,17 @@ const signs: Readonly<Record<VerdictKind, (u: number) => readonly Shape[]>> = {
     },
     line(u, [6.8, 12, 17.2, 12], 3, 'paper'),
   ],
-  conceded: (u) => [
-    {
-      kind: 'path',
-      d: outlinePath(scaled(u, [2.6, 2.6, 21.4, 2.6, 21.4, 13.4, 12, 22.2, 2.6, 13.4]), true),
-      stroke: 'ink',
-      strokePx: 2.2 * u,
-    },
-    line(u, [7.6, 9.8, 10.9, 13.2, 16.6, 6.6], 2.6),
-  ],
+  conceded: (u) => [pennant(u), line(u, [7.6, 9.8, 10.9, 13.2, 16.6, 6.6], 2.6)],
+  'conceded-open': (u) => [pennant(u), line(u, [7.4, 9.4, 16.6, 9.4], 2.6)],
+}
+
+function pennant(u: number): Shape {
+  return {
+    kind: 'path',
+    d: outlinePath(scaled(u, [2.6, 2.6, 21.4, 2.6, 21.4, 13.4, 12, 22.2, 2.6, 13.4]), true),
+    stroke: 'ink',
+    strokePx: 2.2 * u,
+  }
 }
 
 function ring(u: number, radius: number): string {

@@ -119,6 +119,51 @@ describe('where the uncertainty is not known', () => {
   )
 })
 
+describe('where the budget leaves out how far off the instrument is', () => {
+  const uncertainty = buildUncertainty(0.01, { leftOut: ['repeatability', 'instrument'] })
+  const at = (value: number, rule: DecisionRule) => judge({ value, rule, changes: { uncertainty } })
+
+  test.each(decisionRules.filter((rule) => rule !== 'simple'))(
+    'the rule %s accepts nothing, and names what is missing',
+    (rule) => {
+      const { verdict, why, largestSource, decision } = at(1, rule)
+      expect([verdict, why, largestSource]).toEqual([
+        'undecidable',
+        'incomplete-budget',
+        'instrument',
+      ])
+      expect(decision).toBeNull()
+    },
+  )
+
+  test('simple acceptance compares the value alone', () => {
+    expect(at(1.99, 'simple').verdict).toBe('pass')
+    expect(at(2.01, 'simple').verdict).toBe('fail')
+  })
+
+  test('what a guard band of U refuses stays refused: a wider one would refuse it too', () => {
+    expect(at(1.99, 'guard-u95').verdict).toBe('fail')
+    expect(at(1.99, 'guard-probability').verdict).toBe('undecidable')
+    expect(at(3, 'four-outcomes').verdict).toBe('undecidable')
+  })
+
+  test('a source of the method may be left out', () => {
+    const known = buildUncertainty(0.01, { leftOut: ['repeatability', 'thermal-bow'] })
+    expect(judge({ value: 1, rule: 'guard-u95', changes: { uncertainty: known } }).verdict).toBe(
+      'pass',
+    )
+  })
+})
+
+describe('where the guard bands of two limits leave nothing between them', () => {
+  test('the uncertainty is too large, whatever share the set allows', () => {
+    // 1.645 u = 0.66 from either side of a tolerance of 1.
+    const asked = { value: 1.5, u: 0.4, lower: 1, upper: 2, rule: 'guard-probability' } as const
+    const changes = { uncertaintyShareAtMost: 1 }
+    expect(outcome({ ...asked, changes })).toBe('undecidable uncertainty-too-large')
+  })
+})
+
 describe('what there is to compare with', () => {
   test('no limit leaves a result open', () => {
     expect(outcome({ value: 1, changes: { applied: undefined } })).toBe('open no-limit')

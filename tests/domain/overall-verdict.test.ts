@@ -20,6 +20,7 @@ describe('the worst of several verdicts', () => {
     'conditional-pass',
     'open',
     'conceded',
+    'conceded-open',
     'undecidable',
     'conditional-fail',
     'fail',
@@ -28,8 +29,10 @@ describe('the worst of several verdicts', () => {
   test('is the later one in the order of the house, whichever stands first', () => {
     for (const [index, worse] of fromBest.entries()) {
       for (const better of fromBest.slice(0, index + 1)) {
-        expect(worstVerdict([better, worse])).toBe(worse)
-        expect(worstVerdict([worse, better, better])).toBe(worse)
+        const isBoth = better === 'open' && worse === 'conceded'
+        const expected = isBoth ? 'conceded-open' : worse
+        expect(worstVerdict([better, worse])).toBe(expected)
+        expect(worstVerdict([worse, better, better])).toBe(expected)
       }
     }
   })
@@ -90,6 +93,8 @@ describe('the verdict over an order', () => {
     expect(overall({ flatnessReadings, concessions })).toBe('conceded')
     const staticTests = [buildStaticTest({ endPressureKPaAbs: 200 })]
     expect(overall({ flatnessReadings, concessions, staticTests })).toBe('fail')
+    // A concession hides neither a test that was not made nor a face that was not read.
+    expect(overall({ flatnessReadings, concessions, staticTests: [] })).toBe('conceded-open')
     // A concession of what passes changes nothing.
     expect(overall({ concessions })).toBe('pass')
   })

@@ -10,8 +10,11 @@ import { JudgedPicture } from '../judged-picture.tsx'
 import { words } from '../words/en.ts'
 
 /** What the result was held against, by which rule, and how sure the verdict is. */
-export const DecisionSection: FC<{ result: ShownResult; agreedRule: AgreedRule }> = (props) => {
-  const { result, agreedRule } = props
+export const DecisionSection: FC<{
+  result: ShownResult
+  agreedRule: AgreedRule
+  shareAtMost: number
+}> = ({ result, agreedRule, shareAtMost }) => {
   const { judged, uncertainty } = result
   const w = words.results
   return (
@@ -21,7 +24,7 @@ export const DecisionSection: FC<{ result: ShownResult; agreedRule: AgreedRule }
       </div>
       <JudgedPicture judged={judged} uncertainty={uncertainty} />
       <JudgedLimit judged={judged} />
-      <AgreedRuleText rule={agreedRule} />
+      <AgreedRuleText rule={agreedRule} shareAtMost={shareAtMost} />
       {judged.decision === null ? (
         <p class="soft">{w.notCompared}</p>
       ) : (

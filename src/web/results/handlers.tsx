@@ -26,6 +26,7 @@ export async function showResult(c: AppContext): Promise<Response> {
       sealSerial={evidence.seal.serial}
       result={result}
       agreedRule={evidence.agreedRule}
+      shareAtMost={evidence.limitSet.uncertaintyShareAtMost}
       trials={trials}
       back={
         user.role === 'customer'

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { certificateContent } from '../../../reports/certificate/content.ts'
 import type { Block, PaperDocument } from '../../../reports/document.ts'
 import { certificateWords } from '../../../views/words/en/certificate.ts'
+import { buildMeasuredValue } from '../../support/build-measured-value.ts'
 import {
   failingRecord,
   longRecord,
@@ -120,6 +121,27 @@ describe('the content of the certificate', () => {
     expect(textOf(certificateContent(low))).toContain(
       'Not judged: started below the pressure the limit is written for',
     )
+  })
+
+  it('says how finish, heights and run-out were read, each only where it was', () => {
+    const { roughness, height, dial } = certificateWords.methods.measured
+    const startOf = (method: (names: string) => string) => method('').split(' (')[0] ?? ''
+    const without = textOf(certificateContent(ordinaryRecord()))
+    for (const method of [roughness, height, dial]) expect(without).not.toContain(startOf(method))
+    const evidence = ordinaryEvidence({ measuredValues: [buildMeasuredValue()] })
+    const text = textOf(certificateContent(ordinaryRecord({ evidence })))
+    expect(text).toContain(dial('dial/figure 2'))
+    expect(text).not.toContain(startOf(roughness))
+    expect(text).not.toContain(startOf(height))
+  })
+
+  it('says above which share of a limit nothing is decided, if the record knows', () => {
+    const record = ordinaryRecord()
+    expect(textOf(certificateContent(record))).toContain('more than 33.3 % of the limit')
+    const limitSet = { ...record.limitSet, uncertaintyShareAtMost: null }
+    const text = textOf(certificateContent({ ...record, limitSet }))
+    expect(text).toContain('more of the limit than the limit set allows')
+    expect(text).not.toContain('33.3 %')
   })
 
   it('makes no claim of a type of inspection document', () => {

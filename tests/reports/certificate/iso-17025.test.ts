@@ -78,7 +78,7 @@ const checklist: readonly (readonly [string, readonly string[]])[] = [
     [
       'Simple acceptance',
       'the risk of a wrong verdict is up to',
-      'It was applied to every result in this certificate that is judged',
+      'It was applied before rounding to every result in this certificate that has a limit',
       'at most 0.881 µm (34.7 µin)',
       'Published: Installation leaflets of several seal makers',
     ],

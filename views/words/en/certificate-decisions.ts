@@ -29,6 +29,7 @@ export const certificateDecisionWords = {
   beyond: (percent: string) => `${percent} % of what is known lies beyond`,
   risk: (percent: string) => `risk of this verdict: ${percent} %`,
   improve: (source: string) => `most uncertain: ${source}`,
+  missing: (source: string) => `missing from the budget: ${source}`,
   noLimit: 'no limit',
   notWeighed: 'not weighed: without an uncertainty and a limit there is nothing to draw',
   conceded: 'accepted by concession, see below',
@@ -39,7 +40,7 @@ export const certificateDecisionWords = {
   concessions: {
     heading: 'Concessions',
     intro:
-      'These results do not keep their limit, or could not be decided. The customer accepts them all the same.',
+      'The agreed rule does not accept these results, or could not decide them. The customer accepts them all the same.',
     item: (parts: {
       readonly what: string
       readonly value: string
@@ -84,6 +85,9 @@ export const certificateDecisionWords = {
   rule: {
     names: decisionWords.rule,
     sentences: decisionWords.ruleSentence,
+    tooLarge: decisionWords.tooLarge,
+    tooLargeInSet: decisionWords.tooLargeInSet,
+    unknown: decisionWords.unknown,
     stated: (name: string, sentence: string) => `${name}. ${sentence}`,
     probability: (probability: string) => `Stated probability of conformity: ${probability}.`,
     scopes: {
@@ -94,7 +98,7 @@ export const certificateDecisionWords = {
     agreed: (scope: string, reference: string) =>
       reference === '' ? `${scope}.` : `${scope}: ${reference}.`,
     applied:
-      'It was applied to every result in this certificate that is judged, before rounding. The probability of conformity and the risk stand beside each verdict; they take what is known of the result as a normal distribution (JCGM 106, from memory).',
+      'It was applied before rounding to every result in this certificate that has a limit it can be held against. Beside each verdict that rests on an uncertainty stand the probability of conformity and the risk; they take what is known of the result as a normal distribution (JCGM 106, from memory).',
   },
   budgets: {
     heading: 'Uncertainty budgets',

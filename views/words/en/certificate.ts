@@ -29,11 +29,12 @@ export const certificateWords = {
       'conditional-fail': 'Does not meet its limits',
       undecidable: 'Not decided',
       conceded: 'Accepted by concession',
+      'conceded-open': 'Accepted by concession, not judged in full',
     },
     sentence: {
-      pass: 'Each lapped face as left, and the static air test, are at or below their limits.',
-      fail: 'At least one result that counts is beyond the limit named in this certificate.',
-      open: 'At least one face or test has no result, no limit to judge it by, or was tested in a way that a limit is not written for: see “not judged” below. The others are at or below their limits.',
+      pass: 'Every result that counts is accepted by the agreed rule against its limit: each lapped face as left, the static air test, and whatever else was measured and has a limit.',
+      fail: 'At least one result that counts is not accepted by the agreed rule against the limit named in this certificate.',
+      open: 'At least one face, test or other result that counts has no value, no limit to judge it by, or was measured in a way that a limit is not written for: see “not judged” below. The others are accepted by the agreed rule.',
       'conditional-pass':
         'Every result that counts keeps its limit; at least one by less than its expanded uncertainty.',
       'conditional-fail':
@@ -41,7 +42,9 @@ export const certificateWords = {
       undecidable:
         'At least one result that counts could not be decided: its uncertainty is too large, or not known.',
       conceded:
-        'At least one result that counts does not keep its limit, or could not be decided. The customer accepts it by the concession named in this certificate.',
+        'At least one result that counts is not accepted by the agreed rule, or could not be decided. The customer accepts it by the concession named in this certificate.',
+      'conceded-open':
+        'At least one result that counts is not accepted by the agreed rule, or could not be decided; the customer accepts it by the concession named in this certificate. At least one other has nothing to be judged by: see “not judged” below.',
     },
     seal: 'Seal',
     drawing: 'Drawing',
@@ -158,6 +161,7 @@ export const certificateWords = {
       'not-proven': 'neither conformity nor the opposite is proven',
       'uncertainty-too-large': 'the uncertainty is too large against the limit',
       'no-uncertainty': 'the uncertainty is not known',
+      'incomplete-budget': 'how far off an instrument may be is not known',
       'size-not-known': 'the size that the limit is given for is not stated',
     },
     um: (um: string) => `${um} µm`,
@@ -343,6 +347,14 @@ export const certificateWords = {
       `Flatness (${methods}): light bands were counted by eye under a monochromatic lamp through an optical flat laid on the face. One band is a height of λ / (2 cos θ), with λ the wavelength of the lamp in air and θ the angle of view from the normal. Opposite curvatures of a saddle are added; of any other pattern the larger count holds. The result is the height from the lowest to the highest place that the bands show. Source: two-beam interference in an air gap. Wavelengths in air from a published table of spectral lines; those of the sodium D1 and D2 lines are from memory, those of LED lamps nominal (common practice, no source).`,
     static: (methods: string, celsius: string) =>
       `Static air test (${methods}): air was shut in the volume stated; absolute pressure p and absolute temperature T were read at the start (1) and at the end (2) of the time t. Leak rate = (V · T₀ / t) · (p₁ / T₁ − p₂ / T₂), given as air at T₀ = ${celsius} °C; positive: air leaves. The pressure drop is start less end, as read. Source: ideal gas law in a rigid volume, compare 40 CFR 1065.644.`,
+    measured: {
+      roughness: (methods: string) =>
+        `Surface finish (${methods}): a stylus instrument traced the face; Ra is the mean of the traces, in µm. The cut-off stands in the record that the workshop keeps. Definition of Ra: ISO 21920-2, from memory.`,
+      height: (methods: string) =>
+        `Heights (${methods}): read with the instrument named beside the result; the mean of the readings, corrected for nothing. Common practice, no source.`,
+      dial: (methods: string) =>
+        `Run-out, play and parallelism (${methods}): the largest less the smallest reading of an indicator over the way that was swept, or between two end positions; of a lever indicator multiplied by the cosine of its angle where that was stated. Common practice, no source.`,
+    },
     notApplied: 'no reading made',
     noStatic: 'Static air test: none was made.',
     deviations:

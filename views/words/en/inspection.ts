@@ -66,6 +66,8 @@ export const inspectionWords = {
     `Risk of a wrong acceptance: ${accept}; of a wrong rejection: ${reject}.`,
   noRisk: 'none',
   improve: (source: string) => `What would have to improve first: ${source}.`,
+  missing: (source: string) =>
+    `Missing from the budget: ${source}. State the largest error or the calibration of the instrument, and measure again.`,
   toBudget: 'Look at its uncertainty',
   toLimits: 'Look at the limits',
   concession: {

@@ -196,6 +196,7 @@ export const tradeWords = {
     undecidable: 'Not decided',
     open: 'Not judged in full',
     conceded: 'Accepted by concession',
+    'conceded-open': 'Accepted by concession, not judged in full',
   } satisfies Words<OverallVerdict>,
   why: {
     'within-limit': 'Within the limit.',
@@ -207,6 +208,8 @@ export const tradeWords = {
     'uncertainty-too-large':
       'The uncertainty takes up too much of the limit: this set-up cannot decide.',
     'no-uncertainty': 'The agreed rule needs the uncertainty of the result, and it is not known.',
+    'incomplete-budget':
+      'The agreed rule needs the whole uncertainty, and how far off an instrument may be is not known.',
     'size-not-known': 'The limit is given per millimetre of a size that was not stated.',
     unreadable: 'No bands could be read; that is never a pass.',
     'no-limit': 'The limit set has no limit for this.',
