@@ -1,6 +1,7 @@
 import type { FC } from 'hono/jsx'
 import type { Fault } from '../src/domain/fault.ts'
 import { readingConditions } from '../src/domain/flatness.ts'
+import type { FlatnessBudgetInput } from '../src/domain/flatness-budget-input.ts'
 import type { Limit } from '../src/domain/limit-set.ts'
 import type { FaceKind } from '../src/domain/seal.ts'
 import { Button } from './components/button.tsx'
@@ -11,6 +12,7 @@ import { ErrorSummary } from './components/error-summary.tsx'
 import { Notice } from './components/notice.tsx'
 import { PageHead } from './components/page-head.tsx'
 import { limitText } from './figures/limit-text.ts'
+import { numberText } from './figures/number-text.ts'
 import { type FlatnessAnswer, FlatnessAnswerView } from './flatness/answer.tsx'
 import { FlatnessAnswerMore } from './flatness/answer-more.tsx'
 import { budgetFieldId } from './flatness/budget-fields.tsx'
@@ -49,6 +51,8 @@ export type FlatnessForm = {
   readonly faults: readonly Fault[]
   readonly answer: FlatnessAnswer
   readonly replaced: Replaced | null
+  /** What the corrected reading states and the form doesn't ask for. */
+  readonly carried: FlatnessBudgetInput['repeatability']
   /** The page follows a reading that was just recorded. */
   readonly isNext: boolean
 }
@@ -101,6 +105,15 @@ const Questions: FC<{ form: FlatnessForm }> = ({ form }) => {
     <>
       {form.replaced === null ? null : (
         <CorrectionFields replaced={form.replaced} reason={values.reason} {...error('reason')} />
+      )}
+      {form.carried === null ? null : (
+        <Notice
+          kind="note"
+          text={w.budget.carried(
+            numberText(form.carried.standardDeviationBands),
+            form.carried.count,
+          )}
+        />
       )}
       {form.isQuarantined ? (
         <Caution sign={chrome.caution} title={w.quarantineTitle}>

@@ -1,10 +1,12 @@
 import type { FC } from 'hono/jsx'
 import type { Fault } from '../src/domain/fault.ts'
 import type { Limit } from '../src/domain/limit-set.ts'
+import type { StaticTestBudgetInput } from '../src/domain/static-test.ts'
 import { Button } from './components/button.tsx'
 import { ButtonRow } from './components/button-row.tsx'
 import { Caution } from './components/caution.tsx'
 import { ErrorSummary } from './components/error-summary.tsx'
+import { Notice } from './components/notice.tsx'
 import { PageHead } from './components/page-head.tsx'
 import { numberText } from './figures/number-text.ts'
 import { startPressureText } from './figures/start-pressure-text.ts'
@@ -34,6 +36,8 @@ export type StaticTestForm = {
   readonly formKey: string
   readonly answer: StaticTestAnswer
   readonly replaced: Replaced | null
+  /** What the corrected test states, also what the form doesn't ask for. */
+  readonly carried: StaticTestBudgetInput | null
 }
 
 export const StaticTestFormPage: FC<{ frame: Frame; form: StaticTestForm }> = (props) => {
@@ -62,6 +66,7 @@ export const StaticTestFormPage: FC<{ frame: Frame; form: StaticTestForm }> = (p
               error={typedProps(form.typed, 'reason').error}
             />
           )}
+          <Carried steps={form.carried} />
           <StaticTestQuestions typed={form.typed} now={form.now} />
           <StaticTestMoreFields typed={form.typed} choice={form.choice} />
           <Limits form={form} />
@@ -78,6 +83,21 @@ export const StaticTestFormPage: FC<{ frame: Frame; form: StaticTestForm }> = (p
       </form>
     </Page>
   )
+}
+
+/** Steps of displays that a program stated: the form keeps them and has no field for them. */
+const Carried: FC<{ steps: StaticTestBudgetInput | null }> = ({ steps }) => {
+  const w = words.staticTests
+  const { resolutionPa, resolutionK } = steps ?? {}
+  const stated = [
+    ...(resolutionPa === undefined
+      ? []
+      : [`${numberText(resolutionPa)} ${w.budget.unit.pressureUncertaintyPa}`]),
+    ...(resolutionK === undefined
+      ? []
+      : [`${numberText(resolutionK)} ${w.budget.unit.temperatureUncertaintyK}`]),
+  ]
+  return stated.length === 0 ? null : <Notice kind="note" text={w.budget.carried(stated)} />
 }
 
 /** Stands before the numbers: it is read before the valve is opened. */

@@ -24,12 +24,19 @@ export function parseStaticTestBudgetBody(fields: Fields, input: Input): StaticT
   }
   const part = fields.group('uncertainties')
   const { volumeRelative, pressurePa, temperatureK, timeS } = staticTestBudgetBounds
-  part.only('volumeRelative', 'pressurePa', 'temperatureK', 'timeS')
-  return {
+  part.only('volumeRelative', 'pressurePa', 'resolutionPa', 'temperatureK', 'resolutionK', 'timeS')
+  const stated = {
     volumeRelative: part.optionalDecimal('volumeRelative', volumeRelative),
     pressurePa: part.optionalDecimal('pressurePa', pressurePa),
     temperatureK: part.optionalDecimal('temperatureK', temperatureK),
     timeS: part.optionalDecimal('timeS', timeS),
+  }
+  const resolutionPa = part.optionalDecimal('resolutionPa', pressurePa)
+  const resolutionK = part.optionalDecimal('resolutionK', temperatureK)
+  return {
+    ...stated,
+    ...(resolutionPa === null ? {} : { resolutionPa }),
+    ...(resolutionK === null ? {} : { resolutionK }),
   }
 }
 

@@ -28,7 +28,8 @@ export const usualTimeS = 1
 
 /**
  * What follows from the instruments as they stood on the day of the test; what the tester states
- * goes before it, and then covers the error of the instrument and the step of its display too.
+ * goes before it, and then covers the error of the instrument and the step of its display too,
+ * where no step is stated beside it.
  */
 export function staticTestAccuracy(
   test: Pick<
@@ -60,10 +61,10 @@ export function staticTestAccuracy(
     volumeErrorRelative: isVolumeStated ? null : ofVolume(volume.error),
     pressurePa: stated?.pressurePa ?? pressure.standardUncertainty,
     pressureErrorPa: isPressureStated ? null : pressure.error,
-    pressureStepPa: isPressureStated ? null : pressure.step,
+    pressureStepPa: stated?.resolutionPa ?? (isPressureStated ? null : pressure.step),
     temperatureK: stated?.temperatureK ?? temperature.standardUncertainty,
     temperatureErrorK: isTemperatureStated ? null : temperature.error,
-    temperatureStepK: isTemperatureStated ? null : temperature.step,
+    temperatureStepK: stated?.resolutionK ?? (isTemperatureStated ? null : temperature.step),
     timeS: stated?.timeS ?? usualTimeS,
     leftOut: [
       ...(isVolumeStated ? [] : leftOutOf('volume', volume)),

@@ -74,6 +74,9 @@ export type StaticTestBudgetInput = {
   readonly pressurePa: number | null
   readonly temperatureK: number | null
   readonly timeS: number | null
+  /** Steps of the displays, as a program states them; absent: from the instruments. */
+  readonly resolutionPa?: number
+  readonly resolutionK?: number
 }
 
 export const noStaticTestBudgetInput: StaticTestBudgetInput = {

@@ -26,15 +26,24 @@ describe('uncertainties that a program states', () => {
   test('are those of the calculator', () => {
     const stated = { volumeRelative: 0.02, pressurePa: 30, temperatureK: 0.05, timeS: 0.5 }
     expect(accepted(body({ uncertainties: stated }))).toEqual(stated)
+    const stepped = { ...stated, resolutionPa: 100, resolutionK: 0.1 }
+    expect(accepted(body({ uncertainties: stepped }))).toEqual(stepped)
   })
 
   test('are refused by their paths', () => {
-    const faulty = { volumeRelative: 1.1, pressurePa: -1, temperatureK: 'warm', seconds: 1 }
+    const faulty = {
+      volumeRelative: 1.1,
+      pressurePa: -1,
+      temperatureK: 'warm',
+      seconds: 1,
+      resolutionPa: -1,
+    }
     expect(faultsOf(body({ uncertainties: faulty }))).toEqual([
       'uncertainties.seconds unknown-field',
       'uncertainties.volumeRelative above',
       'uncertainties.pressurePa below',
       'uncertainties.temperatureK not-a-number',
+      'uncertainties.resolutionPa below',
     ])
     expect(faultsOf(body({ uncertainties: 'none' }))).toEqual(['uncertainties empty'])
   })

@@ -82,6 +82,19 @@ describe('what is known about the readings of a static test', () => {
     expect(staticTestAccuracy(worked, [stepped]).pressureStepPa).toBeCloseTo(100, 9) // doubles
   })
 
+  test('adds the step that the tester states, which goes before the one of the papers', () => {
+    const stepped = { ...gauge, resolutionStep: 0.1 }
+    const stated = {
+      ...noStaticTestBudgetInput,
+      pressurePa: 50,
+      resolutionPa: 20,
+      resolutionK: 0.1,
+    }
+    const own = staticTestAccuracy({ ...worked, budgetInput: stated }, [stepped, thermometer])
+    expect(own).toMatchObject({ pressurePa: 50, pressureStepPa: 20, temperatureStepK: 0.1 })
+    expect(own.temperatureK).toBeCloseTo(0.05, 12) // rounding of doubles
+  })
+
   test('takes the time for good to a second where nobody says otherwise', () => {
     expect(staticTestAccuracy({ ...worked, budgetInput: null }, instruments).timeS).toBe(1)
   })

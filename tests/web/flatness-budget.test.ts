@@ -131,6 +131,52 @@ describe('what is stated for the uncertainty of a reading', () => {
     expect(typedIn(page, 'thermal.expansionUmPerMK')).toBe('4')
   })
 
+  it('keeps the scatter that a program stated, which the form does not ask for', async () => {
+    const repeatability = { standardDeviationBands: 0.15, count: 3, degreesOfFreedom: 9 }
+    await app.postJson(
+      `/api/v1${order}/flatness-readings`,
+      {
+        faceId: face().id,
+        condition: 'as-left',
+        lampInstrumentId: shop.lamp.id,
+        opticalFlatInstrumentId: shop.flat.id,
+        pattern: 'convex',
+        readings: [{ directionDeg: 0, bands: 2 }],
+        repeatability,
+      },
+      'tess',
+    )
+    const wrong = readings()[0]!
+    const page = await open(`?replaces=${wrong.id}`)
+    expect(page).toContain('standard deviation 0.15 bands, mean of 3 counts')
+    const correction = filled({ replacesId: String(wrong.id), reason: 'Other face.' })
+    // 0.2938 µm x sqrt(0.25² + 0.15²) / sqrt 3 = 0.0495 µm; flat 0.05 / sqrt 3 µm; twice the root.
+    expect(await preview(correction)).toMatch(figure('0.59', '± 0.11'))
+    expect(await preview({ ...correction, replacesId: '' })).toMatch(figure('0.59', '± 0.10'))
+    expect((await record(correction)).status).toBe(303)
+    expect(readings()[1]?.budgetInput?.repeatability).toEqual(repeatability)
+    expect(readings()[1]?.uncertainty?.standardUncertainty).toBe(
+      wrong.uncertainty?.standardUncertainty,
+    )
+  })
+
+  it('lets counts made again go before it', async () => {
+    const body = {
+      faceId: face().id,
+      condition: 'as-left',
+      lampInstrumentId: shop.lamp.id,
+      opticalFlatInstrumentId: shop.flat.id,
+      pattern: 'convex',
+      readings: [{ directionDeg: 0, bands: 2 }],
+      repeatability: { standardDeviationBands: 0.15, count: 3 },
+    }
+    await app.postJson(`/api/v1${order}/flatness-readings`, body, 'tess')
+    const replacesId = String(readings()[0]!.id)
+    await record(filled({ replacesId, reason: 'Counted again.', repeats: '2 2,25' }))
+    expect(readings()[1]?.budgetInput).toMatchObject({ repeatability: null })
+    expect(readings()[1]?.budgetInput?.repeats).toHaveLength(2)
+  })
+
   it.each([
     ['readingHalfWidthOther', 'fine', 'Enter a plain number'],
     ['readingHalfWidthOther', '101', 'Enter a value from 0 to 100.'],

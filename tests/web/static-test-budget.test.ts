@@ -142,6 +142,37 @@ describe('the uncertainty of a static test', () => {
     }
   })
 
+  it('keeps the steps of displays that a program stated, which the form does not ask for', async () => {
+    const uncertainties = { pressurePa: 30, resolutionPa: 100, resolutionK: 0.1, timeS: 0 }
+    await app.postJson(
+      `/api/v1${order}/static-tests`,
+      {
+        volumeL: 5,
+        start: { timeS: 0, pressureKPaAbs: 271.325, temperatureC: 21 },
+        end: { timeS: 600, pressureKPaAbs: 268.1, temperatureC: 20.5 },
+        gaugeInstrumentId: shop.gauge.id,
+        uncertainties,
+      },
+      'tess',
+    )
+    const wrong = tests()[0]!
+    expect(wrong.budgetInput).toMatchObject(uncertainties)
+    const page = await open(`?replaces=${wrong.id}`)
+    expect(page).toContain('the steps of its displays: 100 Pa, 0.1 K. They are kept.')
+    const correction = filled({
+      replacesId: String(wrong.id),
+      reason: 'Other section.',
+      pressureUncertaintyPa: '30',
+      timeUncertaintyS: '0',
+    })
+    // Twice 30 Pa and a step of 100 Pa, 28.9 Pa: √2 x 41.6 Pa, times 2.
+    const drop = '3.23 ± 0.12 kPa'
+    expect(await preview(correction)).toContain(drop)
+    expect((await record(correction)).status).toBe(303)
+    expect(tests()[1]?.budgetInput).toMatchObject({ resolutionPa: 100, resolutionK: 0.1 })
+    expect(tests()[1]?.dropUncertainty).toEqual(wrong.dropUncertainty)
+  })
+
   it.each([
     ['volumeUncertaintyPercent', '101', 'Enter a value from 0 to 100.'],
     ['volumeUncertaintyPercent', 'two', 'Enter a plain number'],

@@ -177,7 +177,7 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
       gaugeInstrumentId: whole,
       thermometerInstrumentId: whole,
       volumeInstrumentId: whole,
-      uncertainties: object(leakUncertainties),
+      uncertainties: object({ ...leakUncertainties, ...displaySteps }),
       note: text,
       ...correction,
     },

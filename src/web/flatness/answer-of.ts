@@ -1,8 +1,10 @@
 import type { FlatnessAnswer } from '../../../views/flatness/answer.tsx'
 import { canBeChosen } from '../../domain/can-be-chosen.ts'
+import { carriedFlatnessBudget } from '../../domain/carried-flatness-budget.ts'
 import { computeFlatness } from '../../domain/compute-flatness.ts'
 import { type Input, openFields } from '../../domain/fields.ts'
 import { flatAccuracy } from '../../domain/flat-accuracy.ts'
+import type { FlatnessReading } from '../../domain/flatness.ts'
 import { flatnessFormBudget } from '../../domain/flatness-form-budget.ts'
 import type { Instrument, InstrumentKind } from '../../domain/instrument.ts'
 import { judgeFlatness } from '../../domain/judge-flatness.ts'
@@ -16,7 +18,11 @@ import type { FlatnessDesk } from './desk.ts'
 import { dropEmptyDirections } from './drop-empty-directions.ts'
 
 /** What can be said of a reading of which perhaps not all is entered yet. */
-export function answerOf(input: Input, desk: FlatnessDesk): FlatnessAnswer {
+export function answerOf(
+  input: Input,
+  desk: FlatnessDesk,
+  replaced: FlatnessReading | undefined,
+): FlatnessAnswer {
   const lamp = chosen(desk, 'lamp', input.lampInstrumentId)
   const flat = chosen(desk, 'optical-flat', input.opticalFlatInstrumentId)
   const { today, exceptions } = desk
@@ -25,14 +31,21 @@ export function answerOf(input: Input, desk: FlatnessDesk): FlatnessAnswer {
     .map((one) => useOf(one, { day: today, recordedOn: today, exceptions }))
   const lampId = lampIds.find((id) => id === lamp?.lampId)
   const asked = flatnessFormBudget(dropEmptyDirections(input), desk.components)
-  return { uses, outcome: outcomeOf(asked, desk, lampId, flat) }
+  return { uses, outcome: outcomeOf(asked, desk, { lampId, flat, replaced }) }
 }
 
 function outcomeOf(
   input: Input,
   desk: FlatnessDesk,
-  lampId: LampId | undefined,
-  flat: Instrument | undefined,
+  {
+    lampId,
+    flat,
+    replaced,
+  }: {
+    readonly lampId: LampId | undefined
+    readonly flat: Instrument | undefined
+    readonly replaced: FlatnessReading | undefined
+  },
 ): FlatnessAnswer['outcome'] {
   const pattern = typedText(input.pattern)
   if (pattern === '') return { kind: 'ask', ask: 'pattern' }
@@ -48,7 +61,7 @@ function outcomeOf(
   }
   const { budget, faults } = budgetSoFar(input)
   if (faults.length > 0) return { kind: 'faulty', faults, pattern }
-  const figures = { ...parsed.value, budgetInput: budget }
+  const figures = { ...parsed.value, budgetInput: carriedFlatnessBudget(budget, replaced) }
   const known = flat === undefined ? unknownFlat : flatAccuracy(flat, desk.today)
   const computed = computeFlatness(figures, { lampId, ...known })
   const face = desk.faces.find((one) => String(one.id) === typedText(input.faceId))

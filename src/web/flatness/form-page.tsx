@@ -36,7 +36,8 @@ export function sendFlatnessForm(
       exceptions: desk.exceptions,
       day: desk.today,
     },
-    answer: answerOf(drawn.values, desk),
+    answer: answerOf(drawn.values, desk, drawn.replaced),
+    carried: drawn.replaced?.budgetInput?.repeatability ?? null,
     isNext: c.req.query('recorded') !== undefined,
   }
   const page = <FlatnessFormPage frame={frameOf(c, ['stepper'])} form={form} />

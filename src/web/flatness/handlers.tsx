@@ -1,5 +1,7 @@
 import { FlatnessPreview } from '../../../views/flatness/preview.tsx'
+import { carriedFlatnessBudget } from '../../domain/carried-flatness-budget.ts'
 import { completeFlatnessReading } from '../../domain/complete-flatness-reading.ts'
+import { noFlatnessBudgetInput } from '../../domain/flatness-budget-input.ts'
 import { flatnessFormBudget } from '../../domain/flatness-form-budget.ts'
 import { parseFlatnessReading } from '../../domain/parse-flatness-reading.ts'
 import { addFlatnessReading } from '../../store/add-flatness-reading.ts'
@@ -37,10 +39,12 @@ export function newFlatnessReading(c: AppContext): Promise<Response> {
 export async function previewFlatness(c: AppContext): Promise<Response> {
   const desk = openFlatnessDesk(c)
   const input = await readForm(c)
+  const readings = listFlatnessReadings(c.var.shop.store, desk.workOrder.id)
+  const replaced = readings.find((one) => String(one.id) === typedText(input.replacesId))
   return sendFragment(
     c,
     <FlatnessPreview
-      answer={answerOf(input, desk)}
+      answer={answerOf(input, desk, replaced)}
       values={valuesOfInput(input)}
       instruments={desk.instruments}
     />,
@@ -54,8 +58,8 @@ export async function createFlatnessReading(c: AppContext): Promise<Response> {
   const own = ownFields(input, 'after')
   const asked = flatnessFormBudget(dropEmptyDirections(own), desk.components)
   const parsed = parseFlatnessReading(asked, desk)
+  const readings = listFlatnessReadings(store, desk.workOrder.id)
   if (!parsed.ok) {
-    const readings = listFlatnessReadings(store, desk.workOrder.id)
     return sendFlatnessForm(c, desk, {
       values: valuesOfInput(own),
       formKey: typedText(input.formKey),
@@ -64,7 +68,11 @@ export async function createFlatnessReading(c: AppContext): Promise<Response> {
     })
   }
   return recordOnce(c, input, () => {
-    const reading = { ...parsed.value, workOrderId: desk.workOrder.id }
+    const { replacesId } = parsed.value
+    const replaced = readings.find((one) => one.id === replacesId)
+    const entered = parsed.value.budgetInput ?? noFlatnessBudgetInput
+    const budgetInput = carriedFlatnessBudget(entered, replaced)
+    const reading = { ...parsed.value, budgetInput, workOrderId: desk.workOrder.id }
     const { faceKind: _, ...fresh } = completeFlatnessReading(reading, desk)
     addFlatnessReading(store, fresh, actor(c))
     return whereNext(desk, reading.componentId, typedText(input.after))

@@ -1,4 +1,5 @@
 import type { StaticTestAnswer } from '../../../views/static-tests/answer.tsx'
+import { carriedStaticTestBudget } from '../../domain/carried-static-test-budget.ts'
 import { computeStaticTest } from '../../domain/compute-static-test.ts'
 import { isConfirmed } from '../../domain/confirmed.ts'
 import { type Input, openFields } from '../../domain/fields.ts'
@@ -6,7 +7,7 @@ import { judgeStaticTest } from '../../domain/judge-static-test.ts'
 import { parseStaticTestBudgetForm } from '../../domain/parse-static-test-budget.ts'
 import { parseStaticTestFigures } from '../../domain/parse-static-test-figures.ts'
 import { smallestSeenLeak } from '../../domain/smallest-seen-leak.ts'
-import type { StaticTestBudgetInput } from '../../domain/static-test.ts'
+import type { StaticTest, StaticTestBudgetInput } from '../../domain/static-test.ts'
 import { staticTestAccuracy } from '../../domain/static-test-accuracy.ts'
 import { useOf } from '../../domain/use-of.ts'
 import { throughputUnits } from '../../science/units/throughput-units.ts'
@@ -14,7 +15,11 @@ import { typedText } from '../typed-text.ts'
 import type { StaticTestDesk } from './desk.ts'
 
 /** What can be said of a test of which perhaps not all is entered yet. */
-export function answerOf(input: Input, desk: StaticTestDesk): StaticTestAnswer {
+export function answerOf(
+  input: Input,
+  desk: StaticTestDesk,
+  replaced: StaticTest | undefined,
+): StaticTestAnswer {
   const by = {
     day: dayOf(input, desk),
     recordedOn: desk.now.slice(0, 10),
@@ -24,7 +29,7 @@ export function answerOf(input: Input, desk: StaticTestDesk): StaticTestAnswer {
     .map((name) => chosen(input, name, desk))
     .filter((one) => one !== undefined)
     .map((one) => useOf(one, by))
-  return { uses, outcome: outcomeOf(input, desk) }
+  return { uses, outcome: outcomeOf(input, desk, replaced) }
 }
 
 const instrumentFields = [
@@ -52,7 +57,11 @@ function setUpOf(input: Input, desk: StaticTestDesk, budgetInput: StaticTestBudg
   }
 }
 
-function outcomeOf(input: Input, desk: StaticTestDesk): StaticTestAnswer['outcome'] {
+function outcomeOf(
+  input: Input,
+  desk: StaticTestDesk,
+  replaced: StaticTest | undefined,
+): StaticTestAnswer['outcome'] {
   const fields = openFields(input, isConfirmed(input))
   const figures = parseStaticTestFigures(fields)
   const parsed = fields.finish({ figures, budget: parseStaticTestBudgetForm(fields) })
@@ -62,7 +71,8 @@ function outcomeOf(input: Input, desk: StaticTestDesk): StaticTestAnswer['outcom
     return faults.length > 0 ? { kind: 'faulty', faults } : { kind: 'ask' }
   }
   const test = parsed.value.figures
-  const setUp = { ...setUpOf(input, desk, parsed.value.budget), volumeL: test.volumeL }
+  const budget = carriedStaticTestBudget(parsed.value.budget, replaced)
+  const setUp = { ...setUpOf(input, desk, budget), volumeL: test.volumeL }
   const computed = computeStaticTest(test, staticTestAccuracy(setUp, desk.instruments))
   const { leakPaM3PerS, uncompensatedPaM3PerS } = computed
   const { referenceTemperatureC, startPressureKPaAbs, endPressureKPaAbs } = test

@@ -40,7 +40,8 @@ export function sendStaticTestForm(
     now: minuteText(desk.now),
     typed: { values, faults },
     formKey,
-    answer: answerOf(values, desk),
+    answer: answerOf(values, desk, replaced),
+    carried: replaced?.budgetInput ?? null,
     replaced: replaced ?? null,
   }
   const page = <StaticTestFormPage frame={frameOf(c)} form={form} />

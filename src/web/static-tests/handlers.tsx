@@ -1,6 +1,8 @@
 import { StaticTestPreview } from '../../../views/static-tests/preview.tsx'
+import { carriedStaticTestBudget } from '../../domain/carried-static-test-budget.ts'
 import { completeStaticTest } from '../../domain/complete-static-test.ts'
 import { parseStaticTestForm } from '../../domain/parse-static-test-form.ts'
+import { noStaticTestBudgetInput } from '../../domain/static-test.ts'
 import { addStaticTest } from '../../store/add-static-test.ts'
 import { listStaticTests } from '../../store/list-static-tests.ts'
 import { requireOpenOrder } from '../../store/require-open-order.ts'
@@ -36,7 +38,10 @@ export function newStaticTest(c: AppContext): Promise<Response> {
 /** Recomputes the answer while the form is being filled in; records nothing. */
 export async function previewStaticTest(c: AppContext): Promise<Response> {
   const desk = openStaticTestDesk(c)
-  const answer = answerOf(await readForm(c), desk)
+  const input = await readForm(c)
+  const tests = listStaticTests(c.var.shop.store, desk.workOrder.id)
+  const replaced = tests.find((one) => String(one.id) === typedText(input.replacesId))
+  const answer = answerOf(input, desk, replaced)
   return sendFragment(c, <StaticTestPreview answer={answer} />)
 }
 
@@ -46,8 +51,8 @@ export async function createStaticTest(c: AppContext): Promise<Response> {
   const input = await readForm(c)
   const own = ownFields(input)
   const parsed = parseStaticTestForm(own, desk)
+  const tests = listStaticTests(store, desk.workOrder.id)
   if (!parsed.ok) {
-    const tests = listStaticTests(store, desk.workOrder.id)
     return sendStaticTestForm(c, desk, {
       values: valuesOfInput(own),
       formKey: typedText(input.formKey),
@@ -56,8 +61,11 @@ export async function createStaticTest(c: AppContext): Promise<Response> {
     })
   }
   return recordOnce(c, input, () => {
-    const test = completeStaticTest({ ...parsed.value, workOrderId: desk.workOrder.id }, desk)
-    addStaticTest(store, test, actor(c))
+    const entered = parsed.value.budgetInput ?? noStaticTestBudgetInput
+    const replaced = tests.find((one) => one.id === parsed.value.replacesId)
+    const budgetInput = carriedStaticTestBudget(entered, replaced)
+    const test = { ...parsed.value, budgetInput, workOrderId: desk.workOrder.id }
+    addStaticTest(store, completeStaticTest(test, desk), actor(c))
     return `/work-orders/${desk.workOrder.number}?recorded=static-test`
   })
 }

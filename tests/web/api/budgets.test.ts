@@ -113,6 +113,23 @@ describe('a static test of a program', () => {
     expect(kept?.dropUncertainty).toEqual(answer.body.dropUncertainty)
   })
 
+  test('takes the steps of the displays too, and is as uncertain as the calculator says', async () => {
+    const { shop, post, leakTest } = setUp()
+    const stepped = { ...uncertainties, resolutionPa: 100, resolutionK: 0.1 }
+    const { gaugeInstrumentId: _, ...asked } = leakTest({ uncertainties: stepped })
+    const web = testApp(shop.store)
+    const calculated = (await (
+      await web.postJson('/api/v1/calculate/leak/pressure-change', asked, 'tess')
+    ).json()) as { standardUncertaintyPaM3PerS: number }
+    const answer = await post('static-tests', leakTest({ uncertainties: stepped }))
+    expect(answer.body.budgetInput).toEqual(stepped)
+    const leak = answer.body.leakUncertainty as Uncertainty
+    expect(leak.budget.map((line) => line.source)).toContain('start-pressure-resolution')
+    // The same lines, added up in the same order.
+    expect(leak.standardUncertainty).toBe(calculated.standardUncertaintyPaM3PerS)
+    expect(leak.standardUncertainty).toBeGreaterThan(7.917e-4)
+  })
+
   test('refuses what is wrong in them by name, and traces, which are not kept yet', async () => {
     const { faults, leakTest } = setUp()
     const at = 'static-tests'

@@ -88,6 +88,8 @@ export const flatnessWords = {
     repeats: 'The same direction counted again',
     repeatsHint:
       'Two counts or more, such as 2,0 2,25 2. They say how far your counts scatter. The result stays the count above; enter their mean there to use it.',
+    carried: (bands: string, count: number) =>
+      `The reading that you correct came with a known scatter of its counts: standard deviation ${bands} bands, ${count === 1 ? 'one count' : `mean of ${count} counts`}. It is kept, unless you count the same direction again for the uncertainty.`,
     angleLimit: 'Your eye was never further from straight above than',
     angleLimitHint: 'From twice, five or ten times the width of the flat: 14°, 6° or 3°.',
     flatTolerance: 'Largest error of the optical flat',

@@ -45,6 +45,8 @@ export const staticTestsWords = {
   budget: {
     title: 'For the uncertainty',
     hint: 'Standard uncertainties. Gauge, thermometer and calibrated volume bring theirs along; what you enter here goes before it. What is known nowhere is left out of the budget, and the result says so.',
+    carried: (steps: readonly string[]) =>
+      `The test that you correct came with the steps of its displays: ${steps.join(', ')}. They are kept.`,
     label: {
       volumeUncertaintyPercent: 'Volume',
       timeUncertaintyS: 'Hold time',
