@@ -72,9 +72,9 @@ export const certificateDecisionWords = {
     } satisfies Readonly<Record<UseFault, string>>,
   },
   doubts: {
-    heading: 'Instruments found out of tolerance later',
+    heading: 'Instruments that a calibration found or left out of tolerance',
     item: (number: string, day: string, answer: string, reason: string, by: string) =>
-      `${number}, found out of tolerance on ${day}: ${answer}. Reason: ${reason}. By ${by}.`,
+      `${number}, by its calibration of ${day}: ${answer}. Reason: ${reason}. By ${by}.`,
     answers: {
       stands: 'the result stands',
       repeat: 'the result is to be repeated',

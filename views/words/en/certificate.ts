@@ -360,7 +360,7 @@ export const certificateWords = {
     deviations:
       'Additions to, deviations or exclusions from the methods: none but those in the notes printed with the results. Sampling: none, the seal itself was tested. Results from outside providers: none.',
     uncertainty:
-      'Uncertainty: U is the expanded uncertainty, k times the standard uncertainty of the budget that was kept with the result; k is Student’s t for about 95 % at the effective degrees of freedom of the budget, and never below 2 (JCGM 100:2008). Value and U are rounded together, U to two digits. The budgets, and what each leaves out, stand at the end of this certificate. A count is taken to be good to a quarter of a band either way unless stated otherwise (common practice, no source). Where no U is printed, none could be evaluated.',
+      'Uncertainty: U is the expanded uncertainty, k times the standard uncertainty of the budget that was kept with the result; k is Student’s t for about 95 % at the effective degrees of freedom of the budget, and never below 2 (JCGM 100:2008). Value and U are rounded together, U to two digits. The budgets, and what each leaves out, stand at the end of this certificate. Readings are not corrected for the error of an instrument: where it is known, or a largest one is permitted, it is a line of the budget. A count is taken to be good to a quarter of a band either way unless stated otherwise (common practice, no source). Where no U is printed, none could be evaluated.',
     ruleHeading: 'Decision rule',
   },
 
