@@ -6,6 +6,7 @@ import type { UncertaintyQuestion } from './calculator/uncertainty-typed.ts'
 import { Button } from './components/button.tsx'
 import { ButtonRow } from './components/button-row.tsx'
 import { CheckField } from './components/check-field.tsx'
+import { EnterButton } from './components/enter-button.tsx'
 import { Field } from './components/field.tsx'
 import { PageHead } from './components/page-head.tsx'
 import { errorOf } from './error-of.ts'
@@ -27,6 +28,7 @@ export const UncertaintyPage: FC<{ frame: Frame; question: UncertaintyQuestion }
       <CalculatorTabs current="uncertainty" />
       <form method="get" action="/calculator/uncertainty" class="calculator">
         <div class="stack">
+          <EnterButton label={w.submit} />
           <Field
             name="model"
             label={w.model}
