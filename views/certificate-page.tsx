@@ -48,7 +48,11 @@ export const CertificatePage: FC<{
         <Facts pairs={factsOf(certificate)} />
         <section class="card">
           <h2>{w.results}</h2>
-          <SealResults faces={record.faces} staticTests={record.staticTests} />
+          <SealResults
+            faces={record.faces}
+            staticTests={record.staticTests}
+            measuredValues={record.measuredValues}
+          />
           <p class="soft">{w.resultsMore}</p>
         </section>
         <RecordCorrections corrections={record.corrections} />

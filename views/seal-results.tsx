@@ -1,10 +1,13 @@
 import type { FC } from 'hono/jsx'
 import { testVerdict } from '../src/domain/certified-judgement.ts'
+import type { CertifiedMeasuredValue } from '../src/domain/certified-measured-value.ts'
 import type {
   CertifiedFace,
   CertifiedFlatness,
   CertifiedStaticTest,
 } from '../src/domain/certified-results.ts'
+import { type MeasuredPair, measuredPairs } from '../src/domain/measured-pairs.ts'
+import { coverageFactorText } from '../src/domain/uncertain-figure.ts'
 import type { VerdictKind } from '../src/plots/verdict-shape.ts'
 import { VerdictMark } from './components/verdict-mark.tsx'
 import { words } from './words/en.ts'
@@ -15,13 +18,15 @@ const { trade } = words
 export type SealResultsProps = {
   readonly faces: readonly CertifiedFace[]
   readonly staticTests: readonly CertifiedStaticTest[]
+  readonly measuredValues: readonly CertifiedMeasuredValue[]
 }
 
 /** What an order found and left, the newest of each, in lines that a phone can hold. */
-export const SealResults: FC<SealResultsProps> = ({ faces, staticTests }) => {
+export const SealResults: FC<SealResultsProps> = ({ faces, staticTests, measuredValues }) => {
   const lines = [
     ...faces.filter((one) => one.asFound !== null || one.asLeft !== null).map(faceLine),
     ...staticTests.filter((one) => one.isNewest).map(testLine),
+    ...measuredPairs(measuredValues).map(valueLine),
   ]
   if (lines.length === 0) return <p class="soft">{w.nothingMeasured}</p>
   return (
@@ -84,6 +89,38 @@ function testLine(test: CertifiedStaticTest): Line {
       ),
     ],
   }
+}
+
+/** The newest before and after the work; null: not measured. */
+function valueLine({ characteristic, componentKind, asFound, asLeft }: MeasuredPair): Line {
+  const on = componentKind === null ? '' : `, ${trade.componentKind[componentKind].toLowerCase()}`
+  return {
+    title: `${trade.characteristic[characteristic]}${on}`,
+    verdict: asLeft?.verdict ?? 'missing',
+    word: asLeft === null ? words.chrome.notMeasured : trade.verdict[asLeft.verdict],
+    details: [
+      `${trade.condition['as-found']}: ${valueText(asFound)}`,
+      `${trade.condition['as-left']}: ${valueText(asLeft)}`,
+      ...(asLeft === null ? [] : boundTexts(asLeft)),
+      ...(asLeft?.verdict === 'open' ? [trade.why[asLeft.why]] : []),
+    ],
+  }
+}
+
+function valueText(measured: CertifiedMeasuredValue | null): string {
+  if (measured === null) return words.chrome.notMeasured
+  const { text, unit, coverageFactor } = measured
+  const figure = `${text} ${trade.unit[unit]}`
+  return coverageFactor === null
+    ? figure
+    : `${figure} ${w.factor(coverageFactorText(coverageFactor))}`
+}
+
+function boundTexts({ lower, upper, unit }: CertifiedMeasuredValue): readonly string[] {
+  return [
+    ...(lower === null ? [] : [w.limitAtLeast(`${lower.text} ${trade.unit[unit]}`)]),
+    ...(upper === null ? [] : [w.limit(`${upper.text} ${trade.unit[unit]}`)]),
+  ]
 }
 
 function limitText(upper: string | undefined, unit: string): string {

@@ -7,6 +7,8 @@ import { decisionBlocks, waiverBlocks } from './decisions.ts'
 import { flatnessBlocks } from './flatness-results.ts'
 import { instrumentBlocks } from './instruments.ts'
 import { itemBlocks } from './item.ts'
+import { measuredConditionBlocks } from './measured-conditions.ts'
+import { measuredBlocks } from './measured-results.ts'
 import { signatureBlocks } from './signatures.ts'
 import { correctionBlocks, methodBlocks, statementBlocks } from './statements.ts'
 import { staticBlocks } from './static-results.ts'
@@ -34,10 +36,12 @@ export function certificateContent(record: CertificateRecord): PaperDocument {
       },
       ...flatnessBlocks(record),
       ...staticBlocks(record),
+      ...measuredBlocks(record),
       ...decisionBlocks(record),
       ...waiverBlocks(record),
       ...itemBlocks(record),
       ...conditionBlocks(record),
+      ...measuredConditionBlocks(record),
       ...instrumentBlocks(record),
       ...methodBlocks(record),
       ...budgetBlocks(record),

@@ -5,18 +5,27 @@ import { certificateDecisionWords as words } from '../../views/words/en/certific
 const { item, results } = certificateWords
 
 /** What a result is of, and where: `Flatness, stationary seat`. */
-export function resultName({ characteristic, componentKind, section }: CertifiedResult): string {
-  const place =
-    componentKind !== null
-      ? [item.componentKinds[componentKind].toLowerCase()]
-      : section !== null
-        ? [results.sections[section]]
-        : []
-  return [words.characteristics[characteristic], ...place].join(', ')
+export function resultName(result: CertifiedResult): string {
+  const place = placeName(result)
+  const name = words.characteristics[result.characteristic]
+  return place === undefined ? name : `${name}, ${place}`
+}
+
+/** Where on the seal; undefined for what belongs to the machine. */
+export function placeName({
+  componentKind,
+  section,
+}: Pick<CertifiedResult, 'componentKind' | 'section'>): string | undefined {
+  if (componentKind !== null) return item.componentKinds[componentKind].toLowerCase()
+  return section === null ? undefined : results.sections[section]
 }
 
 /** The limit as it holds here, with its unit. */
-export function limitThatHolds({ lower, upper, unit }: CertifiedResult): string {
+export function limitThatHolds({
+  lower,
+  upper,
+  unit,
+}: Pick<CertifiedResult, 'lower' | 'upper' | 'unit'>): string {
   const at = words.units[unit]
   const sides = [
     ...(lower === null ? [] : [results.atLeast(lower.text, at)]),

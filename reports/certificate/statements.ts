@@ -1,11 +1,7 @@
 import type { CertificateRecord, CertifiedCorrection } from '../../src/domain/certificate.ts'
-import type { Characteristic } from '../../src/domain/characteristic.ts'
+import type { CertifiedMeasuredValue } from '../../src/domain/certified-measured-value.ts'
 import { figure } from '../../src/domain/figure.ts'
-import {
-  type FigureKind,
-  figureKindOf,
-  measuredFamilies,
-} from '../../src/domain/measured-family.ts'
+import { figureKindOf, measuredFamilies } from '../../src/domain/measured-family.ts'
 import { printedUnit } from '../../src/domain/printed-unit.ts'
 import { certificateWords } from '../../views/words/en/certificate.ts'
 import { certificateDecisionWords } from '../../views/words/en/certificate-decisions.ts'
@@ -15,17 +11,19 @@ import { printMoment } from './print-when.ts'
 const { methods, corrections, item, results, ...words } = certificateWords
 const decisions = certificateDecisionWords
 
-/** How results were obtained and judged. */
+/** How results were obtained and judged: what was not used is not told. */
 export function methodBlocks(record: CertificateRecord): readonly Block[] {
-  const readings = record.faces.flatMap((one) => [one.asFound, ...one.earlier, one.asLeft])
-  const celsius = record.staticTests[0]?.leakTemperatureC.text
+  const readings = record.faces
+    .flatMap((one) => [one.asFound, ...one.earlier, one.asLeft])
+    .filter((one) => one !== null)
+  const [test] = record.staticTests
   return [
     { kind: 'heading', text: methods.heading },
-    { kind: 'paragraph', text: methods.flatness(namesOf(readings)) },
-    celsius === undefined
-      ? { kind: 'paragraph', text: methods.noStatic }
-      : { kind: 'paragraph', text: methods.static(namesOf(record.staticTests), celsius) },
-    ...measuredMethods(record).map((text) => ({ kind: 'paragraph', text }) as const),
+    ...(readings.length === 0 ? [] : [paragraph(methods.flatness(namesOf(readings)))]),
+    ...(test === undefined
+      ? []
+      : [paragraph(methods.static(namesOf(record.staticTests), test.leakTemperatureC.text))]),
+    ...measuredMethods(record).map(paragraph),
     { kind: 'paragraph', text: methods.deviations },
     { kind: 'paragraph', text: methods.uncertainty },
     { kind: 'subheading', text: methods.ruleHeading },
@@ -33,15 +31,23 @@ export function methodBlocks(record: CertificateRecord): readonly Block[] {
   ]
 }
 
+function paragraph(text: string): Block {
+  return { kind: 'paragraph', text }
+}
+
 /** How finish, heights and run-out were read, each where the certificate has a result of it. */
-function measuredMethods({ results: counted }: CertificateRecord): readonly string[] {
+function measuredMethods({ measuredValues }: CertificateRecord): readonly string[] {
   return measuredFamilies.flatMap((kind) => {
-    const used = counted.filter((one) => kindOf[one.characteristic] === kind)
-    return used.length === 0 ? [] : [methods.measured[kind](namesOf(used))]
+    const used = measuredValues.filter((one) => figureKindOf[one.characteristic] === kind)
+    if (used.length === 0) return []
+    const method = methods.measured[kind](namesOf(used))
+    return [kind === 'roughness' ? `${method} ${methods.cutOffs(cutOffsOf(used))}` : method]
   })
 }
 
-const kindOf: Readonly<Partial<Record<Characteristic, FigureKind>>> = figureKindOf
+function cutOffsOf(used: readonly CertifiedMeasuredValue[]): readonly string[] {
+  return [...new Set(used.flatMap((one) => (one.cutOffMm === null ? [] : [one.cutOffMm.text])))]
+}
 
 /** Which rule, what it risks, and where it was agreed. */
 function ruleBlocks({ rule, limitSet }: CertificateRecord): readonly Block[] {
@@ -61,9 +67,8 @@ function ruleBlocks({ rule, limitSet }: CertificateRecord): readonly Block[] {
   ]
 }
 
-function namesOf(results: readonly ({ readonly method: string } | null)[]): string {
-  const names = results.filter((one) => one !== null).map((one) => one.method)
-  return [...new Set(names)].join(', ') || methods.notApplied
+function namesOf(used: readonly { readonly method: string }[]): string {
+  return [...new Set(used.map((one) => one.method))].join(', ')
 }
 
 /** Every record that was replaced, with both values and the reason. */
@@ -114,9 +119,16 @@ function unitOf(subject: CertifiedCorrection['subject']): string {
 export function statementBlocks(record: CertificateRecord): readonly Block[] {
   const { limitsOfTests, cautions, statements } = words
   const { isIndependent } = record.release
+  const isMachineRead = record.measuredValues.some((one) => one.componentKind === null)
   return [
     { kind: 'heading', text: limitsOfTests.heading },
-    { kind: 'list', items: limitsOfTests.items },
+    {
+      kind: 'list',
+      items: [
+        ...limitsOfTests.items,
+        isMachineRead ? limitsOfTests.machineRead : limitsOfTests.machineNotRead,
+      ],
+    },
     { kind: 'heading', text: cautions.heading },
     { kind: 'paragraph', text: cautions.intro },
     { kind: 'list', items: cautions.items },
@@ -124,7 +136,8 @@ export function statementBlocks(record: CertificateRecord): readonly Block[] {
     {
       kind: 'list',
       items: [
-        ...statements.items,
+        isMachineRead ? statements.sealAndMachine : statements.sealAlone,
+        statements.inFull,
         isIndependent ? statements.independent : statements.notIndependent,
         ...(record.revision === 0 ? [] : [replacement(record)]),
       ],

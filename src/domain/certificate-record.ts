@@ -10,6 +10,7 @@ import { certifiedCorrections } from './certified-corrections.ts'
 import { certifiedDoubts, certifiedExceptions, certifiedResults } from './certified-decisions.ts'
 import { certifiedFaces } from './certified-face.ts'
 import { certifiedInstruments } from './certified-instruments.ts'
+import { certifiedMeasuredValues } from './certified-measured-values.ts'
 import { certifiedStaticTests } from './certified-static-test.ts'
 import { currentOnly } from './current-only.ts'
 import type { Evidence } from './evidence.ts'
@@ -67,6 +68,7 @@ export function certificateRecord(input: CertificateInput): CertificateRecord {
     doubts: certifiedDoubts(evidence),
     faces,
     staticTests,
+    measuredValues: certifiedMeasuredValues(evidence),
     instruments: certifiedInstruments(evidence),
     corrections: certifiedCorrections(evidence),
     testers: testers(evidence),

@@ -4,6 +4,7 @@ import type {
   CertifiedResult,
   CertifiedRule,
 } from './certified-decision.ts'
+import type { CertifiedMeasuredValue } from './certified-measured-value.ts'
 import type {
   CertifiedFace,
   CertifiedStaticTest,
@@ -69,6 +70,8 @@ export type CertificateRecord = {
   readonly doubts: readonly CertifiedDoubt[]
   readonly faces: readonly CertifiedFace[]
   readonly staticTests: readonly CertifiedStaticTest[]
+  /** As found, as left and overtaken; early records of version 2 know only what counts. */
+  readonly measuredValues: readonly CertifiedMeasuredValue[]
   readonly instruments: readonly CertifiedInstrument[]
   readonly corrections: readonly CertifiedCorrection[]
   readonly testers: readonly CertifiedTester[]
@@ -136,6 +139,8 @@ export type CertifiedInstrument = {
   readonly dueOn: string | null
   readonly status: CalibrationStatus
   readonly usedOn: readonly string[]
+  /** Under which it was used on these days; absent in records that didn't keep it here. */
+  readonly exception?: CertifiedException | null
 }
 
 /** A record that took another's place: both values, who, when and why. */

@@ -6,9 +6,9 @@ import type { Evidence } from './evidence.ts'
 import { figure, optionalFigure } from './figure.ts'
 import { instrumentsUsed } from './instruments-used.ts'
 import type { Judged } from './judged.ts'
+import { printedResult } from './printed-result.ts'
 import { printedUnit } from './printed-unit.ts'
 import { type ShownResult, type ShownResultKind, shownResult } from './shown-result.ts'
-import { uncertainFigure } from './uncertain-figure.ts'
 
 /** Every result that counts for the release, as it was decided. */
 export function certifiedResults(evidence: Evidence): readonly CertifiedResult[] {
@@ -25,7 +25,11 @@ function certifiedResult(counted: CountedResult, shown: ShownResult): CertifiedR
   const { unit, storedPerPrinted, rounding } = printedUnit[characteristic]
   const bound = (stored: number | null) =>
     optionalFigure(stored === null ? null : stored / storedPerPrinted, rounding)
-  const printed = printedOf(shown)
+  const printed = printedResult({
+    characteristic,
+    value: value ?? 0,
+    uncertainty: shown.uncertainty,
+  })
   return {
     characteristic,
     componentKind: counted.componentKind,
@@ -77,17 +81,6 @@ function percentOf(share: number): Figure {
   if (value < 0.1) return { value, text: '< 0.1' }
   if (value > 99.9) return { value, text: '> 99.9' }
   return figure(value, { decimals: 1 })
-}
-
-function printedOf({ characteristic, judged, uncertainty }: ShownResult) {
-  const { storedPerPrinted, rounding } = printedUnit[characteristic]
-  const value = (judged.value ?? 0) / storedPerPrinted
-  if (uncertainty === null) {
-    const bare = figure(value, rounding)
-    return { value: bare, text: bare.text }
-  }
-  const expandedUncertainty = uncertainty.expandedUncertainty / storedPerPrinted
-  return uncertainFigure({ value, expandedUncertainty })
 }
 
 function withoutModel({ uncertainty }: ShownResult) {

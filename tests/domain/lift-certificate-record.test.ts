@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest'
 import type { CertificateRecord } from '../../src/domain/certificate.ts'
 import { liftCertificateRecord } from '../../src/domain/lift-certificate-record.ts'
-import { ordinaryRecord } from '../support/sample-certificate.ts'
+import { buildMeasuredValue } from '../support/build-measured-value.ts'
+import { ordinaryEvidence, ordinaryRecord } from '../support/sample-certificate.ts'
 
 test('a record of today stays as it was stored', () => {
   const record = ordinaryRecord()
@@ -16,6 +17,17 @@ test('an early record of version 2 states no share, whatever the limit set says 
     ...record,
     limitSet: { ...limitSet, uncertaintyShareAtMost: null },
   })
+})
+
+test('an early record of version 2 tells of values read with an instrument what counted', () => {
+  const measuredValues = [
+    buildMeasuredValue({ condition: 'as-found' }),
+    buildMeasuredValue({ id: 2 }),
+  ]
+  const record = ordinaryRecord({ evidence: ordinaryEvidence({ measuredValues }) })
+  const { measuredValues: kept, ...early } = record
+  const lifted = liftCertificateRecord(early as CertificateRecord)
+  expect(lifted.measuredValues).toEqual([{ ...kept[1], readings: [], readingUnit: 'um' }])
 })
 
 test('a record of version 1 is shown by simple acceptance, without budgets', () => {

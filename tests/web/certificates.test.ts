@@ -1,10 +1,13 @@
 import { createHash } from 'node:crypto'
 import { describe, expect, test, vi } from 'vitest'
 import { addLimitSet } from '../../src/store/add-limit-set.ts'
-import { approved, buildShop, newLimitSet } from '../support/build-shop.ts'
-import { operator } from '../support/cast.ts'
+import { addMeasuredValue } from '../../src/store/add-measured-value.ts'
+import { buildLimit } from '../support/build-limit-set.ts'
+import { approved, buildShop, newLimitSet, type Shop } from '../support/build-shop.ts'
+import { actorOf, operator } from '../support/cast.ts'
 import { decisionForm } from '../support/decision-form.ts'
-import { anotherOrder, workAndHandOver, workAndRelease } from '../support/shop-steps.ts'
+import { addMeasuringInstruments } from '../support/measuring-instruments.ts'
+import { anotherOrder, freshValue, workAndHandOver, workAndRelease } from '../support/shop-steps.ts'
 import { testApp } from '../support/test-app.ts'
 
 // Each release draws its document, 0.2 s alone and ten times that on a busy machine.
@@ -88,6 +91,40 @@ test('the page of a certificate says why a result was not judged', async () => {
   const text = await (await testApp(shop.store).get(`/certificates/${number}`, 'cora')).text()
   expect(text).toContain('Not judged in full')
   expect(text).toContain('The hold started below the pressure the limit is written for')
+})
+
+/** An order of a set that limits run-out to 0.125 mm: read before and after the work, released. */
+function releaseWithRunOut(shop: Shop) {
+  const {
+    id: _,
+    limitSetId: __,
+    ...runOut
+  } = buildLimit({
+    characteristic: 'shaft-run-out',
+    upper: 125,
+  })
+  const limits = [...newLimitSet().limits, runOut]
+  const draft = addLimitSet(shop.store, newLimitSet({ version: 2, limits }), operator)
+  const order = anotherOrder(shop, { limitSetId: approved(shop.store, draft, shop.cast.ian).id })
+  const { dial } = addMeasuringInstruments(shop)
+  const of = { workOrderId: order.id }
+  const worn = { ...of, condition: 'as-found', readings: [{ um: 150, typed: '0.15' }] } as const
+  for (const one of [worn, of]) {
+    addMeasuredValue(shop.store, freshValue(shop, dial, one), actorOf(shop.cast.tess))
+  }
+  return workAndRelease(shop, order)
+}
+
+test('the page of a certificate tells what was read with an instrument, before and after', async () => {
+  const shop = buildShop()
+  const { number } = releaseWithRunOut(shop).certificate
+  for (const path of [`/certificates/${number}`, `/seals/${shop.seal.id}`]) {
+    const text = await (await testApp(shop.store).get(path, 'cora')).text()
+    expect(text).toContain('Shaft run-out')
+    expect(text).toContain('As found: 0.150 ± 0.023 mm (U, k = 2)')
+    expect(text).toContain('As left: 0.040 ± 0.023 mm (U, k = 2)')
+    expect(text).toContain('limit ≤ 0.125 mm')
+  }
 })
 
 describe('the document', () => {

@@ -1,5 +1,6 @@
 import type { SealOrder } from '../../../views/seal-page.tsx'
 import { certifiedFaces } from '../../domain/certified-face.ts'
+import { certifiedMeasuredValues } from '../../domain/certified-measured-values.ts'
 import { certifiedStaticTests } from '../../domain/certified-static-test.ts'
 import type { Seal } from '../../domain/seal.ts'
 import type { User } from '../../domain/user.ts'
@@ -19,7 +20,11 @@ export function sealOrders(store: Store, seal: Seal, viewer: User): readonly Sea
       results:
         evidence === null
           ? null
-          : { faces: certifiedFaces(evidence), staticTests: certifiedStaticTests(evidence) },
+          : {
+              faces: certifiedFaces(evidence),
+              staticTests: certifiedStaticTests(evidence),
+              measuredValues: certifiedMeasuredValues(evidence),
+            },
       certificates: listCertificates(store, { workOrderId: order.id }),
     }
   })

@@ -2,7 +2,7 @@
 export const certificateWords = {
   language: 'en',
   title: 'Test certificate',
-  subtitle: 'Flatness of the lapped faces and static air test of a mechanical face seal',
+  subtitle: 'What was measured and tested on a mechanical face seal',
   documentTitle: (number: string, revision: number) =>
     `Test certificate ${number}, revision ${revision}`,
   documentSubject: (serial: string) => `Mechanical face seal ${serial}`,
@@ -218,6 +218,10 @@ export const certificateWords = {
       outboard: 'outboard section',
       gland: 'gland',
     },
+    measured: 'Finish, heights and run-out',
+    measuredColumns: ['What and where', 'As found', 'As left', 'Limit, basis and source'],
+    plusMinus: (factor: string) => `± U, k = ${factor}`,
+    here: (limit: string) => `here: ${limit}`,
     staticOvertaken: 'Earlier static air tests, which do not count',
     superseded: 'overtaken by a later test of the same section',
     drop: 'Pressure drop',
@@ -279,6 +283,23 @@ export const certificateWords = {
     temperatureUnknown: 'temperature not recorded',
     by: (name: string) => `by ${name}`,
     note: (text: string) => `Note: ${text}`,
+    values: 'Values read with an instrument',
+    valueColumns: ['What and date', 'As read, and the result', 'Instrument', 'Set-up, by'],
+    readAs: (readings: string, unit: string) => `${readings} ${unit}`,
+    readingsNotKept: 'single readings: see the record',
+    lengthUnits: {
+      um: 'µm',
+      mm: 'mm',
+      in: 'in',
+      uin: 'µin',
+      graduations: 'graduations',
+    },
+    cutOff: (mm: string) => `cut-off ${mm} mm`,
+    cutOffUnknown: 'cut-off not recorded',
+    lever: (deg: string) => `lever at ${deg}° to the surface`,
+    warmth: (k: string) => `within ${k} K of 20 °C`,
+    setting: (um: string) => `set on a standard good to u = ${um} µm`,
+    bore: (mm: string) => `chamber bore ${mm} mm`,
     tests: 'Static air tests',
     testColumns: ['Section and start', 'Pressures', 'Temperatures and times', 'Set-up, by'],
     pressureStep: (start: string, end: string) => `${start} to ${end} kPa absolute`,
@@ -337,7 +358,10 @@ export const certificateWords = {
     overdue: (numbers: string) =>
       `Not in calibration on the day of use: ${numbers}. The results that rest on it are to be read with that in mind.`,
     acknowledged: (name: string, text: string) => `${name} acknowledged this on release: “${text}”`,
-    notAcknowledged: 'No acknowledgement was recorded on release.',
+    notAcknowledged: (numbers: string) =>
+      `No acknowledgement was recorded on release, and no exception before the use, for: ${numbers}.`,
+    exception: (fault: string) => `by exception: ${fault}`,
+    allowed: (name: string, at: string, reason: string) => `allowed by ${name}, ${at}: “${reason}”`,
     remark: (name: string, text: string) => `Remark of ${name} on release: “${text}”`,
   },
 
@@ -349,14 +373,16 @@ export const certificateWords = {
       `Static air test (${methods}): air was shut in the volume stated; absolute pressure p and absolute temperature T were read at the start (1) and at the end (2) of the time t. Leak rate = (V · T₀ / t) · (p₁ / T₁ − p₂ / T₂), given as air at T₀ = ${celsius} °C; positive: air leaves. The pressure drop is start less end, as read. Source: ideal gas law in a rigid volume, compare 40 CFR 1065.644.`,
     measured: {
       roughness: (methods: string) =>
-        `Surface finish (${methods}): a stylus instrument traced the face; Ra is the mean of the traces, in µm. The cut-off stands in the record that the workshop keeps. Definition of Ra: ISO 21920-2, from memory.`,
+        `Surface finish (${methods}): a stylus instrument traced the face; Ra is the mean of the traces, in µm. Definition of Ra: ISO 21920-2, from memory; across the lay, common practice, no source.`,
       height: (methods: string) =>
         `Heights (${methods}): read with the instrument named beside the result; the mean of the readings, corrected for nothing. Common practice, no source.`,
       dial: (methods: string) =>
         `Run-out, play and parallelism (${methods}): the largest less the smallest reading of an indicator over the way that was swept, or between two end positions; of a lever indicator multiplied by the cosine of its angle where that was stated. Common practice, no source.`,
     },
-    notApplied: 'no reading made',
-    noStatic: 'Static air test: none was made.',
+    cutOffs: (mm: readonly string[]) =>
+      mm.length === 0
+        ? 'The cut-off was not recorded, nor the radius of the tip: without them Ra compares with other values of Ra only roughly.'
+        : `Cut-off as recorded: ${mm.join(' mm, ')} mm; the radius of the tip was not recorded.`,
     deviations:
       'Additions to, deviations or exclusions from the methods: none but those in the notes printed with the results. Sampling: none, the seal itself was tested. Results from outside providers: none.',
     uncertainty:
@@ -392,8 +418,10 @@ export const certificateWords = {
       'Counted bands show taper and dish of a face. They are nearly blind to lobes around the ring, which can leak.',
       'Flatness was read on the part as it lay. Clamping, shrinking or bonding it afterwards can change it.',
       'No life, leak rate in service or fitness for a duty is certified, nor the material of any part.',
-      'The machine, its shaft and the seal chamber were not tested.',
     ],
+    machineNotRead: 'The machine, its shaft and the seal chamber were not tested.',
+    machineRead:
+      'Of the machine, its shaft and the seal chamber only that was measured which stands among the results, at rest, and as it stood on that day.',
   },
 
   cautions: {
@@ -411,10 +439,12 @@ export const certificateWords = {
 
   statements: {
     heading: 'Statements',
-    items: [
+    sealAlone:
       'The results concern only the seal named in this certificate, in the condition in which it was tested.',
+    sealAndMachine:
+      'The results concern only the seal named in this certificate, and the machine at the position named, in the condition in which they were tested.',
+    inFull:
       'This certificate is to be reproduced in full only, unless the workshop agrees in writing.',
-    ],
     independent:
       'Released by a person who recorded no reading or test of this seal and did not hand it over.',
     notIndependent: 'The person who released this seal also recorded work or results on it.',

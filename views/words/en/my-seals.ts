@@ -38,6 +38,8 @@ export const mySealsWords = {
   staticTest: 'Static test',
   flatness: 'flatness',
   limit: (text: string) => `limit ≤ ${text}`,
+  limitAtLeast: (text: string) => `limit ≥ ${text}`,
+  factor: (factor: string) => `(U, k = ${factor})`,
   notReleased: 'The results are shown when the order is released.',
   nothingMeasured: 'Nothing was measured.',
 } as const
