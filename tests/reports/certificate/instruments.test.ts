@@ -51,7 +51,7 @@ describe('an instrument that was not in calibration', () => {
     ])
     const text = textOf(record)
     expect(text.split('by exception')).toHaveLength(2)
-    expect(text).toContain('for: G-01.')
+    expect(text).toContain('beside the use: G-01.')
   })
 
   it('names the exception of one that was in calibration and out of its range', () => {

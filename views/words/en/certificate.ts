@@ -359,7 +359,7 @@ export const certificateWords = {
       `Not in calibration on the day of use: ${numbers}. The results that rest on it are to be read with that in mind.`,
     acknowledged: (name: string, text: string) => `${name} acknowledged this on release: “${text}”`,
     notAcknowledged: (numbers: string) =>
-      `No acknowledgement was recorded on release, and no exception before the use, for: ${numbers}.`,
+      `No acknowledgement was recorded on release, and no exception beside the use: ${numbers}.`,
     exception: (fault: string) => `by exception: ${fault}`,
     allowed: (name: string, at: string, reason: string) => `allowed by ${name}, ${at}: “${reason}”`,
     remark: (name: string, text: string) => `Remark of ${name} on release: “${text}”`,
