@@ -10,7 +10,7 @@ import { useOf } from './use-of.ts'
 /** A reading with all that is computed, before the store gives it an id, a name and a time. */
 export type CompleteFlatness = Omit<
   FlatnessReading,
-  'id' | 'recordedById' | 'recordedByName' | 'recordedAt' | 'replacedById'
+  'id' | 'sees' | 'recordedById' | 'recordedByName' | 'recordedAt' | 'replacedById'
 >
 
 /**

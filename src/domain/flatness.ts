@@ -1,5 +1,6 @@
 import { type FlatnessPattern, flatnessPatterns } from '../science/surface/flatness-pattern.ts'
 import type { FlatnessBudgetInput } from './flatness-budget-input.ts'
+import type { FlatnessSees } from './flatness-sees.ts'
 import type { InstrumentUse } from './instrument.ts'
 import type { FaceKind } from './seal.ts'
 import type { Uncertainty } from './uncertainty.ts'
@@ -56,6 +57,8 @@ export type FlatnessReading = NewFlatnessReading & {
   /** Null for an unreadable face, and in records older than budgets. */
   readonly uncertainty: Uncertainty | null
   readonly method: string
+  /** Follows from the method: a line count is never mixed with a whole-surface figure. */
+  readonly sees: FlatnessSees
   readonly lamp: InstrumentUse
   readonly flat: InstrumentUse
   readonly recordedById: number

@@ -14,7 +14,7 @@ import { flatnessReading } from './schema/flatness-reading.ts'
 /** A reading with everything computed, before it stands in the record. */
 export type FreshFlatnessReading = Omit<
   FlatnessReading,
-  'id' | 'faceKind' | 'recordedById' | 'recordedByName' | 'recordedAt' | 'replacedById'
+  'id' | 'faceKind' | 'sees' | 'recordedById' | 'recordedByName' | 'recordedAt' | 'replacedById'
 >
 
 /**

@@ -1,6 +1,7 @@
 import { asc, eq, sql } from 'drizzle-orm'
 import { alias } from 'drizzle-orm/sqlite-core'
 import type { DirectionReading, FlatnessReading } from '../domain/flatness.ts'
+import { flatnessSees } from '../domain/flatness-sees.ts'
 import type { FaceKind } from '../domain/seal.ts'
 import type { Store } from './open.ts'
 import { prepared } from './prepared.ts'
@@ -44,6 +45,7 @@ export function listFlatnessReadings(store: Store, workOrderId: number): Flatnes
     .map(({ row, kind, replacedById }) => ({
       ...row,
       faceKind: kind as FaceKind,
+      sees: flatnessSees(row.method),
       replacedById,
       directions: directions.get(row.id) ?? [],
     }))

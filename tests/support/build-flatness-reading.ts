@@ -12,6 +12,7 @@ export function buildFlatnessReading(changes: Partial<FlatnessReading> = {}): Fl
     workOrderId: 1,
     componentId: 11,
     faceKind: 'rotating-face',
+    sees: 'taper',
     condition: 'as-left',
     lampInstrumentId: 1,
     flatInstrumentId: 2,
