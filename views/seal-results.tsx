@@ -91,20 +91,33 @@ function testLine(test: CertifiedStaticTest): Line {
   }
 }
 
-/** The newest before and after the work; null: not measured. */
+/**
+ * The newest before and after the work. What was only found is judged as found: nobody asks for
+ * every one of these again.
+ */
 function valueLine({ characteristic, componentKind, asFound, asLeft }: MeasuredPair): Line {
+  const judged = asLeft ?? asFound
   const on = componentKind === null ? '' : `, ${trade.componentKind[componentKind].toLowerCase()}`
   return {
     title: `${trade.characteristic[characteristic]}${on}`,
-    verdict: asLeft?.verdict ?? 'missing',
-    word: asLeft === null ? words.chrome.notMeasured : trade.verdict[asLeft.verdict],
+    verdict: judged?.verdict ?? 'missing',
+    word: valueWord(asFound, asLeft),
     details: [
       `${trade.condition['as-found']}: ${valueText(asFound)}`,
       `${trade.condition['as-left']}: ${valueText(asLeft)}`,
-      ...(asLeft === null ? [] : boundTexts(asLeft)),
-      ...(asLeft?.verdict === 'open' ? [trade.why[asLeft.why]] : []),
+      ...(judged === null ? [] : boundTexts(judged)),
+      ...(judged?.verdict === 'open' ? [trade.why[judged.why]] : []),
     ],
   }
+}
+
+function valueWord(
+  asFound: CertifiedMeasuredValue | null,
+  asLeft: CertifiedMeasuredValue | null,
+): string {
+  if (asLeft !== null) return trade.verdict[asLeft.verdict]
+  if (asFound === null) return words.chrome.notMeasured
+  return `${trade.condition['as-found']}: ${trade.verdict[asFound.verdict].toLowerCase()}`
 }
 
 function valueText(measured: CertifiedMeasuredValue | null): string {

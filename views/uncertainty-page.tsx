@@ -27,8 +27,8 @@ export const UncertaintyPage: FC<{ frame: Frame; question: UncertaintyQuestion }
       <PageHead title={w.title} lead={w.lead} />
       <CalculatorTabs current="uncertainty" />
       <form method="get" action="/calculator/uncertainty" class="calculator">
+        <EnterButton label={w.submit} />
         <div class="stack">
-          <EnterButton label={w.submit} />
           <Field
             name="model"
             label={w.model}

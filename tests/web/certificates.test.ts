@@ -127,6 +127,20 @@ test('the page of a certificate tells what was read with an instrument, before a
   }
 })
 
+test('what was only found is told as found, and is no gap', async () => {
+  const shop = buildShop()
+  const { dial } = addMeasuringInstruments(shop)
+  const found = freshValue(shop, dial, { condition: 'as-found' })
+  addMeasuredValue(shop.store, found, actorOf(shop.cast.tess))
+  const { number } = workAndRelease(shop).certificate
+  const text = await (await testApp(shop.store).get(`/certificates/${number}`, 'cora')).text()
+  const [, line = ''] = text.split('Shaft run-out')
+  expect(line).toContain('As found: not judged')
+  expect(line).toContain('As left: not measured')
+  expect(line).toContain('The limit set has no limit for this.')
+  expect(line).not.toContain('verdict-missing')
+})
+
 describe('the document', () => {
   test('comes as PDF, with its name and its digest as tag', async () => {
     const { app, number, certificate } = issued()
