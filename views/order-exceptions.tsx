@@ -9,7 +9,11 @@ import { words } from './words/en.ts'
 const marks = { open: 'open', allowed: 'missing', declined: 'refused' } as const
 
 /** Every instrument that was asked for in spite of a fault; nothing where none was. */
-export const OrderExceptions: FC<{ exceptions: readonly UseException[] }> = ({ exceptions }) => {
+export const OrderExceptions: FC<{
+  exceptions: readonly UseException[]
+  /** Where open ones are answered, for who may look there. */
+  answersHref: string | null
+}> = ({ exceptions, answersHref }) => {
   const w = words.exceptions
   if (exceptions.length === 0) return null
   return (
@@ -26,14 +30,14 @@ export const OrderExceptions: FC<{ exceptions: readonly UseException[] }> = ({ e
           { label: w.columns.asked },
           { label: w.columns.answered },
         ]}
-        rows={exceptions.map((one) => ({ cells: cellsOf(one) }))}
+        rows={exceptions.map((one) => ({ cells: cellsOf(one, answersHref) }))}
       />
       <p class="small soft">{w.caution}</p>
     </section>
   )
 }
 
-function cellsOf(one: UseException) {
+function cellsOf(one: UseException, answersHref: string | null) {
   const w = words.exceptions
   const { answer } = one
   const state = answer?.answer ?? 'open'
@@ -47,7 +51,7 @@ function cellsOf(one: UseException) {
     </Cell>,
     <Cell details={[w.by(one.askedByName, minuteText(one.askedAt))]}>{one.reason}</Cell>,
     answer === null ? (
-      ''
+      answersHref && <a href={answersHref}>{w.toAnswers}</a>
     ) : (
       <Cell details={[w.by(answer.byName, minuteText(answer.at))]}>{answer.reason}</Cell>
     ),

@@ -106,7 +106,10 @@ export const WorkOrderPage: FC<WorkOrderPageProps> = (props) => {
               orderNumber={order.number}
               correctHref={acts.canRecord ? `${base}/measured-values/new` : null}
             />
-            <OrderExceptions exceptions={props.exceptions} />
+            <OrderExceptions
+              exceptions={props.exceptions}
+              answersHref={acts.canSeeEvidence ? '/inspection' : null}
+            />
             <section class="records" aria-labelledby="history-title">
               <div class="section-head">
                 <h2 id="history-title">{w.historyTitle}</h2>

@@ -38,6 +38,7 @@ export const exceptionsWords = {
   submitAnswer: 'Record the answer',
 
   sectionTitle: 'Exceptions for instruments',
+  toAnswers: 'It waits on the inspection page',
   columns: {
     instrument: 'Instrument',
     state: 'Answer',
