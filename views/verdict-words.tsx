@@ -2,7 +2,7 @@ import type { FC } from 'hono/jsx'
 import type { Judged } from '../src/domain/judged.ts'
 import type { ShownResult } from '../src/domain/shown-result.ts'
 import { probabilityText } from './figures/probability-text.ts'
-import { sourceWord } from './words/en/uncertainty-sources.ts'
+import { improveText } from './improve-text.ts'
 import { words } from './words/en.ts'
 
 const w = words.inspection
@@ -32,6 +32,7 @@ function riskText(risk: number): string {
 export const CannotDecide: FC<{ judged: Judged; shown: ShownResult; number: string }> = (props) => {
   const { judged, shown, number } = props
   const order = `/work-orders/${number}`
+  const improve = improveText(judged)
   return (
     <>
       {judged.largestSource === null ? null : (
@@ -44,8 +45,4 @@ export const CannotDecide: FC<{ judged: Judged; shown: ShownResult; number: stri
       </p>
     </>
   )
-}
-
-function improveText(why: Judged['why'], source: string): string {
-  return (why === 'incomplete-budget' ? w.missing : w.improve)(sourceWord(source))
 }
