@@ -35,9 +35,7 @@ export const CannotDecide: FC<{ judged: Judged; shown: ShownResult; number: stri
   const improve = improveText(judged)
   return (
     <>
-      {judged.largestSource === null ? null : (
-        <p>{improveText(judged.why, judged.largestSource)}</p>
-      )}
+      {improve === null ? null : <p>{improve}</p>}
       <p>
         <a href={`${order}/results/${shown.kind}/${shown.id}`}>{w.toBudget}</a>
         {' · '}
