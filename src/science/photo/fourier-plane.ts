@@ -46,6 +46,11 @@ function transformLine(
   }
 }
 
+function isEmpty(values: Float64Array, start: number, size: number): boolean {
+  for (let i = start; i < start + size; i++) if (values[i] !== 0) return false
+  return true
+}
+
 const kept = new Map<
   number,
   { readonly cosines: Float64Array; readonly sines: Float64Array; readonly swap: Int32Array }
@@ -90,6 +95,8 @@ export function fourierPlane(re: Float64Array, im: Float64Array, size: number): 
   requireWhole('fourierPlane', 'im length', im.length, { from: count, to: count })
   const tables = tablesOf(size)
   for (let y = 0; y < size; y++) {
+    // Rows above and below a ring are empty, and stay so.
+    if (isEmpty(re, y * size, size) && isEmpty(im, y * size, size)) continue
     transformLine(re, im, { start: y * size, stride: 1, size }, tables)
   }
   for (let x = 0; x < size; x++) {

@@ -1,0 +1,57 @@
+import { describe, expect, it } from 'vitest'
+import { type FitFigures, judgeReading } from '../../../src/science/photo/judge-reading.ts'
+
+const good: FitFigures = {
+  swing: 0.5,
+  spread: 0.02,
+  explained: 0.99,
+  usableShare: 1,
+  explainedShare: 1,
+  edgeShare: 1,
+  tiltBands: 8,
+  pixelsPerBand: 40,
+  flatnessBands: 1,
+  expandedUncertaintyBands: 0.1,
+  rivals: [],
+}
+
+describe('judgeReading', () => {
+  it('lets a good fit pass', () => {
+    expect(judgeReading(good)).toBeNull()
+  })
+
+  it.each<[string, Partial<FitFigures>]>([
+    ['no-clear-bands', { swing: 0.044, spread: 0.001 }],
+    ['no-clear-bands', { swing: 1.6 }],
+    ['no-clear-bands', { spread: 0.2 }],
+    ['too-few-bands', { tiltBands: 4.4 }],
+    ['bands-too-fine', { pixelsPerBand: 4.9 }],
+    ['face-partly-hidden', { usableShare: 0.84 }],
+    ['model-does-not-fit', { explained: 0.97 }],
+    ['model-does-not-fit', { explainedShare: 0.94 }],
+    ['model-does-not-fit', { edgeShare: 0.89 }],
+    ['noisy', { spread: 0.085 }],
+    ['ambiguous', { rivals: [{ flatnessBands: 1.2, spread: 0.04 }] }],
+    ['uncertainty-too-large', { expandedUncertaintyBands: 0.31 }],
+  ])('refuses as %s: %o', (reason, change) => {
+    expect(judgeReading({ ...good, ...change })?.reason).toBe(reason)
+  })
+
+  it('lets rivals be that give the same figure, or explain the land worse', () => {
+    expect(judgeReading({ ...good, rivals: [{ flatnessBands: 1.05, spread: 0.02 }] })).toBeNull()
+    expect(judgeReading({ ...good, rivals: [{ flatnessBands: 2, spread: 0.06 }] })).toBeNull()
+  })
+
+  it('names the cause, not what follows from it', () => {
+    const nothing = { ...good, swing: 0.01, spread: 0.01, explained: 0.1, tiltBands: 1 }
+    expect(judgeReading(nothing)?.reason).toBe('no-clear-bands')
+    const few = { ...good, tiltBands: 2, explained: 0.9, expandedUncertaintyBands: 2 }
+    expect(judgeReading(few)?.reason).toBe('too-few-bands')
+  })
+
+  it('allows 0.15 band of uncertainty where the face is nearly flat', () => {
+    const flat = { ...good, flatnessBands: 0.1 }
+    expect(judgeReading({ ...flat, expandedUncertaintyBands: 0.15 })).toBeNull()
+    expect(judgeReading({ ...flat, expandedUncertaintyBands: 0.16 })?.measured).toBe(0.16)
+  })
+})
