@@ -20,7 +20,7 @@ import { CountQuestion } from './flatness/count-question.tsx'
 import { flatnessSentence } from './flatness/fault-sentence.ts'
 import type { FlatnessFormValues } from './flatness/form-values.ts'
 import { MoreFields } from './flatness/more-fields.tsx'
-import { PatternCards, RingQuestion } from './flatness/pattern-cards.tsx'
+import { CauseQuestion, PatternCards, RingQuestion } from './flatness/pattern-cards.tsx'
 import { Remembered } from './flatness/remembered.tsx'
 import { type Frame, Page } from './page.tsx'
 import { CorrectionFields, type Replaced } from './recording/correction-fields.tsx'
@@ -152,7 +152,7 @@ const Questions: FC<{ form: FlatnessForm }> = ({ form }) => {
       <Question number={3} title={w.pattern}>
         <PatternCards value={values.pattern} {...error('pattern')} />
         <RingQuestion value={values.ringCentre} />
-        <p class="unreadable-advice notice notice-note">{w.unreadableAdvice}</p>
+        <CauseQuestion value={values.unreadableCause} {...error('unreadableCause')} />
       </Question>
       {values.readings.map((direction, index) => (
         <CountQuestion

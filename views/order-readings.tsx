@@ -79,6 +79,7 @@ const Flatness: FC<{
     <Cell
       details={[
         second === undefined ? null : `${second.value} ${second.unit}`,
+        words.flatnessSees[reading.sees].short,
         <ResultLink
           orderNumber={orderNumber}
           kind="flatness-reading"
@@ -102,8 +103,10 @@ const Seen: FC<{ reading: JudgedReading['reading']; isReplaced: boolean }> = (pr
   })
   const bands = counts.length === 0 ? '' : `${counts.join(', ')} ${trade.unit.bands}`
   const form = reading.form === 'undetermined' ? tradeWord(trade.form, reading.form) : ''
+  const { unreadableCause: cause } = reading
+  const why = cause === null ? '' : trade.unreadableCause[cause]
   return (
-    <Cell details={[bands, form]}>
+    <Cell details={[bands, form, why]}>
       <Struck isReplaced={isReplaced}>{trade.pattern[reading.pattern]}</Struck>
     </Cell>
   )

@@ -57,7 +57,8 @@ function row(other: OtherResult): Row {
 
 function titleOf({ shown, condition }: OtherResult): string {
   const { on, characteristic } = shown
-  const what = trade.characteristic[characteristic]
+  const { sees } = shown
+  const what = sees === null ? trade.characteristic[characteristic] : words.flatnessSees[sees].name
   if (condition === null) return `${w.staticTest}: ${what.toLowerCase()}`
   const where = on === null ? [] : [{ ...trade.componentKind, ...trade.section }[on]]
   const when = condition === 'as-found' ? w.asFound : w.asLeft

@@ -30,10 +30,11 @@ export function recordDetail(
 }
 
 function readingDetail(reading: FlatnessReading): string {
-  const { directions, viewingAngleDeg, soakMin, temperatureC } = reading
+  const { directions, viewingAngleDeg, soakMin, temperatureC, unreadableCause: cause } = reading
   const counts = directions.map((one) => w.direction(one.bandsTyped, one.directionDeg)).join(', ')
   return [
     tradeWord(tradeWords.pattern, reading.pattern),
+    ...(cause === null ? [] : [tradeWords.unreadableCause[cause].toLowerCase()]),
     ...(counts === '' ? [] : [w.bands(counts, directions.length > 1)]),
     ...(reading.ringCentre === null ? [] : [tradeWords.ringCentre[reading.ringCentre]]),
     w.angle(numberText(viewingAngleDeg)),

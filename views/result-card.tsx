@@ -1,6 +1,7 @@
 import type { FC } from 'hono/jsx'
 import type { Evidence } from '../src/domain/evidence.ts'
 import type { EvidenceResult } from '../src/domain/evidence-results.ts'
+import type { FlatnessSees } from '../src/domain/flatness-sees.ts'
 import { coverageFactorText } from '../src/domain/uncertain-figure.ts'
 import { VerdictMark } from './components/verdict-mark.tsx'
 import { ConcessionForm, type ConcessionTyped } from './concession-form.tsx'
@@ -71,7 +72,7 @@ export const ResultCard: FC<ResultCardProps> = (props) => {
 
 const ResultFigure: FC<{ result: EvidenceResult; number: string }> = ({ result, number }) => {
   const { shown } = result
-  const { judged, uncertainty } = shown
+  const { judged, uncertainty, sees } = shown
   if (judged.value === null) return <p class="result-card-value">{words.chrome.unreadable}</p>
   const { value, unit } = uncertainText(judged.characteristic, judged.value, uncertainty)
   const second = secondResultText(judged.characteristic, judged.value)
@@ -87,12 +88,20 @@ const ResultFigure: FC<{ result: EvidenceResult; number: string }> = ({ result, 
         </a>
       </p>
       {detail === '' ? null : <p class="cell-detail number">{detail}</p>}
+      {sees === null ? null : <Sees sees={sees} />}
       {uncertainty !== null && uncertainty.leftOut.length > 0 ? (
         <p class="cell-detail">{w.budgetIncomplete}</p>
       ) : null}
     </>
   )
 }
+
+const Sees: FC<{ sees: FlatnessSees }> = ({ sees }) => (
+  <>
+    <p class="cell-detail strong">{words.flatnessSees[sees].name}</p>
+    <p class="cell-detail">{words.flatnessSees[sees].what}</p>
+  </>
+)
 
 const Conceding: FC<ResultCardProps> = ({ evidence, result, refused, formKey }) => {
   const { counted, canConcede } = result

@@ -65,14 +65,14 @@ export const ResultPage: FC<ResultPageProps> = (props) => {
 }
 
 const FigureAndLimit: FC<{ result: ShownResult }> = ({ result }) => {
-  const { characteristic, judged, uncertainty } = result
-  const { trade, results: w } = words
-  if (judged.value === null) return <p class="lead">{w.unreadable}</p>
+  const { characteristic, judged, uncertainty, sees } = result
+  const { trade, results: w, flatnessSees } = words
+  if (judged.value === null) return <Unreadable result={result} />
   const shown = uncertainParts(characteristic, judged.value, uncertainty)
   return (
     <>
       <ResultFigure
-        label={trade.characteristic[characteristic]}
+        label={sees === null ? trade.characteristic[characteristic] : flatnessSees[sees].name}
         value={shown.value}
         doubt={shown.doubt}
         unit={shown.unit}
@@ -88,7 +88,17 @@ const FigureAndLimit: FC<{ result: ShownResult }> = ({ result }) => {
       {uncertainty === null ? null : (
         <p class="small">{w.factor(coverageFactorText(uncertainty.coverageFactor))}</p>
       )}
+      {sees === null ? null : <p class="small">{flatnessSees[sees].what}</p>}
       <p class="small soft">{trade.why[judged.why]}</p>
     </>
   )
 }
+
+const Unreadable: FC<{ result: ShownResult }> = ({ result: { unreadableCause } }) => (
+  <>
+    <p class="lead">{words.results.unreadable}</p>
+    {unreadableCause === null ? null : (
+      <p>{words.flatness.unreadableBecause(words.trade.unreadableCause[unreadableCause])}</p>
+    )}
+  </>
+)

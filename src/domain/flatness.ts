@@ -4,6 +4,7 @@ import type { FlatnessSees } from './flatness-sees.ts'
 import type { InstrumentUse } from './instrument.ts'
 import type { FaceKind } from './seal.ts'
 import type { Uncertainty } from './uncertainty.ts'
+import type { UnreadableCause } from './unreadable-cause.ts'
 
 /** What a technician can pick under the lamp; each is computed or, unreadable, recorded as such. */
 export const bandPatterns = flatnessPatterns
@@ -29,6 +30,8 @@ export type NewFlatnessReading = {
   readonly pattern: BandPattern
   /** Rings only: which way the middle stands; null where it was not found out. */
   readonly ringCentre: 'high' | 'low' | null
+  /** Unreadable faces only; null where it was not stated. */
+  readonly unreadableCause: UnreadableCause | null
   readonly directions: readonly DirectionReading[]
   readonly viewingAngleDeg: number
   readonly soakMin: number | null

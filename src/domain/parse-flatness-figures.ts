@@ -6,11 +6,12 @@ import {
   type NewFlatnessReading,
 } from './flatness.ts'
 import { parseDirections } from './parse-directions.ts'
+import { type UnreadableCause, unreadableCauses } from './unreadable-cause.ts'
 
 /** What the figure itself depends on; its uncertainty depends on more. */
 export type ParsedFlatnessFigures = Pick<
   NewFlatnessReading,
-  'pattern' | 'ringCentre' | 'directions' | 'viewingAngleDeg'
+  'pattern' | 'ringCentre' | 'unreadableCause' | 'directions' | 'viewingAngleDeg'
 >
 
 /**
@@ -24,6 +25,7 @@ export function parseFlatnessFigures(fields: Fields): ParsedFlatnessFigures {
   return {
     pattern,
     ringCentre: parseRingCentre(fields, pattern),
+    unreadableCause: parseCause(fields, pattern),
     directions: parseDirections(fields, isChosen ? pattern : null),
     viewingAngleDeg: fields.optionalDecimal('viewingAngleDeg', flatnessBounds.viewingAngleDeg) ?? 0,
   }
@@ -33,4 +35,10 @@ export function parseFlatnessFigures(fields: Fields): ParsedFlatnessFigures {
 function parseRingCentre(fields: Fields, pattern: BandPattern): 'high' | 'low' | null {
   const ringCentre = fields.optionalChoice('ringCentre', ['high', 'low'])
   return pattern === 'rings' ? ringCentre : null
+}
+
+/** Why nothing was seen is asked of an unreadable face; beside another pattern it says nothing. */
+function parseCause(fields: Fields, pattern: BandPattern): UnreadableCause | null {
+  const cause = fields.optionalChoice('unreadableCause', unreadableCauses)
+  return pattern === 'unreadable' ? cause : null
 }

@@ -23,6 +23,7 @@ export const flatnessReadingFields = [
   'wavelengthNm',
   'pattern',
   'ringCentre',
+  'unreadableCause',
   'readings',
   'viewingAngleDeg',
   'soakMin',

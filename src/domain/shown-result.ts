@@ -1,5 +1,6 @@
 import type { Characteristic } from './characteristic.ts'
 import type { Evidence } from './evidence.ts'
+import type { FlatnessSees } from './flatness-sees.ts'
 import type { InstrumentUse } from './instrument.ts'
 import type { Judged } from './judged.ts'
 import {
@@ -14,6 +15,7 @@ import type { ComponentKind } from './seal.ts'
 import type { TestSection } from './static-test.ts'
 import { testUncertainty } from './test-uncertainty.ts'
 import type { Uncertainty } from './uncertainty.ts'
+import type { UnreadableCause } from './unreadable-cause.ts'
 
 /** The figures that have a page of their own; a static test has two. */
 export const shownResultKinds = [
@@ -31,6 +33,10 @@ export type ShownResult = {
   readonly characteristic: Characteristic
   /** What it was measured on: a component, a section, or nothing but the machine. */
   readonly on: ComponentKind | TestSection | null
+  /** What a figure of flatness is one of; null for every other characteristic. */
+  readonly sees: FlatnessSees | null
+  /** Of a face that could not be read, where it was said. */
+  readonly unreadableCause: UnreadableCause | null
   readonly judged: Judged
   /** In the stored unit of the characteristic; null where it is not known. */
   readonly uncertainty: Uncertainty | null
@@ -68,6 +74,8 @@ function ofReading({ reading, judged, replacedBy }: JudgedReading): ShownResult 
     kind: 'flatness-reading',
     characteristic: 'flatness',
     on: reading.faceKind,
+    sees: reading.sees,
+    unreadableCause: reading.unreadableCause,
     judged,
     uncertainty: reading.uncertainty,
     isOlderThanBudgets: reading.budgetInput === null,
@@ -85,6 +93,7 @@ function ofTest({ test, judged, replacedBy }: JudgedTest, kind: ShownResultKind)
     kind,
     characteristic,
     on: test.section,
+    ...notOfFlatness,
     judged: own,
     uncertainty: testUncertainty(test, own),
     isOlderThanBudgets: test.budgetInput === null,
@@ -100,6 +109,7 @@ function ofValue({ measured, judged, replacedBy }: JudgedValue, evidence: Eviden
     kind: 'measured-value',
     characteristic: measured.characteristic,
     on: components.find((one) => one.id === measured.componentId)?.kind ?? null,
+    ...notOfFlatness,
     judged,
     uncertainty: measured.uncertainty,
     isOlderThanBudgets: false,
@@ -107,6 +117,8 @@ function ofValue({ measured, judged, replacedBy }: JudgedValue, evidence: Eviden
     isReplaced: replacedBy !== null,
   }
 }
+
+const notOfFlatness = { sees: null, unreadableCause: null } as const
 
 type Recorded = Pick<ShownResult, 'id' | 'method' | 'note' | 'recordedByName' | 'recordedAt'>
 

@@ -26,6 +26,7 @@ test('reads the least reading and keeps the count as typed', () => {
     flatInstrumentId: 2,
     pattern: 'convex',
     ringCentre: null,
+    unreadableCause: null,
     directions: [{ directionDeg: 0, bands: 2, bandsTyped: '2,0' }],
     viewingAngleDeg: 0,
     soakMin: null,
@@ -262,6 +263,16 @@ test('keeps which way the middle of rings stands, and only of rings', () => {
   expect(accepted(parse({ ringCentre: 'high' })).ringCentre).toBeNull()
   expect(faultsOf(parse({ pattern: 'rings', ringCentre: 'left' }))).toEqual([
     'ringCentre not-a-choice',
+  ])
+})
+
+test('keeps why a face could not be read, and only of a face that could not', () => {
+  const none = { pattern: 'unreadable', readings: undefined }
+  expect(accepted(parse({ ...none, unreadableCause: 'wet' })).unreadableCause).toBe('wet')
+  expect(accepted(parse(none)).unreadableCause).toBeNull()
+  expect(accepted(parse({ unreadableCause: 'wet' })).unreadableCause).toBeNull()
+  expect(faultsOf(parse({ ...none, unreadableCause: 'tired' }))).toEqual([
+    'unreadableCause not-a-choice',
   ])
 })
 

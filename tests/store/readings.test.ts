@@ -35,6 +35,7 @@ describe('a light-band reading', () => {
     expect(added).toEqual({
       ...fresh,
       id: 1,
+      sees: 'taper',
       faceKind: 'rotating-face',
       recordedById: shop.cast.tess.id,
       recordedByName: 'Tess Turner',
@@ -48,6 +49,13 @@ describe('a light-band reading', () => {
     const shop = buildShop()
     const added = read(shop, { pattern: 'unreadable', directions: [] })
     expect(added).toMatchObject({ flatnessUm: null, bands: null, directions: [] })
+  })
+
+  test('keeps a cause beside an unreadable face alone', () => {
+    const shop = buildShop()
+    const unreadable = { pattern: 'unreadable', directions: [] } as const
+    expect(read(shop, { ...unreadable, unreadableCause: 'matte' }).unreadableCause).toBe('matte')
+    expect(() => read(shop, { unreadableCause: 'matte' })).toThrow('CHECK constraint failed')
   })
 
   test('moves the order to lapping, once', () => {

@@ -18,6 +18,7 @@ export function buildFlatnessReading(changes: Partial<FlatnessReading> = {}): Fl
     flatInstrumentId: 2,
     pattern: 'convex',
     ringCentre: null,
+    unreadableCause: null,
     directions: [
       { directionDeg: 0, bands: 2, bandsTyped: '2' },
       { directionDeg: 90, bands: 1, bandsTyped: '1' },

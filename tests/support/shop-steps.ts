@@ -50,6 +50,7 @@ export function freshReading(
     recordedByName: _4,
     recordedAt: _5,
     replacedById: _6,
+    sees: _7,
     ...fresh
   } = buildFlatnessReading({
     workOrderId: shop.workOrder.id,

@@ -231,6 +231,13 @@ describe('recording a reading', () => {
     const none = { 'readings[0].bands': '', 'readings[1].bands': '' }
     await record(filled({ pattern: 'unreadable', ...none }))
     expect(readings()[0]).toMatchObject({ flatnessUm: null, form: 'unreadable' })
+    expect(readings()[0]).toMatchObject({ unreadableCause: null })
+  })
+
+  it('keeps why a face could not be read', async () => {
+    const none = { 'readings[0].bands': '', 'readings[1].bands': '' }
+    await record(filled({ pattern: 'unreadable', unreadableCause: 'wet', ...none }))
+    expect(readings()[0]).toMatchObject({ flatnessUm: null, unreadableCause: 'wet' })
   })
 
   it('records a form that is sent twice once', async () => {

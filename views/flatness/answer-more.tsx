@@ -1,4 +1,5 @@
 import type { FC } from 'hono/jsx'
+import { flatnessSees } from '../../src/domain/flatness-sees.ts'
 import { formatFixed } from '../../src/science/rounding/format-fixed.ts'
 import { Facts } from '../components/facts.tsx'
 import { AnswerMoreFrame } from '../recording/answer-more-frame.tsx'
@@ -21,7 +22,7 @@ export const FlatnessAnswerMore: FC<{ answer: FlatnessAnswer; isSwap?: boolean }
         <JudgedBar judged={outcome.judged} uncertainty={outcome.computed.uncertainty} />
       )}
       <Facts layout="rows" pairs={pairsOf(answer, outcome.computed)} />
-      <p class="small soft">{words.flatness.sees}</p>
+      <p class="small soft">{words.flatnessSees[flatnessSees(outcome.computed.method)].what}</p>
     </AnswerMoreFrame>
   )
 }

@@ -2,8 +2,10 @@ import type { FC } from 'hono/jsx'
 import type { ComputedFlatness } from '../../src/domain/compute-flatness.ts'
 import type { Fault } from '../../src/domain/fault.ts'
 import type { BandPattern } from '../../src/domain/flatness.ts'
+import { flatnessSees } from '../../src/domain/flatness-sees.ts'
 import type { InstrumentUse } from '../../src/domain/instrument.ts'
 import type { Judged } from '../../src/domain/judged.ts'
+import type { UnreadableCause } from '../../src/domain/unreadable-cause.ts'
 import { ResultFigure } from '../components/result-figure.tsx'
 import { VerdictMark } from '../components/verdict-mark.tsx'
 import { limitText } from '../figures/limit-text.ts'
@@ -25,6 +27,7 @@ export type FlatnessAnswer = {
 
 export type FlatnessFiguresShown = {
   readonly pattern: BandPattern
+  readonly unreadableCause: UnreadableCause | null
   readonly computed: ComputedFlatness
   /** Null while no face is chosen: its material decides which limit holds. */
   readonly judged: Judged | null
@@ -60,15 +63,16 @@ const Asked: FC<{ text: string }> = ({ text }) => (
 const Figures: FC<{ shown: FlatnessFiguresShown }> = ({ shown }) => {
   const { flatnessUm } = shown.computed
   const { flatness: w, trade } = words
-  if (flatnessUm === null) return <Unreadable />
+  if (flatnessUm === null) return <Unreadable cause={shown.unreadableCause} />
   const { judged } = shown
   const limit = judged?.limit ?? null
   const value = uncertainParts('flatness', flatnessUm, shown.computed.uncertainty)
+  const { name } = words.flatnessSees[flatnessSees(shown.computed.method)]
   const isShort = shown.readCount < shown.requiredCount
   return (
     <>
       <ResultFigure
-        label={w.answerTitle}
+        label={name}
         value={value.value}
         doubt={value.doubt}
         unit={value.unit}
@@ -83,14 +87,17 @@ const Figures: FC<{ shown: FlatnessFiguresShown }> = ({ shown }) => {
   )
 }
 
-const Unreadable: FC = () => (
-  <>
-    <p class="result-label">{words.flatness.answerTitle}</p>
-    <p class="lead strong">{words.trade.form.unreadable}</p>
-    <p class="result-verdict">
-      <VerdictMark verdict="fail" word={words.trade.verdict.fail} size="large" />
-    </p>
-    <p>{words.trade.why.unreadable}</p>
-    <p class="small">{words.flatness.unreadableAdvice}</p>
-  </>
-)
+const Unreadable: FC<{ cause: UnreadableCause | null }> = ({ cause }) => {
+  const { flatness: w, trade } = words
+  return (
+    <>
+      <p class="result-label">{w.answerTitle}</p>
+      <p class="lead strong">{trade.form.unreadable}</p>
+      <p class="result-verdict">
+        <VerdictMark verdict="fail" word={trade.verdict.fail} size="large" />
+      </p>
+      <p>{trade.why.unreadable}</p>
+      <p class="small">{cause === null ? w.unreadableAdvice : w.causeAdvice[cause]}</p>
+    </>
+  )
+}

@@ -13,9 +13,11 @@ export function flatnessSentence(fault: Fault, pattern: string): string {
   return straightSentence(fault, pattern) ?? ownSentence(fault, flatnessWords.faults)
 }
 
+const cardFields = ['faceId', 'condition', 'pattern', 'ringCentre', 'unreadableCause']
+
 /** The element that a fault belongs to, for the links above the form. */
 export function flatnessFieldId(field: string): string {
-  if (['faceId', 'condition', 'pattern', 'ringCentre'].includes(field)) return `${field}-1`
+  if (cardFields.includes(field)) return `${field}-1`
   // A list as a whole (a saddle read one way only) is mended in its second part.
   const [, index = '1', name = 'bands'] = /^readings(?:\[(\d+)\](?:\.(\w+))?)?$/.exec(field) ?? []
   if (!field.startsWith('readings')) return field

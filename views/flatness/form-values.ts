@@ -14,6 +14,7 @@ export type FlatnessFormValues = {
   readonly condition: string
   readonly pattern: string
   readonly ringCentre: string
+  readonly unreadableCause: string
   readonly readings: readonly DirectionValues[]
   readonly lampInstrumentId: string
   readonly opticalFlatInstrumentId: string

@@ -1,5 +1,6 @@
 import type { FC } from 'hono/jsx'
 import { type BandPattern, bandPatterns } from '../../src/domain/flatness.ts'
+import { unreadableCauses } from '../../src/domain/unreadable-cause.ts'
 import { bandPicture } from '../../src/plots/band-picture.ts'
 import type { Drawing } from '../../src/plots/drawing.ts'
 import { ChoiceCards } from '../components/choice-cards.tsx'
@@ -47,6 +48,25 @@ export const RingQuestion: FC<{ value: string }> = ({ value }) => (
         { value: 'low', label: words.trade.ringCentre.low },
         { value: '', label: words.flatness.ringNotKnown },
       ]}
+    />
+  </div>
+)
+
+/** Asked of an unreadable face only; the style sheet hides it beside another pattern. */
+export const CauseQuestion: FC<{ value: string; error?: string | undefined }> = (props) => (
+  <div class="unreadable-advice stack">
+    <p class="notice notice-note">{words.flatness.unreadableAdvice}</p>
+    <ChoiceCards
+      name="unreadableCause"
+      legend={words.flatness.cause}
+      hint={words.flatness.causeHint}
+      value={props.value}
+      error={props.error}
+      choices={unreadableCauses.map((cause) => ({
+        value: cause,
+        label: words.trade.unreadableCause[cause],
+        detail: words.flatness.causeAdvice[cause],
+      }))}
     />
   </div>
 )

@@ -8,6 +8,7 @@ import { customersWords } from './en/customers.ts'
 import { decisionWords } from './en/decision.ts'
 import { exceptionsWords } from './en/exceptions.ts'
 import { flatnessWords } from './en/flatness.ts'
+import { flatnessSeesWords } from './en/flatness-sees.ts'
 import { inspectionWords } from './en/inspection.ts'
 import { instrumentsWords } from './en/instruments.ts'
 import { limitFormsWords } from './en/limit-forms.ts'
@@ -38,6 +39,7 @@ export const words = {
   customers: customersWords,
   exceptions: exceptionsWords,
   flatness: flatnessWords,
+  flatnessSees: flatnessSeesWords,
   recording: recordingWords,
   inspection: inspectionWords,
   certificates: certificatesWords,

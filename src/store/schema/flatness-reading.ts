@@ -3,6 +3,7 @@ import type { BandPattern, ReadingCondition } from '../../domain/flatness.ts'
 import type { FlatnessBudgetInput } from '../../domain/flatness-budget-input.ts'
 import type { InstrumentUse } from '../../domain/instrument.ts'
 import type { Uncertainty } from '../../domain/uncertainty.ts'
+import type { UnreadableCause } from '../../domain/unreadable-cause.ts'
 
 export const flatnessReading = sqliteTable('flatness_reading', {
   id: integer('id').primaryKey(),
@@ -33,4 +34,5 @@ export const flatnessReading = sqliteTable('flatness_reading', {
   recordedAt: text('recorded_at').notNull(),
   uncertainty: text('uncertainty', { mode: 'json' }).$type<Uncertainty>(),
   budgetInput: text('budget_input', { mode: 'json' }).$type<FlatnessBudgetInput>(),
+  unreadableCause: text('unreadable_cause').$type<UnreadableCause>(),
 })

@@ -53,7 +53,7 @@ export const responseSchemas: Readonly<Record<string, unknown>> = {
   apiCreateWorkOrderAnswer: answer({ id: whole, number: text, stage: text }),
   apiShowWorkOrderAnswer: answer({ id: whole, number: text, stage: text }),
   apiListWorkOrdersAnswer: answer({ items: list({}), nextCursor: { type: ['string', 'null'] } }),
-  apiCreateFlatnessReadingAnswer: answer({ id: whole, bandHeightUm: num() }),
+  apiCreateFlatnessReadingAnswer: answer({ id: whole, bandHeightUm: num(), sees: text }),
   apiCreateStaticTestAnswer: answer({ id: whole, leakPaM3PerS: num(), pressureDropKPa: num() }),
   apiCreateMeasuredValueAnswer: answer({
     id: whole,

@@ -9,6 +9,7 @@ import type { receiptFields } from '../../domain/parse-receipt.ts'
 import { arrangements, componentKinds } from '../../domain/seal.ts'
 import { services } from '../../domain/service.ts'
 import { staticTestBounds, testSections } from '../../domain/static-test.ts'
+import { unreadableCauses } from '../../domain/unreadable-cause.ts'
 import { decontaminationStates } from '../../domain/work-order.ts'
 import { decisionRules } from '../../science/acceptance/decision-rule.ts'
 import { lampIds } from '../../science/optics/lamps.ts'
@@ -151,6 +152,7 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
       lamp: oneOf(lampIds),
       pattern: oneOf(bandPatterns),
       ringCentre: oneOf(['high', 'low']),
+      unreadableCause: oneOf(unreadableCauses),
       readings: list(reading, flatnessBounds.directionCount),
       viewingAngleDeg: num(flatnessBounds.viewingAngleDeg),
       wavelengthNm: num(countedFlatnessBounds.wavelengthNm),

@@ -68,6 +68,7 @@ function outcomeOf(
   return {
     kind: 'figures',
     pattern: figures.pattern,
+    unreadableCause: figures.unreadableCause,
     computed,
     judged: face === undefined ? null : judgeFlatness({ ...computed, componentId: face.id }, desk),
     readCount: directionCount(figures.directions),

@@ -82,6 +82,18 @@ describe('records of the machine interface', () => {
     expect(shown.missing).toEqual([])
   })
 
+  test('say what the method of a reading sees, and keep why a face was not readable', async () => {
+    const { order, post, reading } = setUp()
+    const path = `${order}/flatness-readings`
+    expect((await post(path, reading())).body.sees).toBe('taper')
+    const unreadable = { pattern: 'unreadable', readings: undefined, unreadableCause: 'wet' }
+    const made = await post(path, reading('rotating-face', unreadable))
+    expect(made.status, JSON.stringify(made.body)).toBe(201)
+    expect(made.body).toMatchObject({ flatnessUm: null, bands: null, unreadableCause: 'wet' })
+    const wrong = { ...unreadable, unreadableCause: 'tired' }
+    expect((await post(path, reading('rotating-face', wrong))).status).toBe(422)
+  })
+
   test('answer the same for the same key and body, and refuse another body', async () => {
     const { order, post, reading, count } = setUp()
     const path = `${order}/flatness-readings`

@@ -1,4 +1,5 @@
 import type { BandPattern } from '../../../src/domain/flatness.ts'
+import type { UnreadableCause } from '../../../src/domain/unreadable-cause.ts'
 
 const choosePattern = 'Choose what the bands look like.'
 
@@ -47,6 +48,18 @@ export const flatnessWords = {
   ringNotKnown: 'Not found out',
   unreadableAdvice:
     'Clean and dry the face and the flat, let both come to one temperature, and read again. You may record the face as unreadable; that is never a pass.',
+  cause: 'Why can’t it be read?',
+  causeHint: 'Recorded with the reading, and printed. What to do about it stands beside each.',
+  causeAdvice: {
+    matte:
+      'A matte face scatters the light. Polish it for the reading and matte it again afterwards, or measure it another way.',
+    dirty: 'Clean face and flat, blow the dust off, and lower the flat again.',
+    wet: 'Dry both. Liquid in the gap makes bands of another height, so counting them would be wrong.',
+    'gap-too-wide':
+      'Something holds the flat off: look for dust or a burr. Press lightly until bands appear.',
+    other: 'Write what you see into the note below.',
+  } satisfies Readonly<Record<UnreadableCause, string>>,
+  unreadableBecause: (cause: string) => `Why it could not be read: ${cause.toLowerCase()}.`,
   countAlong: (directionDeg: string) => `How many bands along ${directionDeg}°?`,
   countHint:
     'Lay a straight line through both ends of one band and count the other bands it cuts, to the quarter. Rings: count from the middle to the edge. S-shape: add its two bends. Edge or spot: count the hook or the kink.',
@@ -139,7 +152,6 @@ export const flatnessWords = {
   lampUsed: 'Lamp',
   directions: (read: number, required: number) =>
     `${read} of ${required} directions read. The hand-over asks for ${required}.`,
-  sees: 'A count along lines sees how the face is bowed, and little of waves around it.',
   faults: {
     'faceId empty': 'Choose the face.',
     'condition empty': 'Choose as found or as left.',

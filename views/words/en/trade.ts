@@ -22,6 +22,7 @@ import type {
   PressureUnit,
   TestSection,
 } from '../../../src/domain/static-test.ts'
+import type { UnreadableCause } from '../../../src/domain/unreadable-cause.ts'
 import type { DecontaminationState } from '../../../src/domain/work-order.ts'
 import type { OverallVerdict } from '../../../src/domain/worst-verdict.ts'
 import type { LampId } from '../../../src/science/optics/lamps.ts'
@@ -111,6 +112,13 @@ export const tradeWords = {
     high: 'Middle stands high',
     low: 'Middle lies low',
   } satisfies Words<NonNullable<FlatnessReading['ringCentre']>>,
+  unreadableCause: {
+    matte: 'Face too matte',
+    dirty: 'Dirt or dust',
+    wet: 'Wet',
+    'gap-too-wide': 'Gap too wide',
+    other: 'Something else',
+  } satisfies Words<UnreadableCause>,
   condition: {
     'as-found': 'As found',
     'as-left': 'As left',
