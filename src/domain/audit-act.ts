@@ -21,6 +21,8 @@ export const auditActs = [
   'correct-static-test',
   'add-measured-value',
   'correct-measured-value',
+  'add-lap-cycle',
+  'correct-lap-cycle',
   'agree-rule',
   'ask-use-exception',
   'answer-use-exception',

@@ -10,6 +10,7 @@ export function didTheWork(evidence: Evidence, userId: number, handOver: HandOve
     ...evidence.flatnessReadings,
     ...evidence.staticTests,
     ...evidence.measuredValues,
+    ...evidence.lapCycles,
   ]
   return records.some((one) => one.recordedById === userId) || handOver?.byId === userId
 }

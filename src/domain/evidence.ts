@@ -4,6 +4,7 @@ import type { Customer } from './customer.ts'
 import type { Doubt } from './doubt.ts'
 import type { Equipment } from './equipment.ts'
 import type { FlatnessReading } from './flatness.ts'
+import type { LapCycle } from './lap-cycle.ts'
 import type { LimitSet } from './limit-set.ts'
 import type { MeasuredValue } from './measured-value.ts'
 import type { Decision, HandOver } from './release.ts'
@@ -23,6 +24,9 @@ export type Evidence = {
   readonly flatnessReadings: readonly FlatnessReading[]
   readonly staticTests: readonly StaticTest[]
   readonly measuredValues: readonly MeasuredValue[]
+  readonly lapCycles: readonly LapCycle[]
+  /** Of the orders of this seal before it. */
+  readonly earlierLapCycles: readonly LapCycle[]
   readonly concessions: readonly Concession[]
   /** Of every record of the order that an instrument found out of tolerance was used for. */
   readonly doubts: readonly Doubt[]

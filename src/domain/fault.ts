@@ -39,6 +39,7 @@ export type FaultKind =
   | 'out-of-range-instrument'
   | 'no-such-fault'
   | 'not-above-start'
+  | 'after-above-before'
   | 'no-unit'
   | 'error-beyond'
   | 'file-empty'

@@ -4,7 +4,9 @@ import { latestHandOver } from './latest-hand-over.ts'
 import { listConcessions } from './list-concessions.ts'
 import { listDecisions } from './list-decisions.ts'
 import { listDoubts } from './list-doubts.ts'
+import { listEarlierLapCycles } from './list-earlier-lap-cycles.ts'
 import { listFlatnessReadings } from './list-flatness-readings.ts'
+import { listLapCycles } from './list-lap-cycles.ts'
 import { listMeasuredValues } from './list-measured-values.ts'
 import { listStageChanges } from './list-stage-changes.ts'
 import { listStaticTests } from './list-static-tests.ts'
@@ -34,6 +36,8 @@ export function readEvidence(store: Store, workOrderId: number): Evidence {
       flatnessReadings: listFlatnessReadings(store, workOrderId),
       staticTests: listStaticTests(store, workOrderId),
       measuredValues: listMeasuredValues(store, workOrderId),
+      lapCycles: listLapCycles(store, workOrderId),
+      earlierLapCycles: listEarlierLapCycles(store, workOrder),
       concessions: listConcessions(store, workOrderId),
       doubts: listDoubts(store, workOrderId),
       stageChanges: listStageChanges(store, workOrderId),

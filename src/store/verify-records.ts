@@ -3,6 +3,7 @@ import type { AuditAct } from '../domain/audit-act.ts'
 import type { RecordFault } from '../domain/store-fault.ts'
 import { fileHash } from './file-hash.ts'
 import { listFlatnessReadings } from './list-flatness-readings.ts'
+import { listLapCycles } from './list-lap-cycles.ts'
 import { listMeasuredValues } from './list-measured-values.ts'
 import { listStaticTests } from './list-static-tests.ts'
 import type { Store } from './open.ts'
@@ -58,6 +59,12 @@ const measuredValue: Witness = {
     listMeasuredValues(store, Number(workOrderId)).find((one) => one.id === id),
   mayChange: ['replacedById'],
 }
+const lapCycle: Witness = {
+  table: 'lap_cycle',
+  find: (store, { id, workOrderId }) =>
+    listLapCycles(store, Number(workOrderId)).find((one) => one.id === id),
+  mayChange: ['replacedById'],
+}
 const decided: Witness = {
   table: 'decision',
   find: ({ db }, { id }) => db.select().from(decision).where(eq(decision.id, id)).get(),
@@ -101,6 +108,8 @@ const witnesses: Readonly<Partial<Record<AuditAct, Witness>>> = {
   'correct-static-test': staticTest,
   'add-measured-value': measuredValue,
   'correct-measured-value': measuredValue,
+  'add-lap-cycle': lapCycle,
+  'correct-lap-cycle': lapCycle,
   release: decided,
   refuse: decided,
   'agree-rule': {

@@ -45,6 +45,7 @@ const writtenBy = {
   flatness_reading: ['add-flatness-reading', 'correct-flatness-reading'],
   static_test: ['add-static-test', 'correct-static-test'],
   measured_value: ['add-measured-value', 'correct-measured-value'],
+  lap_cycle: ['add-lap-cycle', 'correct-lap-cycle'],
   use_exception: ['ask-use-exception'],
   use_exception_answer: ['answer-use-exception'],
   doubt_answer: ['answer-doubt'],

@@ -9,6 +9,7 @@ import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
 import { addHandOver } from '../../src/store/add-hand-over.ts'
 import { addInstrument } from '../../src/store/add-instrument.ts'
 import { addInstrumentFile } from '../../src/store/add-instrument-file.ts'
+import { addLapCycle } from '../../src/store/add-lap-cycle.ts'
 import { addLimitSet } from '../../src/store/add-limit-set.ts'
 import { addLimitSetStep } from '../../src/store/add-limit-set-step.ts'
 import { addMeasuredValue } from '../../src/store/add-measured-value.ts'
@@ -48,6 +49,7 @@ import { failAtStatement, InjectedFault } from '../support/fail-at-statement.ts'
 import { openImage } from '../support/open-test-store.ts'
 import {
   doTheWork,
+  freshCycle,
   freshReading,
   freshRelease,
   freshTest,
@@ -235,6 +237,13 @@ const cases: Readonly<Record<string, Case>> = {
   'add-measured-value': {
     act: (store, shop) =>
       addMeasuredValue(store, freshValue(shop, shop.lamp, onFace(shop)), actorOf(shop.cast.tess)),
+  },
+  'add-lap-cycle': {
+    before: (shop) => addLapCycle(shop.store, freshCycle(shop), actorOf(shop.cast.tess)),
+    act: (store, shop) => {
+      const correction = { replacesId: 1, reason: 'misread', stockUm: 12 }
+      addLapCycle(store, freshCycle(shop, correction), actorOf(shop.cast.tess))
+    },
   },
   'agree-customer-rule': {
     act: (store, { customer, cast }) =>

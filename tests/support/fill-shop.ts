@@ -5,6 +5,7 @@ import { addConcession } from '../../src/store/add-concession.ts'
 import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
 import { addHandOver } from '../../src/store/add-hand-over.ts'
 import { addInstrumentFile } from '../../src/store/add-instrument-file.ts'
+import { addLapCycle } from '../../src/store/add-lap-cycle.ts'
 import { addLimitSet } from '../../src/store/add-limit-set.ts'
 import { addLimitSetStep } from '../../src/store/add-limit-set-step.ts'
 import { addMeasuredValue } from '../../src/store/add-measured-value.ts'
@@ -22,6 +23,7 @@ import { actorOf, operator } from './cast.ts'
 import {
   anotherOrder,
   doTheWork,
+  freshCycle,
   freshReading,
   freshTest,
   freshValue,
@@ -79,7 +81,7 @@ function askAndAnswer({ store, cast, gauge }: Shop, { id: workOrderId }: WorkOrd
 
 /**
  * A shop with a row in every table of records: one order released with its certificate, one
- * refused, corrected and handed over again. The newest reading, test and value are corrections, and
+ * refused, corrected and handed over again. The newest reading, test, value and cycle are corrections, and
  * the newest limit set is used by nobody yet.
  */
 export function fillShop(shop: Shop = buildShop()): Shop {
@@ -101,6 +103,15 @@ export function fillShop(shop: Shop = buildShop()): Shop {
     freshTest(shop, { ...of, replacesId: leak.id, reason: 'gauge misread' }),
     tess,
   )
+  const lapped = addLapCycle(store, freshCycle(shop, { ...of, stockUm: 9 }), tess)
+  const stock = {
+    stockUm: 12,
+    heightBeforeMm: 2.9,
+    heightAfterMm: 2.888,
+    plateForm: 'flat',
+  } as const
+  const lap = { ...of, ...stock, replacesId: lapped.id, reason: 'heights read again' }
+  addLapCycle(store, freshCycle(shop, lap), tess)
   const dial = addInCalibration(store, { kind: 'dial-indicator', number: 'D-01' })
   const misread = addMeasuredValue(store, freshValue(shop, dial, of), tess)
   const value = { ...of, replacesId: misread.id, reason: 'needle turned twice' }

@@ -3,6 +3,7 @@ import { certificateRecord } from '../../src/domain/certificate-record.ts'
 import type { FlatnessReading } from '../../src/domain/flatness.ts'
 import type { Instrument } from '../../src/domain/instrument.ts'
 import { instrumentUse } from '../../src/domain/instrument-use.ts'
+import type { NewLapCycle } from '../../src/domain/lap-cycle.ts'
 import type { MeasuredValue } from '../../src/domain/measured-value.ts'
 import type { Decision, HandOver } from '../../src/domain/release.ts'
 import type { FaceKind } from '../../src/domain/seal.ts'
@@ -22,6 +23,7 @@ import { readEvidence } from '../../src/store/read-evidence.ts'
 import { type Release, release } from '../../src/store/release.ts'
 import { reserveCertificateNumber } from '../../src/store/reserve-certificate-number.ts'
 import { buildFlatnessReading } from './build-flatness-reading.ts'
+import { buildLapCycle } from './build-lap-cycle.ts'
 import { buildMeasuredValue } from './build-measured-value.ts'
 import { newWorkOrder, type Shop } from './build-shop.ts'
 import { buildStaticTest } from './build-static-test.ts'
@@ -101,6 +103,23 @@ export function freshValue(
     workOrderId: shop.workOrder.id,
     instrumentId: dial.id,
     instrument: instrumentUse(dial, day),
+    ...changes,
+  })
+  return fresh
+}
+
+/** A cycle of the rotating face of which nothing but the plate is known, ready to be stored. */
+export function freshCycle(shop: Shop, changes: Partial<NewLapCycle> = {}): NewLapCycle {
+  const {
+    id: _1,
+    recordedById: _2,
+    recordedByName: _3,
+    recordedAt: _4,
+    replacedById: _5,
+    ...fresh
+  } = buildLapCycle({
+    workOrderId: shop.workOrder.id,
+    componentId: shop.seal.components.find((one) => one.kind === 'rotating-face')!.id,
     ...changes,
   })
   return fresh

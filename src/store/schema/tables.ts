@@ -19,6 +19,7 @@ import { instrument } from './instrument.ts'
 import { instrumentFile } from './instrument-file.ts'
 import { instrumentHolder } from './instrument-holder.ts'
 import { keptAnswer } from './kept-answer.ts'
+import { lapCycle } from './lap-cycle.ts'
 import { limitSet } from './limit-set.ts'
 import { limitSetStep } from './limit-set-step.ts'
 import { limitValue } from './limit-value.ts'
@@ -67,5 +68,6 @@ export const tables = {
   agreedRule,
   concession,
   measuredValue,
+  lapCycle,
   audit,
 } as const

@@ -46,6 +46,7 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
     `${d.number} reads ${instrumentRangeText(d)}, and these readings are beyond that. Check them, choose another, or ask an inspector for an exception.`,
   'no-such-fault': (d) =>
     `That is not so for ${d.number} today: it needs no such exception. Choose what stands against it.`,
+  'after-above-before': () => 'A face is no higher after lapping than before. Check both heights.',
   'not-above-start': () => 'The end of the range must lie above its beginning.',
   'no-unit': () =>
     'The record of the instrument says no unit, so a number would say nothing. Write it into the note.',

@@ -258,6 +258,8 @@ export const tradeWords = {
     'correct-static-test': 'corrected a static test',
     'add-measured-value': 'recorded a measured value',
     'correct-measured-value': 'corrected a measured value',
+    'add-lap-cycle': 'recorded a lap cycle',
+    'correct-lap-cycle': 'corrected a lap cycle',
     'agree-rule': 'agreed on a decision rule',
     'ask-use-exception': 'asked for an exception for an instrument',
     'answer-use-exception': 'answered about an exception for an instrument',
