@@ -129,6 +129,7 @@ async function bundle() {
       main: join(built, 'src/main.js'),
       admin: join(built, 'src/admin/admin.js'),
       'monte-carlo': join(built, 'src/workers/monte-carlo.js'),
+      photo: join(built, 'src/workers/photo.js'),
     },
     outdir: join(built, 'run'),
     bundle: true,
@@ -138,7 +139,7 @@ async function bundle() {
     target: 'node24',
     logLevel: 'warning',
     // These bring a binary or read files of their own beside their code.
-    external: ['better-sqlite3', '@node-rs/argon2', 'pdfkit'],
+    external: ['better-sqlite3', '@node-rs/argon2', 'pdfkit', 'sharp'],
   })
 }
 

@@ -32,6 +32,7 @@ const packages: Readonly<Record<string, readonly string[]>> = {
   pdfkit: ['reports'],
   uqr: ['reports', 'src/plots'],
   '@node-rs/argon2': ['src/web', 'fixtures'],
+  sharp: ['src/workers'],
 }
 
 let modules: readonly IModule[] = []
