@@ -6,6 +6,7 @@ import type {
   CertifiedFlatness,
   CertifiedStaticTest,
 } from '../src/domain/certified-results.ts'
+import { flatnessSees } from '../src/domain/flatness-sees.ts'
 import { type MeasuredPair, measuredPairs } from '../src/domain/measured-pairs.ts'
 import { coverageFactorText } from '../src/domain/uncertain-figure.ts'
 import type { VerdictKind } from '../src/plots/verdict-shape.ts'
@@ -68,8 +69,10 @@ function faceLine(face: CertifiedFace): Line {
 
 function flatnessText(reading: CertifiedFlatness | null): string {
   if (reading === null) return words.chrome.notMeasured
-  const { flatnessUm } = reading
-  return flatnessUm === null ? words.chrome.unreadable : `${flatnessUm.text} ${trade.unit.um}`
+  const { flatnessUm, method } = reading
+  if (flatnessUm === null) return words.chrome.unreadable
+  const { short } = words.flatnessSees[flatnessSees(method)]
+  return `${flatnessUm.text} ${trade.unit.um} ${short}`
 }
 
 function testLine(test: CertifiedStaticTest): Line {

@@ -1,13 +1,19 @@
 import type { CertifiedResult } from '../../src/domain/certified-decision.ts'
+import { flatnessSees } from '../../src/domain/flatness-sees.ts'
 import { certificateWords } from '../../views/words/en/certificate.ts'
 import { certificateDecisionWords as words } from '../../views/words/en/certificate-decisions.ts'
+import { flatnessSeesWords } from '../../views/words/en/flatness-sees.ts'
 
 const { item, results } = certificateWords
 
-/** What a result is of, and where: `Flatness, stationary seat`. */
+/** What a result is of, and where: `Leak rate, whole seal`. */
 export function resultName(result: CertifiedResult): string {
   const place = placeName(result)
-  const name = words.characteristics[result.characteristic]
+  const { characteristic, method } = result
+  const name =
+    characteristic === 'flatness'
+      ? flatnessSeesWords[flatnessSees(method)].name
+      : words.characteristics[characteristic]
   return place === undefined ? name : `${name}, ${place}`
 }
 

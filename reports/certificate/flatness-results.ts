@@ -5,8 +5,11 @@ import type {
   CertifiedLimit,
   Figure,
 } from '../../src/domain/certified-results.ts'
+import { flatnessSees } from '../../src/domain/flatness-sees.ts'
 import { bandPicture } from '../../src/plots/band-picture.ts'
 import { certificateWords } from '../../views/words/en/certificate.ts'
+import { flatnessSeesWords } from '../../views/words/en/flatness-sees.ts'
+import { tradeWords } from '../../views/words/en/trade.ts'
 import type { Block, Cell, Line } from '../document.ts'
 import { printMaterial } from './item.ts'
 import { limitCell, limitPicture, verdictLine } from './limit-cell.ts'
@@ -74,11 +77,18 @@ function readingCell(reading: CertifiedFlatness | null): Cell {
 function figureLines(reading: CertifiedFlatness): readonly Line[] {
   const { flatnessUm, flatnessUin, bands, expandedUncertaintyUm, coverageFactor } = reading
   if (flatnessUm === null || flatnessUin === null || bands === null) {
-    return [{ text: words.unreadable, style: 'value' }, { text: words.reasons.unreadable }]
+    const { unreadableCause: cause } = reading
+    return [
+      { text: words.unreadable, style: 'value' },
+      { text: words.reasons.unreadable },
+      ...(cause == null ? [] : [{ text: tradeWords.unreadableCause[cause].toLowerCase() }]),
+    ]
   }
   return [
     { text: words.um(flatnessUm.text), style: 'value' },
-    { text: words.uin(flatnessUin.text) },
+    {
+      text: `${words.uin(flatnessUin.text)}, ${flatnessSeesWords[flatnessSees(reading.method)].short}`,
+    },
     { text: words.bands(bands.text, lampName(reading)) },
     { text: words.form(words.forms[reading.form] ?? reading.form) },
     {

@@ -1,10 +1,13 @@
 import type { CertificateRecord, CertifiedCorrection } from '../../src/domain/certificate.ts'
 import type { CertifiedMeasuredValue } from '../../src/domain/certified-measured-value.ts'
+import type { CertifiedFlatness } from '../../src/domain/certified-results.ts'
 import { figure } from '../../src/domain/figure.ts'
+import { flatnessSees } from '../../src/domain/flatness-sees.ts'
 import { figureKindOf, measuredFamilies } from '../../src/domain/measured-family.ts'
 import { printedUnit } from '../../src/domain/printed-unit.ts'
 import { certificateWords } from '../../views/words/en/certificate.ts'
 import { certificateDecisionWords } from '../../views/words/en/certificate-decisions.ts'
+import { flatnessSeesWords } from '../../views/words/en/flatness-sees.ts'
 import type { Block } from '../document.ts'
 import { printMoment } from './print-when.ts'
 
@@ -19,7 +22,7 @@ export function methodBlocks(record: CertificateRecord): readonly Block[] {
   const [test] = record.staticTests
   return [
     { kind: 'heading', text: methods.heading },
-    ...(readings.length === 0 ? [] : [paragraph(methods.flatness(namesOf(readings)))]),
+    ...(readings.length === 0 ? [] : [paragraph(flatnessMethod(readings))]),
     ...(test === undefined
       ? []
       : [paragraph(methods.static(namesOf(record.staticTests), test.leakTemperatureC.text))]),
@@ -29,6 +32,15 @@ export function methodBlocks(record: CertificateRecord): readonly Block[] {
     { kind: 'subheading', text: methods.ruleHeading },
     ...ruleBlocks(record),
   ]
+}
+
+/** How bands were read, and what such a figure of flatness sees. */
+function flatnessMethod(readings: readonly CertifiedFlatness[]): string {
+  const sights = [...new Set(readings.map((one) => flatnessSees(one.method)))]
+  return [
+    methods.flatness(namesOf(readings)),
+    ...sights.map((sees) => `${flatnessSeesWords[sees].name}: ${flatnessSeesWords[sees].what}`),
+  ].join(' ')
 }
 
 function paragraph(text: string): Block {

@@ -62,6 +62,7 @@ function certifiedFlatness(reading: FlatnessReading, evidence: Evidence): Certif
     pattern: reading.pattern,
     form: reading.form,
     ringCentre: reading.ringCentre,
+    unreadableCause: reading.unreadableCause,
     directions: reading.directions.map(({ directionDeg, bands, bandsTyped }) => ({
       directionDeg,
       bands,

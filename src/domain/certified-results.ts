@@ -4,6 +4,7 @@ import type { JudgedReason, Verdict } from './judged.ts'
 import type { LimitBasis, PerMmOf } from './limit-set.ts'
 import type { FaceKind } from './seal.ts'
 import type { StaticTestTyped, TestSection } from './static-test.ts'
+import type { UnreadableCause } from './unreadable-cause.ts'
 import type { OverallVerdict } from './worst-verdict.ts'
 
 /** A number as computed, and as printed: what was printed is stored with the record. */
@@ -59,6 +60,8 @@ export type CertifiedFlatness = CertifiedJudgement & {
   readonly pattern: BandPattern
   readonly form: string
   readonly ringCentre: 'high' | 'low' | null
+  /** Absent in records that didn't ask. */
+  readonly unreadableCause?: UnreadableCause | null
   readonly directions: readonly {
     readonly directionDeg: number
     readonly bands: number

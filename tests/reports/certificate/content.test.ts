@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { certificateContent } from '../../../reports/certificate/content.ts'
 import type { Block, PaperDocument } from '../../../reports/document.ts'
+import type { CertifiedFlatness } from '../../../src/domain/certified-results.ts'
 import { certificateWords } from '../../../views/words/en/certificate.ts'
 import { buildMeasuredValue } from '../../support/build-measured-value.ts'
 import {
@@ -11,6 +12,13 @@ import {
 } from '../../support/sample-certificate.ts'
 
 const textOf = (document: PaperDocument): string => JSON.stringify(document.blocks)
+
+/** The same reading of a face that was too matte. */
+function unreadable(reading: CertifiedFlatness | null): CertifiedFlatness | null {
+  if (reading === null) return null
+  const figures = { flatnessUm: null, flatnessUin: null, bands: null }
+  return { ...reading, ...figures, pattern: 'unreadable', unreadableCause: 'matte' }
+}
 
 function blocksOf<K extends Block['kind']>(document: PaperDocument, kind: K) {
   return document.blocks.filter((one): one is Extract<Block, { kind: K }> => one.kind === kind)
@@ -34,8 +42,27 @@ describe('the content of the certificate', () => {
     expect(asLeft?.lines[0]).toEqual({ text: 'Pass', style: 'strong', mark: 'pass' })
     // 4.5 helium bands are 4.5 · 587.5618 nm / 2 = 1.322 µm = 52.0 µin.
     expect(asFound?.lines.map((one) => one.text)).toEqual(
-      expect.arrayContaining(['1.322 µm', '52.0 µin', '4.50 helium bands', 'form: convex']),
+      expect.arrayContaining([
+        '1.322 µm',
+        '52.0 µin, by line count',
+        '4.50 helium bands',
+        'form: convex',
+      ]),
     )
+  })
+
+  it('calls a line count one, says what it sees, and never the flatness of a face', () => {
+    const text = textOf(certificateContent(ordinaryRecord()))
+    expect(text).toContain('Flatness by line count, stationary seat')
+    expect(text).toContain('it is no figure of the whole surface')
+    expect(text).not.toContain('"Flatness, stationary seat"')
+  })
+
+  it('says why a face could not be read, where that was kept', () => {
+    const record = ordinaryRecord()
+    const faces = record.faces.map((face) => ({ ...face, asFound: unreadable(face.asFound) }))
+    const text = textOf(certificateContent({ ...record, faces }))
+    expect(text).toContain('face too matte')
   })
 
   it('has as many cells in every row as the table has columns, and a picture says what it shows', () => {
