@@ -15,6 +15,7 @@ import { EvidenceResults } from './evidence-results.tsx'
 import { numberText } from './figures/number-text.ts'
 import { dayText } from './figures/time-text.ts'
 import { Page } from './page.tsx'
+import { ReaderSpreads } from './reader-spreads.tsx'
 import { RecordCorrections } from './record-corrections.tsx'
 import { words } from './words/en.ts'
 
@@ -55,6 +56,7 @@ export const EvidencePage: FC<EvidencePageProps> = (props) => {
         </section>
         <Doubts doubts={evidence.doubts} />
         <EvidenceResults {...props} />
+        <ReaderSpreads evidence={evidence} />
         <div class="split">
           <div class="stack">
             <RecordCorrections corrections={record.corrections} />

@@ -3,6 +3,7 @@ import type { Fault } from '../src/domain/fault.ts'
 import { readingConditions } from '../src/domain/flatness.ts'
 import type { FlatnessBudgetInput } from '../src/domain/flatness-budget-input.ts'
 import type { Limit } from '../src/domain/limit-set.ts'
+import type { ReaderSpread } from '../src/domain/reader-spreads.ts'
 import type { FaceKind } from '../src/domain/seal.ts'
 import { Button } from './components/button.tsx'
 import { ButtonRow } from './components/button-row.tsx'
@@ -53,6 +54,8 @@ export type FlatnessForm = {
   readonly replaced: Replaced | null
   /** What the corrected reading states and the form doesn't ask for. */
   readonly carried: FlatnessBudgetInput['repeatability']
+  /** Faces that several people have read: their spread is offered. */
+  readonly spreads: readonly ReaderSpread[]
   /** The page follows a reading that was just recorded. */
   readonly isNext: boolean
 }
@@ -163,7 +166,7 @@ const Questions: FC<{ form: FlatnessForm }> = ({ form }) => {
           faults={faults}
         />
       ))}
-      <MoreFields values={values} faults={faults} choice={form.choice} />
+      <MoreFields values={values} faults={faults} choice={form.choice} spreads={form.spreads} />
       <LimitsAndCautions form={form} />
     </>
   )

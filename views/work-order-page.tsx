@@ -22,6 +22,7 @@ import { OrderTests } from './order-tests.tsx'
 import { OrderValues } from './order-values.tsx'
 import { ownErrorOf } from './own-error-of.ts'
 import { type Frame, Page } from './page.tsx'
+import { ReaderSpreads } from './reader-spreads.tsx'
 import { summaryFaults } from './summary-faults.ts'
 import { words } from './words/en.ts'
 
@@ -89,6 +90,7 @@ export const WorkOrderPage: FC<WorkOrderPageProps> = (props) => {
                 orderNumber={order.number}
                 correctHref={acts.canRecord ? `${base}/flatness/new` : null}
               />
+              <ReaderSpreads evidence={evidence} />
             </section>
             <section id="tests" class="records" aria-labelledby="tests-title">
               <div class="section-head">

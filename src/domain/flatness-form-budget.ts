@@ -3,7 +3,7 @@ import type { Input } from './fields.ts'
 import { type Component, faceMaterials } from './seal.ts'
 
 /** Fields that the form has and the machine interface has not. */
-const formOnly = ['readingHalfWidthOther'] as const
+const formOnly = ['readingHalfWidthOther', 'readerSpread'] as const
 
 /**
  * What the form says about its uncertainty, in the shape that parsing takes. A half width that was

@@ -1,7 +1,10 @@
 import type { FC } from 'hono/jsx'
 import type { Fault } from '../../src/domain/fault.ts'
+import type { ReaderSpread } from '../../src/domain/reader-spreads.ts'
+import { CheckField } from '../components/check-field.tsx'
 import { ChoiceCards } from '../components/choice-cards.tsx'
 import { Field } from '../components/field.tsx'
+import { spreadTexts } from '../reader-spreads.tsx'
 import { words } from '../words/en.ts'
 import type { BowValues, BudgetValues } from './budget-values.ts'
 import { flatnessFieldId, flatnessSentence } from './fault-sentence.ts'
@@ -11,7 +14,8 @@ type Props = { readonly values: BudgetValues; readonly faults: readonly Fault[] 
 const number = { inputMode: 'decimal', width: 'number' } as const
 
 /** What only the reader knows about the count; folded away, since it is as it was last time. */
-export const BudgetFields: FC<Props> = ({ values, faults }) => {
+export const BudgetFields: FC<Props & { readonly spreads: readonly ReaderSpread[] }> = (props) => {
+  const { values, faults, spreads } = props
   const { budget: w } = words.flatness
   const isFaulty = faults.some((one) => isOfBudget(one.field))
   return (
@@ -20,6 +24,7 @@ export const BudgetFields: FC<Props> = ({ values, faults }) => {
       <div class="fold-body stack">
         <p class="field-hint">{w.hint}</p>
         <CountFields values={values} faults={faults} />
+        <SpreadField values={values} faults={faults} spreads={spreads} />
         <ViewFields values={values} faults={faults} />
         <BowFields name="thermal" values={values.thermal} faults={faults} />
         <BowFields name="flatThermal" values={values.flatThermal} faults={faults} />
@@ -60,6 +65,25 @@ const CountFields: FC<Props> = ({ values, faults }) => {
         error={errorOf(faults, 'repeats')}
       />
     </>
+  )
+}
+
+/** Offered where several people have read a face of the order; ticked by nobody but the reader. */
+const SpreadField: FC<Props & { readonly spreads: readonly ReaderSpread[] }> = (props) => {
+  const { values, faults, spreads } = props
+  const { readers: w } = words
+  const error = errorOf(faults, 'readerSpread')
+  const isTicked = values.readerSpread === 'yes'
+  if (spreads.length === 0 && !isTicked) return null
+  return (
+    <CheckField
+      name="readerSpread"
+      value="yes"
+      isChecked={isTicked}
+      label={w.use}
+      hint={`${spreads.map((one) => w.offer(...spreadTexts(one))).join(' ')} ${w.useHint}`}
+      error={error}
+    />
   )
 }
 
@@ -134,6 +158,7 @@ function whole(field: string): string {
 const budgetFields = [
   'readingHalfWidthBands',
   'repeats',
+  'readerSpread',
   'viewingAngleLimitDeg',
   'opticalFlatToleranceUm',
   ...bowNames.flatMap((part) => [`thermal.${part}`, `flatThermal.${part}`]),

@@ -13,6 +13,8 @@ export type BudgetValues = {
   readonly readingHalfWidthOther: string
   /** Counts of one direction again, in one line. */
   readonly repeats: string
+  /** `yes` where the spread of several readers is taken. */
+  readonly readerSpread: string
   readonly viewingAngleLimitDeg: string
   readonly opticalFlatToleranceUm: string
   readonly thermal: BowValues

@@ -1,5 +1,6 @@
 import type { FC } from 'hono/jsx'
 import type { Fault } from '../../src/domain/fault.ts'
+import type { ReaderSpread } from '../../src/domain/reader-spreads.ts'
 import { Field } from '../components/field.tsx'
 import { TextAreaField } from '../components/text-area-field.tsx'
 import { ConfirmBeyond } from '../confirm-beyond.tsx'
@@ -14,7 +15,8 @@ export const MoreFields: FC<{
   values: FlatnessFormValues
   faults: readonly Fault[]
   choice: InstrumentChoice
-}> = ({ values, faults, choice }) => {
+  spreads: readonly ReaderSpread[]
+}> = ({ values, faults, choice, spreads }) => {
   const w = words.flatness
   const common = (name: keyof FlatnessFormValues & string) => ({
     name,
@@ -65,7 +67,7 @@ export const MoreFields: FC<{
           hint={w.angleHint}
         />
       </div>
-      <BudgetFields values={values.budget} faults={faults} />
+      <BudgetFields values={values.budget} faults={faults} spreads={spreads} />
       <ConfirmBeyond faults={faults} typed={values.confirmBeyondWindow} />
       <TextAreaField {...common('note')} label={w.note} rows={2} />
     </section>

@@ -17,6 +17,7 @@ import { limitSetsWords } from './en/limit-sets.ts'
 import { measuredValuesWords } from './en/measured-values.ts'
 import { mySealsWords } from './en/my-seals.ts'
 import { peopleWords } from './en/people.ts'
+import { readersWords } from './en/readers.ts'
 import { recordingWords } from './en/recording.ts'
 import { resultsWords } from './en/results.ts'
 import { signInWords } from './en/sign-in.ts'
@@ -40,6 +41,7 @@ export const words = {
   exceptions: exceptionsWords,
   flatness: flatnessWords,
   flatnessSees: flatnessSeesWords,
+  readers: readersWords,
   recording: recordingWords,
   inspection: inspectionWords,
   certificates: certificatesWords,

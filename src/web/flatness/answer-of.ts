@@ -16,6 +16,7 @@ import { typedText } from '../typed-text.ts'
 import { budgetSoFar } from './budget-so-far.ts'
 import type { FlatnessDesk } from './desk.ts'
 import { dropEmptyDirections } from './drop-empty-directions.ts'
+import { askedSpread, budgetWithSpread, spreadsBeside } from './reader-spread.ts'
 
 /** What can be said of a reading of which perhaps not all is entered yet. */
 export function answerOf(
@@ -31,7 +32,8 @@ export function answerOf(
     .map((one) => useOf(one, { day: today, recordedOn: today, exceptions }))
   const lampId = lampIds.find((id) => id === lamp?.lampId)
   const asked = flatnessFormBudget(dropEmptyDirections(input), desk.components)
-  return { uses, outcome: outcomeOf(asked, desk, { lampId, flat, replaced }) }
+  const spread = askedSpread(input, spreadsBeside(desk, replaced?.id))
+  return { uses, outcome: outcomeOf(asked, desk, { lampId, flat, replaced, asked: spread }) }
 }
 
 function outcomeOf(
@@ -41,10 +43,12 @@ function outcomeOf(
     lampId,
     flat,
     replaced,
+    asked,
   }: {
     readonly lampId: LampId | undefined
     readonly flat: Instrument | undefined
     readonly replaced: FlatnessReading | undefined
+    readonly asked: ReturnType<typeof askedSpread>
   },
 ): FlatnessAnswer['outcome'] {
   const pattern = typedText(input.pattern)
@@ -59,8 +63,10 @@ function outcomeOf(
     const isFirstRead = !parsed.faults.some((one) => one.field.startsWith('readings[0]'))
     return { kind: 'ask', ask: pattern === 'saddle' && isFirstRead ? 'second' : 'count' }
   }
-  const { budget, faults } = budgetSoFar(input)
+  const so = budgetSoFar(input)
+  const faults = [...so.faults, ...asked.faults]
   if (faults.length > 0) return { kind: 'faulty', faults, pattern }
+  const budget = budgetWithSpread(so.budget, asked.spread, { ...parsed.value, lampId })
   const figures = { ...parsed.value, budgetInput: carriedFlatnessBudget(budget, replaced) }
   const known = flat === undefined ? unknownFlat : flatAccuracy(flat, desk.today)
   const computed = computeFlatness(figures, { lampId, ...known })

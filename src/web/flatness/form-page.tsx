@@ -8,6 +8,7 @@ import type { AppContext } from '../context.ts'
 import { frameOf, sendPage } from '../send-page.ts'
 import { answerOf } from './answer-of.ts'
 import type { FlatnessDesk } from './desk.ts'
+import { spreadsBeside } from './reader-spread.ts'
 
 export type Drawn = {
   readonly values: FlatnessFormValues
@@ -38,6 +39,7 @@ export function sendFlatnessForm(
     },
     answer: answerOf(drawn.values, desk, drawn.replaced),
     carried: drawn.replaced?.budgetInput?.repeatability ?? null,
+    spreads: spreadsBeside(desk, drawn.replaced?.id).filter((one) => one.sees === 'taper'),
     isNext: c.req.query('recorded') !== undefined,
   }
   const page = <FlatnessFormPage frame={frameOf(c, ['stepper'])} form={form} />

@@ -1,9 +1,15 @@
 import { FlatnessPreview } from '../../../views/flatness/preview.tsx'
 import { carriedFlatnessBudget } from '../../domain/carried-flatness-budget.ts'
 import { completeFlatnessReading } from '../../domain/complete-flatness-reading.ts'
-import { noFlatnessBudgetInput } from '../../domain/flatness-budget-input.ts'
+import type { NewFlatnessReading } from '../../domain/flatness.ts'
+import {
+  type FlatnessBudgetInput,
+  noFlatnessBudgetInput,
+} from '../../domain/flatness-budget-input.ts'
 import { flatnessFormBudget } from '../../domain/flatness-form-budget.ts'
 import { parseFlatnessReading } from '../../domain/parse-flatness-reading.ts'
+import type { ReaderSpread } from '../../domain/reader-spreads.ts'
+import { lampIds } from '../../science/optics/lamps.ts'
 import { addFlatnessReading } from '../../store/add-flatness-reading.ts'
 import { listFlatnessReadings } from '../../store/list-flatness-readings.ts'
 import { requireOpenOrder } from '../../store/require-open-order.ts'
@@ -20,6 +26,7 @@ import { type FlatnessDesk, openFlatnessDesk } from './desk.ts'
 import { dropEmptyDirections } from './drop-empty-directions.ts'
 import { sendFlatnessForm } from './form-page.tsx'
 import { freshValues, valuesOfInput, valuesOfReading } from './form-values.ts'
+import { askedSpread, budgetWithSpread, spreadsBeside } from './reader-spread.ts'
 
 export function newFlatnessReading(c: AppContext): Promise<Response> {
   const { store, randomBytes } = c.var.shop
@@ -58,12 +65,14 @@ export async function createFlatnessReading(c: AppContext): Promise<Response> {
   const own = ownFields(input, 'after')
   const asked = flatnessFormBudget(dropEmptyDirections(own), desk.components)
   const parsed = parseFlatnessReading(asked, desk)
-  const readings = listFlatnessReadings(store, desk.workOrder.id)
-  if (!parsed.ok) {
+  const { flatnessReadings: readings } = desk
+  const replacedId = readings.find((one) => String(one.id) === typedText(own.replacesId))?.id
+  const { spread, faults } = askedSpread(own, spreadsBeside(desk, replacedId))
+  if (!parsed.ok || faults.length > 0) {
     return sendFlatnessForm(c, desk, {
       values: valuesOfInput(own),
       formKey: typedText(input.formKey),
-      faults: parsed.faults,
+      faults: [...(parsed.ok ? [] : parsed.faults), ...faults],
       replaced: replacedRecord(readings, typedText(own.replacesId)),
     })
   }
@@ -71,7 +80,8 @@ export async function createFlatnessReading(c: AppContext): Promise<Response> {
     const { replacesId } = parsed.value
     const replaced = readings.find((one) => one.id === replacesId)
     const entered = parsed.value.budgetInput ?? noFlatnessBudgetInput
-    const budgetInput = carriedFlatnessBudget(entered, replaced)
+    const stated = withSpread(desk, entered, spread, parsed.value)
+    const budgetInput = carriedFlatnessBudget(stated, replaced)
     const reading = { ...parsed.value, budgetInput, workOrderId: desk.workOrder.id }
     const { faceKind: _, ...fresh } = completeFlatnessReading(reading, desk)
     addFlatnessReading(store, fresh, actor(c))
@@ -85,4 +95,16 @@ function whereNext(desk: FlatnessDesk, componentId: number, after: string): stri
   const other = desk.faces.find((one) => one.id !== componentId)
   if (after !== 'other-face' || other === undefined) return `${order}?recorded=flatness`
   return `${order}/flatness/new?face=${other.id}&recorded=flatness`
+}
+
+/** The lamp is one of the table: parsing saw to it. */
+function withSpread(
+  desk: FlatnessDesk,
+  entered: FlatnessBudgetInput,
+  spread: ReaderSpread | null,
+  read: Pick<NewFlatnessReading, 'lampInstrumentId' | 'pattern' | 'viewingAngleDeg'>,
+): FlatnessBudgetInput {
+  const lamp = desk.instruments.find((one) => one.id === read.lampInstrumentId)
+  const lampId = lampIds.find((id) => id === lamp?.lampId)
+  return lampId === undefined ? entered : budgetWithSpread(entered, spread, { ...read, lampId })
 }

@@ -163,6 +163,10 @@ export const flatnessWords = {
     'readings too-few': 'A saddle is the sum of two directions: enter both counts.',
     'readings empty': 'Enter the count.',
     'repeats too-few': 'Enter two counts or more, or none.',
+    'readerSpread not-known':
+      'Fewer than two people have read this face in this condition since it was last lapped: there is no spread to take. Take the tick away.',
+    'readerSpread one-of-two':
+      'Take either the counts made again or the spread of the readers, not both.',
     'repeats above': 'Enter at most 24 counts.',
     'deltaK empty': 'Enter the difference in temperature, or clear what stands beside it.',
     'thicknessMm empty': 'Enter the thickness: a thin ring bows more.',
