@@ -2,6 +2,8 @@ import type { PhotoRefusal, PhotoRefusalReason } from './photo-refusal.ts'
 
 /** What the gates ask about a fit. */
 export interface FitFigures {
+  /** Swing of the light before the fit, and of the fitted bands, relative to the mean light. */
+  readonly lightSwing: number
   readonly swing: number
   readonly spread: number
   readonly explained: number
@@ -23,7 +25,7 @@ export interface FitFigures {
  * @param figures of the fit
  * @returns the first gate that does not hold, with the figure and its limit; null when all hold
  * Source: limits chosen on synthetic photographs, no published source.
- * @example judgeReading({ swing: 0.01, spread: 0.01, explained: 0.1, usableShare: 1,
+ * @example judgeReading({ lightSwing: 0.01, swing: 0.01, spread: 0.01, explained: 0.1, usableShare: 1,
  *   explainedShare: 0, edgeShare: 0, tiltBands: 6, pixelsPerBand: 50, flatnessBands: 1,
  *   expandedUncertaintyBands: 0.1, rivals: [] })?.reason // no-clear-bands
  */
@@ -49,7 +51,8 @@ export function judgeReading(figures: FitFigures): PhotoRefusal | null {
   ): PhotoRefusal | null =>
     measured <= limit ? null : { kind: 'refused', reason, measured, limit }
   return (
-    isAtLeast('no-clear-bands', swing, 0.045) ??
+    // A slow background passes for a part of a band; what counts is what the light itself does.
+    isAtLeast('no-clear-bands', Math.min(swing, figures.lightSwing), 0.045) ??
     isAtMost('no-clear-bands', swing, 1.5) ??
     // Noise beyond a third of the swing: the fit found nothing, its tilt and pitch mean nothing.
     isAtMost('no-clear-bands', noise, 0.35) ??

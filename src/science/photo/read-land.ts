@@ -22,7 +22,7 @@ const sampleCount = 6500
 const usualMargin = 0.014
 
 /** Below this there are no bands to search longer for. */
-const leastSwing = 0.03
+const leastSwing = 0.045
 
 /** Closer where an edge was followed: three pixels for the blur, or what its steps scatter by. */
 function margins(face: Face): { readonly from: number; readonly to: number } {
@@ -65,7 +65,8 @@ export function readLand(face: Face, onProgress: (share: number) => void): LandR
     return judged({ samples, relative, land, radiusRatio, seen: { from, to }, solution })
   }
   const first = attempt(false)
-  if (first === null || isGood(first.quality) || first.quality.swing < leastSwing) return first
+  if (first === null || isGood(first.quality)) return first
+  if (Math.min(first.quality.swing, first.solution.lightSwing) < leastSwing) return first
   onProgress(0.5)
   const second = attempt(true)
   if (second === null) return first

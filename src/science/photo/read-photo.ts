@@ -168,6 +168,7 @@ function resultOf(
   const radiusPx = Math.sqrt(face.outer.ellipse.rx * face.outer.ellipse.ry)
   const refusal = judgeReading({
     ...quality,
+    lightSwing: solution.lightSwing,
     tiltBands,
     pixelsPerBand: radiusPx / finestPitch(grids.seen, gap),
     flatnessBands: flatness,

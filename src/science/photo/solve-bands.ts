@@ -17,6 +17,8 @@ export interface BandSolution {
   readonly coarse: BandFit
   /** Other surfaces that the search came to, coarse. */
   readonly rivals: readonly BandFit[]
+  /** Swing of the light itself, before any fit, relative to its mean. */
+  readonly lightSwing: number
   readonly tables: BandTables
   /** The samples that the tables hold. */
   readonly indexes: readonly number[]
@@ -160,10 +162,7 @@ function distinct(fits: readonly BandFit[], wanted: number): BandFit[] {
 export function solveBands(
   samples: RingSamples,
   relative: Float64Array,
-  options: {
-    readonly radiusRatio: number
-    readonly isThorough: boolean
-  },
+  options: { readonly radiusRatio: number; readonly isThorough: boolean },
 ): BandSolution | null {
   const { radiusRatio, isThorough } = options
   const usable: number[] = []
@@ -171,18 +170,18 @@ export function solveBands(
     if (is === 1) usable.push(i)
   })
   if (usable.length < leastCount) return null
-  const coarse = bandTables(samples, relative, {
-    radiusRatio,
-    level: 2,
-    indexes: thin(usable, coarseCount),
-  })
-  const swing = usualSwing(coarse.relative)
+  const few = thin(usable, coarseCount)
+  const swing = usualSwing(Float64Array.from(few, (i) => relative[i] as number))
+  // A spot of glare is many times as bright as any band and would rule every guess.
+  const most = 1.3 * swing
+  const calm = relative.map((value) => Math.min(most, Math.max(-most, value)))
+  const coarse = bandTables(samples, calm, { radiusRatio, level: 2, indexes: few })
   const first: Omit<BandModel, 'gap'> = {
     background: new Float64Array(1),
     swing: Float64Array.from({ length: quadraticCount }, (_, k) => (k === 0 ? swing : 0)),
     second: 0,
   }
-  const guesses = guessGaps(samples, relative, options)
+  const guesses = guessGaps(samples, calm, options)
   const rough = guesses.map((gap) => {
     const seed = withPhase(coarse, gap)
     const isRich = gap.length > annularTerms(1).length + 1
@@ -238,5 +237,5 @@ export function solveBands(
   }
   const coarser = last(best, 3, 5)
   const finer = last(coarser, 4, 8)
-  return { fine: finer, coarse: coarser, rivals, tables, indexes: usable }
+  return { fine: finer, coarse: coarser, rivals, lightSwing: swing, tables, indexes: usable }
 }

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { type FitFigures, judgeReading } from '../../../src/science/photo/judge-reading.ts'
 
 const good: FitFigures = {
+  lightSwing: 0.5,
   swing: 0.5,
   spread: 0.02,
   explained: 0.99,
@@ -22,6 +23,7 @@ describe('judgeReading', () => {
 
   it.each<[string, Partial<FitFigures>]>([
     ['no-clear-bands', { swing: 0.044, spread: 0.001 }],
+    ['no-clear-bands', { lightSwing: 0.02, tiltBands: 1 }],
     ['no-clear-bands', { swing: 1.6 }],
     ['no-clear-bands', { spread: 0.2 }],
     ['too-few-bands', { tiltBands: 4.4 }],
