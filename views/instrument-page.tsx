@@ -1,11 +1,13 @@
 import type { FC } from 'hono/jsx'
 import type { InstrumentFile, InstrumentHolder } from '../src/domain/instrument.ts'
+import type { AmendedFrom } from '../src/domain/instrument-amendment.ts'
 import type { InstrumentStanding } from '../src/domain/instrument-standing.ts'
 import { ErrorSummary } from './components/error-summary.tsx'
 import { Facts } from './components/facts.tsx'
 import { Notice } from './components/notice.tsx'
 import { PageHead } from './components/page-head.tsx'
 import { InstrumentStatus } from './instrument-status.tsx'
+import { AmendmentsSection } from './instruments/amendments-section.tsx'
 import { CalibrationForm } from './instruments/calibration-form.tsx'
 import { CalibrationsTable } from './instruments/calibrations-table.tsx'
 import { FilesSection } from './instruments/files-section.tsx'
@@ -13,6 +15,7 @@ import type { InstrumentForms } from './instruments/forms.ts'
 import { HolderSection } from './instruments/holder-section.tsx'
 import { InstrumentCautions } from './instruments/instrument-caution.tsx'
 import { instrumentFacts } from './instruments/instrument-facts.ts'
+import type { NumbersTyped } from './instruments/numbers-text.ts'
 import { WithdrawalForm } from './instruments/withdrawal-form.tsx'
 import { ownSentence } from './own-error-of.ts'
 import { type Frame, Page } from './page.tsx'
@@ -26,6 +29,9 @@ export type InstrumentPageProps = {
   /** Newest first. */
   readonly holders: readonly InstrumentHolder[]
   readonly files: readonly InstrumentFile[]
+  /** Newest first. */
+  readonly amendments: readonly AmendedFrom[]
+  readonly numbersTyped: NumbersTyped
   readonly isRecorded: boolean
   /** May calibrate and withdraw; everyone who sees the page may hand it on and add a file. */
   readonly mayCalibrate: boolean
@@ -63,6 +69,11 @@ export const InstrumentPage: FC<InstrumentPageProps> = (props) => {
             {w.factsTitle}
           </h2>
           <Facts pairs={instrumentFacts(instrument, props.withdrawalReason)} />
+          <AmendmentsSection
+            amendments={props.amendments}
+            numbersTyped={props.numbersTyped}
+            forms={mayRecord ? forms : null}
+          />
         </section>
         <section class="stack" aria-labelledby="calibrations-title">
           <div class="section-head">

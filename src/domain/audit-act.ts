@@ -8,6 +8,7 @@ export const auditActs = [
   'retire-limit-set',
   'add-instrument',
   'add-calibration',
+  'amend-instrument',
   'withdraw-instrument',
   'set-instrument-holder',
   'add-instrument-file',

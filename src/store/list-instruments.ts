@@ -1,6 +1,6 @@
 import { asc, eq } from 'drizzle-orm'
 import type { Instrument, InstrumentKind } from '../domain/instrument.ts'
-import { calibrationsOf } from './calibrations-of.ts'
+import { asAmended } from './as-amended.ts'
 import type { Store } from './open.ts'
 import { instrument } from './schema/instrument.ts'
 
@@ -15,5 +15,5 @@ export function listInstruments(
     .where(filter.kind === undefined ? undefined : eq(instrument.kind, filter.kind))
     .orderBy(asc(instrument.number))
     .all()
-  return found.map((one) => ({ ...one, calibrations: calibrationsOf(store).all({ id: one.id }) }))
+  return found.map((one) => asAmended(store, one))
 }

@@ -1,7 +1,7 @@
 import { eq, sql } from 'drizzle-orm'
 import { AppError } from '../domain/app-error.ts'
 import type { Instrument } from '../domain/instrument.ts'
-import { calibrationsOf } from './calibrations-of.ts'
+import { asAmended } from './as-amended.ts'
 import type { Store } from './open.ts'
 import { prepared } from './prepared.ts'
 import { instrument } from './schema/instrument.ts'
@@ -18,5 +18,5 @@ const instrumentById = prepared((store) =>
 export function requireInstrument(store: Store, id: number): Instrument {
   const found = instrumentById(store).get({ id })
   if (found === undefined) throw new AppError('not-found', 'no-instrument')
-  return { ...found, calibrations: calibrationsOf(store).all({ id }) }
+  return asAmended(store, found)
 }

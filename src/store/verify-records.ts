@@ -19,6 +19,7 @@ import { doubtAnswer } from './schema/doubt-answer.ts'
 import { equipment } from './schema/equipment.ts'
 import { handOver } from './schema/hand-over.ts'
 import { instrument } from './schema/instrument.ts'
+import { instrumentAmendment } from './schema/instrument-amendment.ts'
 import { instrumentFile } from './schema/instrument-file.ts'
 import { instrumentHolder } from './schema/instrument-holder.ts'
 import { limitSet } from './schema/limit-set.ts'
@@ -141,6 +142,11 @@ const witnesses: Readonly<Partial<Record<AuditAct, Witness>>> = {
   'add-calibration': {
     table: 'calibration',
     find: ({ db }, { id }) => db.select().from(calibration).where(eq(calibration.id, id)).get(),
+  },
+  'amend-instrument': {
+    table: 'instrument_amendment',
+    find: ({ db }, { id }) =>
+      db.select().from(instrumentAmendment).where(eq(instrumentAmendment.id, id)).get(),
   },
   'set-instrument-holder': {
     table: 'instrument_holder',

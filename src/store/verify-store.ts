@@ -49,6 +49,7 @@ const writtenBy = {
   use_exception: ['ask-use-exception'],
   use_exception_answer: ['answer-use-exception'],
   doubt_answer: ['answer-doubt'],
+  instrument_amendment: ['amend-instrument'],
   instrument_holder: ['set-instrument-holder'],
   instrument_file: ['add-instrument-file'],
   hand_over: ['hand-over'],

@@ -97,6 +97,7 @@ export const routes = {
   showInstrument: page('get', '/instruments/:id', staff),
   addCalibration: page('post', '/instruments/:id/calibrations', ['inspector', 'manager']),
   withdrawInstrument: page('post', '/instruments/:id/withdrawal', ['inspector', 'manager']),
+  amendInstrument: page('post', '/instruments/:id/numbers', ['inspector', 'manager']),
   setInstrumentHolder: page('post', '/instruments/:id/holder', staff),
   addInstrumentFile: page('post', '/instruments/:id/files', staff),
   showInstrumentFile: page('get', '/instruments/:id/files/:fileId', staff),

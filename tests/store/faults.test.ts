@@ -8,6 +8,7 @@ import { addEquipment } from '../../src/store/add-equipment.ts'
 import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
 import { addHandOver } from '../../src/store/add-hand-over.ts'
 import { addInstrument } from '../../src/store/add-instrument.ts'
+import { addInstrumentAmendment } from '../../src/store/add-instrument-amendment.ts'
 import { addInstrumentFile } from '../../src/store/add-instrument-file.ts'
 import { addLapCycle } from '../../src/store/add-lap-cycle.ts'
 import { addLimitSet } from '../../src/store/add-limit-set.ts'
@@ -41,7 +42,7 @@ import { setInstrumentHolder } from '../../src/store/set-instrument-holder.ts'
 import { setPassword } from '../../src/store/set-password.ts'
 import { stateDecontamination } from '../../src/store/state-decontamination.ts'
 import { withdrawInstrument } from '../../src/store/withdraw-instrument.ts'
-import { newCalibration, newInstrument } from '../support/build-instrument.ts'
+import { newCalibration, newInstrument, numbersOf } from '../support/build-instrument.ts'
 import { buildShop, newLimitSet, newSeal, newWorkOrder, type Shop } from '../support/build-shop.ts'
 import { actorOf, castAt, operator } from '../support/cast.ts'
 import { dumpStore } from '../support/dump-store.ts'
@@ -153,6 +154,20 @@ const cases: Readonly<Record<string, Case>> = {
         store,
         { instrumentId: lamp.id, on: '2026-11-25', reason: 'broken' },
         operator,
+      ),
+  },
+  'add-instrument-amendment': {
+    act: (store, { lamp, cast }) =>
+      addInstrumentAmendment(
+        store,
+        {
+          ...numbersOf(lamp),
+          instrumentId: lamp.id,
+          range: '60 mm',
+          reason: 'measured',
+          seenId: 0,
+        },
+        actorOf(cast.ian),
       ),
   },
   'set-instrument-holder': {

@@ -62,6 +62,7 @@ describe('the audit trail', () => {
       'add-user',
       'add-work-order',
       'agree-rule',
+      'amend-instrument',
       'answer-doubt',
       'answer-use-exception',
       'approve-limit-set',

@@ -5,6 +5,7 @@ import type {
   InstrumentUse,
   NewInstrument,
 } from '../../src/domain/instrument.ts'
+import { amendedNames, type InstrumentNumbers } from '../../src/domain/instrument-amendment.ts'
 
 const numbers: Readonly<Record<InstrumentKind, { readonly id: number; readonly number: string }>> =
   {
@@ -108,4 +109,10 @@ export function buildInstrumentUse(
     certificateNumber: 'K-1',
     ...changes,
   }
+}
+
+/** The part of an instrument that can be amended. */
+export function numbersOf(of: Instrument): InstrumentNumbers {
+  const pairs = amendedNames.map((name) => [name, of[name]])
+  return Object.fromEntries(pairs) as InstrumentNumbers
 }

@@ -4,6 +4,7 @@ import { addCalibration } from '../../src/store/add-calibration.ts'
 import { addConcession } from '../../src/store/add-concession.ts'
 import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
 import { addHandOver } from '../../src/store/add-hand-over.ts'
+import { addInstrumentAmendment } from '../../src/store/add-instrument-amendment.ts'
 import { addInstrumentFile } from '../../src/store/add-instrument-file.ts'
 import { addLapCycle } from '../../src/store/add-lap-cycle.ts'
 import { addLimitSet } from '../../src/store/add-limit-set.ts'
@@ -17,7 +18,7 @@ import { answerDoubts } from '../../src/store/answer-doubts.ts'
 import { answerUseException } from '../../src/store/answer-use-exception.ts'
 import { refuse } from '../../src/store/refuse.ts'
 import { setInstrumentHolder } from '../../src/store/set-instrument-holder.ts'
-import { newCalibration } from './build-instrument.ts'
+import { newCalibration, numbersOf } from './build-instrument.ts'
 import { addInCalibration, approved, buildShop, newLimitSet, type Shop } from './build-shop.ts'
 import { actorOf, operator } from './cast.ts'
 import {
@@ -65,6 +66,8 @@ function doubtAndKeep({ store, cast }: Shop, dial: Instrument): void {
   const answer = { ...of, calibrationId, subjects, seenAnswerId: 0, ...said }
   answerDoubts(store, answer, actorOf(cast.ian))
   setInstrumentHolder(store, { ...of, holder: 'Bench 2' }, actorOf(cast.tess))
+  const amended = { ...numbersOf(dial), largestError: 0.015, reason: 'from its data sheet' }
+  addInstrumentAmendment(store, { ...of, ...amended, seenId: 0 }, actorOf(cast.ian))
   const file = { kind: 'file', name: 'K-1.txt', mediaType: 'text/plain; charset=utf-8' } as const
   const bytes = Buffer.from('0.02 mm at 9 mm')
   addInstrumentFile(store, { ...of, calibrationId, ...file, bytes }, actorOf(cast.ian))

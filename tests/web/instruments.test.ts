@@ -21,6 +21,61 @@ function shopApp() {
   return { shop, ...testApp(shop.store) }
 }
 
+describe('amending the numbers of an instrument', () => {
+  const form = {
+    range: '0 to 400 kPa',
+    unit: 'kPa',
+    rangeFrom: '0',
+    rangeTo: '400',
+    resolutionStep: '0,2',
+    largestError: '1',
+    amendReason: 'From its data sheet',
+    seenAmendment: '0',
+    formKey: 'k-numbers',
+  }
+
+  it('records them once, shows what they were, and refuses an older page', async () => {
+    const { get, post, shop } = shopApp()
+    const at = `/instruments/${shop.gauge.id}`
+    const first = await post(`${at}/numbers`, form, 'ian')
+    expect(first.status).toBe(303)
+    expect((await post(`${at}/numbers`, form, 'ian')).headers.get('location')).toBe(
+      first.headers.get('location'),
+    )
+    expect(requireInstrument(shop.store, shop.gauge.id)).toMatchObject({ resolutionStep: 0.2 })
+    const page = await (await get(at, 'ian')).text()
+    expect(page).toContain('Amended numbers')
+    expect(page).toContain('became 0.2')
+    const other = { ...form, largestError: '2', formKey: 'j-numbers' }
+    const late = await post(`${at}/numbers`, other, 'ian')
+    expect(late.status).toBe(422)
+    const answer = await late.text()
+    expect(answer).toContain('Somebody amended it meanwhile')
+    expect(answer).toContain('value="2"')
+    const same = { ...form, seenAmendment: '1', formKey: 'i-numbers' }
+    const unchanged = await post(`${at}/numbers`, same, 'ian')
+    expect(unchanged.status).toBe(422)
+    expect(await unchanged.text()).toContain('Nothing is different from what stands')
+  })
+
+  it('gives back what was typed, with a sentence beside the field', async () => {
+    const { post, shop } = shopApp()
+    const faulty = { ...form, rangeTo: '<b>', amendReason: 'short' }
+    const answer = await post(`/instruments/${shop.gauge.id}/numbers`, faulty, 'ian')
+    expect(answer.status).toBe(422)
+    const page = await answer.text()
+    expect(page).toContain('value="&lt;b&gt;"')
+    expect(page).toContain('Enter at least 10 characters.')
+  })
+
+  it('is not offered to a technician', async () => {
+    const { get, post, shop } = shopApp()
+    const at = `/instruments/${shop.gauge.id}`
+    expect(await (await get(at, 'tess')).text()).not.toContain('name="amendReason"')
+    expect((await post(`${at}/numbers`, form, 'tess')).status).toBe(403)
+  })
+})
+
 describe('the list of instruments', () => {
   it('shows each with its status in words, and those of one kind', async () => {
     const { get } = shopApp()

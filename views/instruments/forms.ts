@@ -4,7 +4,10 @@ import type { calibrationFields } from '../../src/domain/parse-calibration.ts'
 
 /** Every field of the forms on the page of an instrument; none of them share a name. */
 export type InstrumentTypedThere = Readonly<
-  Record<(typeof calibrationFields)[number] | 'reason' | 'holder' | 'calibrationId', string>
+  Record<
+    (typeof calibrationFields)[number] | 'reason' | 'holder' | 'calibrationId' | 'amendReason',
+    string
+  >
 >
 
 /** What the forms on the page of an instrument share. */

@@ -10,13 +10,15 @@ import { instrumentSentences } from '../words/en/instruments.ts'
 import { words } from '../words/en.ts'
 import type { InstrumentTyped } from './instrument-typed.ts'
 
+type NumberName = 'rangeFrom' | 'rangeTo' | 'resolutionStep' | 'largestError'
+
 /** Range, step and largest error as numbers: what readings are held against. */
-export const InstrumentNumbersFields: FC<{ typed: InstrumentTyped; faults: readonly Fault[] }> = (
-  props,
-) => {
-  const { typed, faults } = props
+export const InstrumentNumbersFields: FC<{
+  typed: Pick<InstrumentTyped, 'unit' | NumberName>
+  faults: readonly Fault[]
+}> = ({ typed, faults }) => {
   const w = words.instruments
-  const number = (name: 'rangeFrom' | 'rangeTo' | 'resolutionStep' | 'largestError') => ({
+  const number = (name: NumberName) => ({
     name,
     value: typed[name],
     inputMode: 'decimal' as const,

@@ -16,6 +16,7 @@ import { flatnessDirection } from './flatness-direction.ts'
 import { flatnessReading } from './flatness-reading.ts'
 import { handOver } from './hand-over.ts'
 import { instrument } from './instrument.ts'
+import { instrumentAmendment } from './instrument-amendment.ts'
 import { instrumentFile } from './instrument-file.ts'
 import { instrumentHolder } from './instrument-holder.ts'
 import { keptAnswer } from './kept-answer.ts'
@@ -61,6 +62,7 @@ export const tables = {
   certificate,
   limitSetStep,
   instrumentHolder,
+  instrumentAmendment,
   instrumentFile,
   useException,
   useExceptionAnswer,

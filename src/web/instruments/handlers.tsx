@@ -2,9 +2,11 @@ import type { Fault } from '../../domain/fault.ts'
 import { parseCalibration } from '../../domain/parse-calibration.ts'
 import { parseHolder } from '../../domain/parse-holder.ts'
 import { parseInstrument } from '../../domain/parse-instrument.ts'
+import { parseInstrumentAmendment } from '../../domain/parse-instrument-amendment.ts'
 import { parseWithdrawal } from '../../domain/parse-withdrawal.ts'
 import { addCalibration as storeCalibration } from '../../store/add-calibration.ts'
 import { addInstrument } from '../../store/add-instrument.ts'
+import { addInstrumentAmendment } from '../../store/add-instrument-amendment.ts'
 import { setInstrumentHolder as storeHolder } from '../../store/set-instrument-holder.ts'
 import { withdrawInstrument as storeWithdrawal } from '../../store/withdraw-instrument.ts'
 import type { AppContext } from '../context.ts'
@@ -50,6 +52,30 @@ export async function addCalibration(c: AppContext): Promise<Response> {
     storeCalibration(c.var.shop.store, fresh, actor(c))
     return `/instruments/${instrument.id}?recorded`
   })
+}
+
+const amendConflicts: Readonly<Record<string, Fault>> = {
+  'instrument-amended': { field: 'amendReason', kind: 'amended-meanwhile' },
+  'instrument-not-changed': { field: 'amendReason', kind: 'nothing-changed' },
+}
+
+/** What is known of it in numbers from now on. */
+export async function amendInstrument(c: AppContext): Promise<Response> {
+  const instrument = instrumentOf(c)
+  const { store } = c.var.shop
+  const input = await readForm(c)
+  const { seenAmendment, ...own } = ownFields(input)
+  const parsed = parseInstrumentAmendment(own, instrument)
+  if (!parsed.ok) return sendInstrument(c, instrument, { input, faults: parsed.faults })
+  const fresh = { ...parsed.value, instrumentId: instrument.id, seenId: Number(seenAmendment) }
+  const answer = faultOfConflict(amendConflicts, () =>
+    recordOnce(c, input, () => {
+      addInstrumentAmendment(store, fresh, actor(c))
+      return `/instruments/${instrument.id}?recorded`
+    }),
+  )
+  if (answer instanceof Response) return answer
+  return sendInstrument(c, instrument, { input, faults: [answer] })
 }
 
 /** Takes it out of use from today. */

@@ -1,8 +1,10 @@
 import { InstrumentPage } from '../../../views/instrument-page.tsx'
+import { numbersText } from '../../../views/instruments/numbers-text.ts'
 import { InstrumentsPage } from '../../../views/instruments-page.tsx'
 import type { Fault } from '../../domain/fault.ts'
 import type { Input } from '../../domain/fields.ts'
 import { type Instrument, instrumentKinds } from '../../domain/instrument.ts'
+import { amendedNames } from '../../domain/instrument-amendment.ts'
 import {
   instrumentStanding,
   instrumentStandings,
@@ -11,6 +13,7 @@ import {
 import { calibrationFields } from '../../domain/parse-calibration.ts'
 import { instrumentFields } from '../../domain/parse-instrument.ts'
 import { currentHolders } from '../../store/current-holders.ts'
+import { listInstrumentAmendments } from '../../store/list-instrument-amendments.ts'
 import { listInstrumentFiles } from '../../store/list-instrument-files.ts'
 import { listInstrumentHolders } from '../../store/list-instrument-holders.ts'
 import { listInstruments } from '../../store/list-instruments.ts'
@@ -48,13 +51,16 @@ export function sendInstrument(
   refused?: Refused,
 ): Promise<Response> {
   const { store } = c.var.shop
-  const names = [...calibrationFields, 'reason', 'holder', 'calibrationId'] as const
+  const names = [...calibrationFields, 'reason', 'holder', 'calibrationId', 'amendReason'] as const
+  const isAmending = refused !== undefined && 'amendReason' in refused.input
   const page = (
     <InstrumentPage
       frame={frameOf(c)}
       standing={instrumentStanding(instrument, today(c))}
       withdrawalReason={withdrawalReason(store, instrument.number)}
       holders={listInstrumentHolders(store, instrument.id)}
+      amendments={listInstrumentAmendments(store, instrument.id)}
+      numbersTyped={isAmending ? typedFields(refused.input, amendedNames) : numbersText(instrument)}
       files={listInstrumentFiles(store, instrument.id)}
       isRecorded={c.req.query('recorded') !== undefined}
       mayCalibrate={mayRecord(c)}
@@ -76,7 +82,10 @@ function formOf<Name extends string>(
 ) {
   const input = refused?.input ?? {}
   // The page adds an ending of its own where several forms stand on it.
-  const formKey = typedText(input.formKey).replace(/-(calibration|withdrawal|holder|file)$/, '')
+  const formKey = typedText(input.formKey).replace(
+    /-(calibration|withdrawal|holder|file|numbers)$/,
+    '',
+  )
   return {
     typed: typedFields(input, names),
     faults: refused?.faults ?? [],

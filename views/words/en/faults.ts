@@ -6,6 +6,9 @@ type Details = Readonly<Record<string, string | number>>
 /** Said beside a field, and where the whole request is refused. */
 export const alreadyReplaced = 'This record was replaced already. Correct the newest one.'
 
+const amendedMeanwhile =
+  'Somebody amended it meanwhile. What stands now is shown above: look, and record again.'
+
 export const answeredMeanwhile =
   'Another inspector answered about one of these meanwhile. Read that answer, then give yours.'
 
@@ -60,6 +63,10 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
   'not-text': () => 'Enter text.',
   'reason-needed': () => 'Say why the earlier record is replaced.',
   'already-replaced': () => alreadyReplaced,
+  'unit-in-use': () =>
+    'A calibration states numbers in the unit that stands. Keep it, or register another instrument.',
+  'nothing-changed': () => 'Nothing is different from what stands.',
+  'amended-meanwhile': () => amendedMeanwhile,
   'answered-meanwhile': () => answeredMeanwhile,
   'not-in-order': () => 'This does not belong to this work order.',
   'one-of-two': (d) => `Give either ${d.one} or ${d.other}.`,

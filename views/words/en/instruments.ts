@@ -63,6 +63,16 @@ export const instrumentsWords = {
   below: 'any',
   submit: 'Add the instrument',
 
+  amend: 'Amend its numbers',
+  amendLead:
+    'All of them anew, as they are known from now on. What was measured before keeps the budget it has.',
+  amendReason: 'Why, and where does it stand?',
+  amendReasonHint: 'Such as its data sheet. At least 10 characters.',
+  submitAmendment: 'Record the numbers',
+  amendmentsCaption: 'Amended numbers, newest first; none is changed or removed',
+  amendmentColumns: { at: 'When', change: 'What', reason: 'Why', by: 'By' },
+  became: (label: string, was: string, is: string) => `${label}: ${was} became ${is}`,
+
   factsTitle: 'What it is',
   calibrationsTitle: 'Calibrations',
   calibrationsCaption: 'Calibrations, newest first; none is changed or removed',

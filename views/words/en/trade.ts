@@ -246,6 +246,7 @@ export const tradeWords = {
     'add-instrument': 'added an instrument',
     'add-calibration': 'added a calibration',
     'withdraw-instrument': 'withdrew an instrument from use',
+    'amend-instrument': 'amended the numbers of an instrument',
     'set-instrument-holder': 'handed on an instrument',
     'add-instrument-file': 'added a photo or file of an instrument',
     'answer-doubt': 'said whether a record in doubt stands',
