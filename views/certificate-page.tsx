@@ -6,6 +6,7 @@ import { Facts } from './components/facts.tsx'
 import { PageHead } from './components/page-head.tsx'
 import { VerdictMark } from './components/verdict-mark.tsx'
 import { minuteText } from './figures/time-text.ts'
+import { LapLines } from './lap-lines.tsx'
 import { type Frame, Page } from './page.tsx'
 import { RecordCorrections } from './record-corrections.tsx'
 import { SealResults } from './seal-results.tsx'
@@ -55,6 +56,13 @@ export const CertificatePage: FC<{
           />
           <p class="soft">{w.resultsMore}</p>
         </section>
+        {record.lapping.length === 0 ? null : (
+          <section class="card">
+            <h2>{words.lapping.certificate.heading}</h2>
+            <LapLines lapping={record.lapping} />
+            <p class="soft">{words.lapping.certificate.note}</p>
+          </section>
+        )}
         <RecordCorrections corrections={record.corrections} />
         <Facts
           layout="rows"

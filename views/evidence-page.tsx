@@ -14,6 +14,7 @@ import type { EvidencePageProps } from './evidence-page-props.ts'
 import { EvidenceResults } from './evidence-results.tsx'
 import { numberText } from './figures/number-text.ts'
 import { dayText } from './figures/time-text.ts'
+import { LapLines } from './lap-lines.tsx'
 import { Page } from './page.tsx'
 import { ReaderSpreads } from './reader-spreads.tsx'
 import { RecordCorrections } from './record-corrections.tsx'
@@ -57,6 +58,13 @@ export const EvidencePage: FC<EvidencePageProps> = (props) => {
         <Doubts doubts={evidence.doubts} />
         <EvidenceResults {...props} />
         <ReaderSpreads evidence={evidence} />
+        {record.lapping.length === 0 ? null : (
+          <section class="card" aria-labelledby="lapping">
+            <h2 id="lapping">{words.lapping.certificate.heading}</h2>
+            <LapLines lapping={record.lapping} />
+            <p class="soft">{words.lapping.without}</p>
+          </section>
+        )}
         <div class="split">
           <div class="stack">
             <RecordCorrections corrections={record.corrections} />

@@ -133,6 +133,11 @@ const RecordActs: FC<{ evidence: Evidence; missing: readonly Missing[] }> = (pro
         kind={isTestMissing ? 'main' : 'plain'}
         size="large"
       />
+      <ButtonLink
+        href={`/work-orders/${number}/lap-cycles/new`}
+        label={words.lapping.act}
+        size="large"
+      />
       {measuredActs.map(([family, query]) => (
         <ButtonLink
           href={`/work-orders/${number}/measured-values/new${query}`}

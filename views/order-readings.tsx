@@ -47,11 +47,18 @@ export const OrderReadings: FC<{
 }
 
 function readingCells(one: JudgedReading, orderNumber: string): Child[] {
-  const { reading, judged, replacedBy } = one
+  const { reading, judged, replacedBy, afterCycle } = one
   const { trade, workOrders: w } = words
   const isReplaced = replacedBy !== null
   return [
-    <Cell details={[trade.condition[reading.condition]]}>{trade.faceKind[reading.faceKind]}</Cell>,
+    <Cell
+      details={[
+        trade.condition[reading.condition],
+        afterCycle === null ? null : words.lapping.afterCycle(afterCycle),
+      ]}
+    >
+      {trade.faceKind[reading.faceKind]}
+    </Cell>,
     isReplaced ? (
       <VerdictMark verdict="refused" word={w.replaced} />
     ) : (

@@ -59,7 +59,7 @@ const ValuesTable: FC<Props> = (props) => {
 }
 
 function valueCells(one: JudgedValue, { components, orderNumber }: Props): Child[] {
-  const { measured, judged, replacedBy } = one
+  const { measured, judged, replacedBy, afterCycle } = one
   const { trade, workOrders: w } = words
   const isReplaced = replacedBy !== null
   const kind = components.find(({ id }) => id === measured.componentId)?.kind
@@ -68,6 +68,7 @@ function valueCells(one: JudgedValue, { components, orderNumber }: Props): Child
       details={[
         kind === undefined ? null : trade.componentKind[kind],
         trade.condition[measured.condition],
+        afterCycle === null ? null : words.lapping.afterCycle(afterCycle),
       ]}
     >
       {trade.characteristic[measured.characteristic]}

@@ -1,4 +1,5 @@
 import type { CountedResult } from '../src/domain/counted-results.ts'
+import { cycleBefore } from '../src/domain/cycle-before.ts'
 import type { Evidence } from '../src/domain/evidence.ts'
 import { figure } from '../src/domain/figure.ts'
 import type { FlatnessReading } from '../src/domain/flatness.ts'
@@ -7,6 +8,7 @@ import type { ResultSubject } from '../src/domain/result-subject.ts'
 import type { StaticTest } from '../src/domain/static-test.ts'
 import { numberText } from './figures/number-text.ts'
 import { inspectionWords } from './words/en/inspection.ts'
+import { lappingWords } from './words/en/lapping.ts'
 import { tradeWord, tradeWords } from './words/en/trade.ts'
 
 const w = inspectionWords
@@ -19,14 +21,27 @@ export function recordDetail(
   const isIt = (one: { readonly id: number }) => one.id === subjectId
   if (subjectKind === 'flatness-reading') {
     const reading = evidence.flatnessReadings.find(isIt)
-    return reading === undefined ? '' : readingDetail(reading)
+    if (reading === undefined) return ''
+    return withCycle(readingDetail(reading), reading, evidence.flatnessReadings, evidence)
   }
   if (subjectKind === 'static-test') {
     const test = evidence.staticTests.find(isIt)
     return test === undefined ? '' : testDetail(test)
   }
   const value = evidence.measuredValues.find(isIt)
-  return value === undefined ? '' : valueDetail(value)
+  if (value === undefined) return ''
+  return withCycle(valueDetail(value), value, evidence.measuredValues, evidence)
+}
+
+/** The lap cycle after which it was read, where there was one. */
+function withCycle<T extends Parameters<typeof cycleBefore>[0]>(
+  detail: string,
+  reading: T,
+  readings: readonly T[],
+  { lapCycles }: Evidence,
+): string {
+  const before = cycleBefore(reading, { readings, cycles: lapCycles })
+  return before === null ? detail : `${detail}; ${lappingWords.afterCycle(before.number)}`
 }
 
 function readingDetail(reading: FlatnessReading): string {

@@ -1,6 +1,8 @@
 import type { FC } from 'hono/jsx'
+import type { CertifiedLapping } from '../src/domain/certified-lapping.ts'
 import type { Fault } from '../src/domain/fault.ts'
 import type { JudgedReading, JudgedTest, JudgedValue } from '../src/domain/judged-evidence.ts'
+import type { LapRow } from '../src/domain/lap-rows.ts'
 import type { StageStep } from '../src/domain/stage-steps.ts'
 import type { UseException } from '../src/domain/use-exception.ts'
 import { Button } from './components/button.tsx'
@@ -15,6 +17,7 @@ import { DecontaminationForm, type DecontaminationTyped } from './order-decontam
 import { OrderExceptions } from './order-exceptions.tsx'
 import { OrderFacts, SealFacts } from './order-facts.tsx'
 import { OrderHistory, OrderWay } from './order-history.tsx'
+import { OrderLaps } from './order-laps.tsx'
 import { OrderNext, type OrderNextProps } from './order-next.tsx'
 import { OrderReadings } from './order-readings.tsx'
 import { OrderRule, type RuleTyped } from './order-rule.tsx'
@@ -46,6 +49,8 @@ export type WorkOrderPageProps = Omit<OrderNextProps, 'note' | 'noteFaults'> & {
   readonly readings: readonly JudgedReading[]
   readonly tests: readonly JudgedTest[]
   readonly values: readonly JudgedValue[]
+  readonly laps: readonly LapRow[]
+  readonly lapping: readonly CertifiedLapping[]
   readonly exceptions: readonly UseException[]
   readonly done: OrderDone | null
   readonly typed: OrderTyped
@@ -92,6 +97,11 @@ export const WorkOrderPage: FC<WorkOrderPageProps> = (props) => {
               />
               <ReaderSpreads evidence={evidence} />
             </section>
+            <OrderLaps
+              rows={props.laps}
+              lapping={props.lapping}
+              correctHref={acts.canRecord ? `${base}/lap-cycles/new` : null}
+            />
             <section id="tests" class="records" aria-labelledby="tests-title">
               <div class="section-head">
                 <h2 id="tests-title">{w.testsTitle}</h2>

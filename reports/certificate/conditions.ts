@@ -6,6 +6,7 @@ import type {
 } from '../../src/domain/certified-results.ts'
 import { standardBarometerKPa } from '../../src/domain/parse-static-test-common.ts'
 import { certificateWords } from '../../views/words/en/certificate.ts'
+import { lappingWords } from '../../views/words/en/lapping.ts'
 import type { Block, Cell, Line, TableBlock } from '../document.ts'
 import { lampName } from './flatness-results.ts'
 import { printDay, printDuration, printMoment } from './print-when.ts'
@@ -77,6 +78,9 @@ function readingCells(face: CertifiedFace, reading: CertifiedFlatness): readonly
         { text: item.componentKinds[face.kind], style: 'strong' },
         { text: reading.condition === 'as-found' ? results.asFound : results.asLeft },
         { text: printMoment(reading.recordedAt) },
+        ...(reading.afterCycle === undefined
+          ? []
+          : [{ text: lappingWords.afterCycle(reading.afterCycle) }]),
         ...(isEarlier ? [{ text: words.overtaken, style: 'small' } as const] : []),
       ],
     },

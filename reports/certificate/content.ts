@@ -7,6 +7,7 @@ import { decisionBlocks, waiverBlocks } from './decisions.ts'
 import { flatnessBlocks } from './flatness-results.ts'
 import { instrumentBlocks } from './instruments.ts'
 import { itemBlocks } from './item.ts'
+import { lappingBlocks } from './lapping-results.ts'
 import { measuredConditionBlocks } from './measured-conditions.ts'
 import { measuredBlocks } from './measured-results.ts'
 import { signatureBlocks } from './signatures.ts'
@@ -37,6 +38,7 @@ export function certificateContent(record: CertificateRecord): PaperDocument {
       ...flatnessBlocks(record),
       ...staticBlocks(record),
       ...measuredBlocks(record),
+      ...lappingBlocks(record),
       ...decisionBlocks(record),
       ...waiverBlocks(record),
       ...itemBlocks(record),

@@ -26,7 +26,7 @@ export function signatureBlocks(record: CertificateRecord): readonly Block[] {
 }
 
 function testerLines({ name, did }: CertifiedTester): readonly Line[] {
-  const kinds = ['flatness', 'static-test'] as const
+  const kinds = ['lap-cycle', 'flatness', 'static-test', 'measured-value'] as const
   const acts = kinds.flatMap((kind) => {
     const days = did.filter((act) => act.kind === kind).map((act) => act.on)
     return days.length === 0 ? [] : [words.act(words.did[kind], days.join(', '))]

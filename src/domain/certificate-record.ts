@@ -10,6 +10,7 @@ import { certifiedCorrections } from './certified-corrections.ts'
 import { certifiedDoubts, certifiedExceptions, certifiedResults } from './certified-decisions.ts'
 import { certifiedFaces } from './certified-face.ts'
 import { certifiedInstruments } from './certified-instruments.ts'
+import { certifiedLappings } from './certified-lapping.ts'
 import { certifiedMeasuredValues } from './certified-measured-values.ts'
 import { certifiedStaticTests } from './certified-static-test.ts'
 import { currentOnly } from './current-only.ts'
@@ -69,6 +70,7 @@ export function certificateRecord(input: CertificateInput): CertificateRecord {
     faces,
     staticTests,
     measuredValues: certifiedMeasuredValues(evidence),
+    lapping: certifiedLappings(evidence),
     instruments: certifiedInstruments(evidence),
     corrections: certifiedCorrections(evidence),
     testers: testers(evidence),
@@ -141,6 +143,9 @@ function testers(evidence: Evidence): readonly CertifiedTester[] {
   for (const one of currentOnly(evidence.measuredValues)) {
     add(one.recordedByName, 'measured-value', one.recordedAt)
   }
+  for (const one of currentOnly(evidence.lapCycles)) {
+    add(one.recordedByName, 'lap-cycle', one.recordedAt)
+  }
   return [...did].map(([name, acts]) => ({ name, did: acts }))
 }
 
@@ -149,6 +154,7 @@ function releaseOf({ evidence, decision, acknowledgement }: CertificateInput): C
     ...evidence.flatnessReadings.map((one) => one.recordedById),
     ...evidence.staticTests.map((one) => one.recordedById),
     ...evidence.measuredValues.map((one) => one.recordedById),
+    ...evidence.lapCycles.map((one) => one.recordedById),
     ...(evidence.handOver === null ? [] : [evidence.handOver.byId]),
   ]
   return {

@@ -4,6 +4,7 @@ import type {
   CertifiedResult,
   CertifiedRule,
 } from './certified-decision.ts'
+import type { CertifiedLapping } from './certified-lapping.ts'
 import type { CertifiedMeasuredValue } from './certified-measured-value.ts'
 import type {
   CertifiedFace,
@@ -72,6 +73,8 @@ export type CertificateRecord = {
   readonly staticTests: readonly CertifiedStaticTest[]
   /** As found, as left and overtaken; early records of version 2 know only what counts. */
   readonly measuredValues: readonly CertifiedMeasuredValue[]
+  /** Of the faces that were lapped; none in records from before there was a log. */
+  readonly lapping: readonly CertifiedLapping[]
   readonly instruments: readonly CertifiedInstrument[]
   readonly corrections: readonly CertifiedCorrection[]
   readonly testers: readonly CertifiedTester[]
@@ -166,7 +169,7 @@ export type CertifiedValue = { readonly figure: Figure | null; readonly recorded
 export type CertifiedTester = {
   readonly name: string
   readonly did: readonly {
-    readonly kind: 'flatness' | 'static-test' | 'measured-value'
+    readonly kind: 'flatness' | 'static-test' | 'measured-value' | 'lap-cycle'
     readonly on: string
   }[]
 }

@@ -4,6 +4,7 @@ import { appliedLimitOf } from './applied-limit-of.ts'
 import { certifiedJudgement, certifiedLimit, printedRounding } from './certified-judgement.ts'
 import type { CertifiedFace, CertifiedFlatness } from './certified-results.ts'
 import { currentOnly } from './current-only.ts'
+import { cycleBefore } from './cycle-before.ts'
 import type { Evidence } from './evidence.ts'
 import { figure, optionalFigure } from './figure.ts'
 import type { FlatnessReading, ReadingCondition } from './flatness.ts'
@@ -55,6 +56,10 @@ function certifiedFace(
 function certifiedFlatness(reading: FlatnessReading, evidence: Evidence): CertifiedFlatness {
   const { flatnessUm, standardUncertaintyUm, wavelengthNm, uncertainty } = reading
   const coverageFactor = uncertainty?.coverageFactor ?? usualFactor
+  const before = cycleBefore(reading, {
+    readings: evidence.flatnessReadings,
+    cycles: evidence.lapCycles,
+  })
   const expandedUm = standardUncertaintyUm === null ? null : coverageFactor * standardUncertaintyUm
   return {
     ...certifiedJudgement(judgeFlatness(reading, evidence)),
@@ -63,6 +68,7 @@ function certifiedFlatness(reading: FlatnessReading, evidence: Evidence): Certif
     form: reading.form,
     ringCentre: reading.ringCentre,
     unreadableCause: reading.unreadableCause,
+    ...(before === null ? {} : { afterCycle: before.number }),
     directions: reading.directions.map(({ directionDeg, bands, bandsTyped }) => ({
       directionDeg,
       bands,

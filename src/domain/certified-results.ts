@@ -62,6 +62,8 @@ export type CertifiedFlatness = CertifiedJudgement & {
   readonly ringCentre: 'high' | 'low' | null
   /** Absent in records that didn't ask. */
   readonly unreadableCause?: UnreadableCause | null
+  /** Number of the lap cycle after which it was read; absent where there was none. */
+  readonly afterCycle?: number
   readonly directions: readonly {
     readonly directionDeg: number
     readonly bands: number

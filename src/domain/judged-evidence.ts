@@ -1,3 +1,4 @@
+import { cycleBefore } from './cycle-before.ts'
 import type { Evidence } from './evidence.ts'
 import type { FlatnessReading } from './flatness.ts'
 import { judgeFlatness } from './judge-flatness.ts'
@@ -12,6 +13,8 @@ export type JudgedReading = {
   readonly judged: Judged
   /** What took its place; null for a reading that stands. */
   readonly replacedBy: FlatnessReading | null
+  /** Number of the lap cycle after which it was read; null where there was none. */
+  readonly afterCycle: number | null
 }
 
 export type JudgedTest = {
@@ -25,15 +28,18 @@ export type JudgedValue = {
   readonly measured: MeasuredValue
   readonly judged: Judged
   readonly replacedBy: MeasuredValue | null
+  /** As of a reading; null for what belongs to the machine. */
+  readonly afterCycle: number | null
 }
 
 /** Every reading of an order beside its verdict, replaced ones too, oldest first. */
 export function judgedReadings(evidence: Evidence): readonly JudgedReading[] {
-  const { flatnessReadings } = evidence
+  const { flatnessReadings, lapCycles: cycles } = evidence
   return flatnessReadings.map((reading) => ({
     reading,
     judged: judgeFlatness(reading, evidence),
     replacedBy: replacing(flatnessReadings, reading),
+    afterCycle: cycleBefore(reading, { readings: flatnessReadings, cycles })?.number ?? null,
   }))
 }
 
@@ -49,11 +55,12 @@ export function judgedTests(evidence: Evidence): readonly JudgedTest[] {
 
 /** Every value read with an instrument beside its verdict, replaced ones too, oldest first. */
 export function judgedValues(evidence: Evidence): readonly JudgedValue[] {
-  const { measuredValues } = evidence
+  const { measuredValues, lapCycles: cycles } = evidence
   return measuredValues.map((measured) => ({
     measured,
     judged: judgeMeasuredValue(measured, evidence),
     replacedBy: replacing(measuredValues, measured),
+    afterCycle: cycleBefore(measured, { readings: measuredValues, cycles })?.number ?? null,
   }))
 }
 

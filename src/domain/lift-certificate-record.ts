@@ -8,14 +8,14 @@ import { measuredCharacteristics } from './characteristic.ts'
  * A stored record in the form of today. Version 1 knew simple acceptance alone, kept no budgets,
  * and no concessions, exceptions or doubts: it is shown as what it was. Early records of version 2
  * don't say which share of a limit an uncertainty could take up, and of values read with an
- * instrument keep those that count. What was stored stays.
+ * instrument keep those that count, and know no lapping log. What was stored stays.
  */
 export function liftCertificateRecord(stored: CertificateRecord): CertificateRecord {
   const version: number = stored.format.version
   const limitSet = { ...unstatedShare, ...stored.limitSet }
   if (version === certificateFormat.version) {
     const measuredValues = stored.measuredValues ?? stored.results.flatMap(countedValue)
-    return { ...stored, limitSet, measuredValues }
+    return { ...stored, limitSet, measuredValues, lapping: stored.lapping ?? [] }
   }
   return {
     ...stored,
@@ -23,6 +23,7 @@ export function liftCertificateRecord(stored: CertificateRecord): CertificateRec
     rule: houseRule,
     results: [],
     measuredValues: [],
+    lapping: [],
     exceptions: [],
     doubts: [],
   }

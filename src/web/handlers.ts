@@ -10,6 +10,7 @@ import * as inspection from './inspection/handlers.tsx'
 import * as instrumentFiles from './instruments/files.ts'
 import * as instruments from './instruments/handlers.tsx'
 import * as touched from './instruments/touched.tsx'
+import * as lapCycles from './lap-cycles/handlers.tsx'
 import * as limitComparison from './limit-sets/compare.tsx'
 import * as limitReasons from './limit-sets/explain.tsx'
 import * as limitSets from './limit-sets/handlers.tsx'
@@ -31,6 +32,7 @@ export const handlers: Readonly<Record<RouteName, Handler>> = {
   ...flatness,
   ...staticTests,
   ...measuredValues,
+  ...lapCycles,
   ...exceptions,
   ...inspection,
   ...certificates,

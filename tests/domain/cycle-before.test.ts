@@ -43,8 +43,13 @@ describe('the cycle before a reading', () => {
     expect(idBefore(right, corrected, [wrong, right])).toBe(3)
   })
 
+  test('is none for a face as it came, though that was written down later', () => {
+    expect(idBefore(reading(1, 12, { condition: 'as-found' }), [cycle(1, 10)])).toBeNull()
+  })
+
   test('is none where what is read belongs to no face', () => {
-    const of = { id: 1, componentId: null, replacesId: null, recordedAt: at(12) }
+    const when = { condition: 'as-left', replacesId: null, recordedAt: at(12) } as const
+    const of = { id: 1, componentId: null, ...when }
     expect(cycleBefore(of, { readings: [of], cycles: [cycle(1, 10)] })).toBeNull()
   })
 })

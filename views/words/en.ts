@@ -11,6 +11,7 @@ import { flatnessWords } from './en/flatness.ts'
 import { flatnessSeesWords } from './en/flatness-sees.ts'
 import { inspectionWords } from './en/inspection.ts'
 import { instrumentsWords } from './en/instruments.ts'
+import { lappingWords } from './en/lapping.ts'
 import { limitFormsWords } from './en/limit-forms.ts'
 import { limitReasonsWords } from './en/limit-reasons.ts'
 import { limitSetsWords } from './en/limit-sets.ts'
@@ -47,6 +48,7 @@ export const words = {
   certificates: certificatesWords,
   mySeals: mySealsWords,
   instruments: instrumentsWords,
+  lapping: lappingWords,
   limitForms: limitFormsWords,
   limitReasons: limitReasonsWords,
   limitSets: limitSetsWords,

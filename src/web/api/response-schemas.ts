@@ -61,6 +61,7 @@ export const responseSchemas: Readonly<Record<string, unknown>> = {
     method: text,
     uncertainty: {},
   }),
+  apiCreateLapCycleAnswer: answer({ id: whole, componentId: whole, plate: text, recordedAt: text }),
   apiHandOverAnswer: answer({ id: whole, at: text, byName: text }),
   apiShowCertificateAnswer: answer({ number: text, revision: whole, sha256: text, record: {} }),
   apiVerifyAnswer: answer({ number: text }),

@@ -1,5 +1,6 @@
 import { measuredCharacteristics } from '../../domain/characteristic.ts'
 import { bandPatterns, flatnessBounds, readingConditions } from '../../domain/flatness.ts'
+import { abrasives, lapCycleBounds, lapFigureNames, plateForms } from '../../domain/lap-cycle.ts'
 import { lengthUnits, measuredValueBounds } from '../../domain/measured-value.ts'
 import { decisionProbabilityBounds } from '../../domain/parse-agreed-rule.ts'
 import { countedFlatnessBounds } from '../../domain/parse-counted-flatness-request.ts'
@@ -202,6 +203,20 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
       ...correction,
     },
     ['characteristic', 'condition', 'instrumentId', 'unit', 'readings'],
+  ),
+  apiCreateLapCycleRequest: object(
+    {
+      componentId: whole,
+      plate: text,
+      plateForm: oneOf(plateForms),
+      abrasive: oneOf(abrasives),
+      grit: text,
+      ...Object.fromEntries(lapFigureNames.map((name) => [name, num(lapCycleBounds[name])])),
+      isNewRing: { type: 'boolean' },
+      note: text,
+      ...correction,
+    },
+    ['componentId', 'plate'],
   ),
   apiHandOverRequest: object({ note: text }),
 }

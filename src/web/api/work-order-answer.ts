@@ -9,7 +9,7 @@ import { maySeeResults } from '../../domain/who-may-see.ts'
  */
 export function workOrderAnswer(evidence: Evidence, viewer: Pick<User, 'role'>) {
   const { workOrder, seal, handOver, decisions } = evidence
-  const { flatnessReadings, staticTests, measuredValues, concessions } = evidence
+  const { flatnessReadings, staticTests, measuredValues, lapCycles, concessions } = evidence
   const { steps, writtenById, writtenByName, ...limitSet } = evidence.limitSet
   return {
     ...workOrder,
@@ -25,6 +25,7 @@ export function workOrderAnswer(evidence: Evidence, viewer: Pick<User, 'role'>) 
       ? {}
       : {
           stageChanges: evidence.stageChanges,
+          lapCycles,
           handOver,
           decisions,
           missing: missingForHandOver(evidence),

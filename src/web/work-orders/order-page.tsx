@@ -1,6 +1,8 @@
 import { type OrderDone, type OrderTyped, WorkOrderPage } from '../../../views/work-order-page.tsx'
+import { certifiedLappings } from '../../domain/certified-lapping.ts'
 import type { Evidence } from '../../domain/evidence.ts'
 import { judgedReadings, judgedTests, judgedValues } from '../../domain/judged-evidence.ts'
+import { lapRows } from '../../domain/lap-rows.ts'
 import { missingForHandOver } from '../../domain/missing-for-hand-over.ts'
 import { orderActs } from '../../domain/order-acts.ts'
 import { stageSteps } from '../../domain/stage-steps.ts'
@@ -38,6 +40,8 @@ export function sendOrder(
       readings={judgedReadings(evidence)}
       tests={judgedTests(evidence)}
       values={judgedValues(evidence)}
+      laps={lapRows(evidence)}
+      lapping={certifiedLappings(evidence)}
       exceptions={listUseExceptions(store, workOrder.id)}
       missing={missingForHandOver(evidence)}
       acts={orderActs(workOrder, viewer(c).role)}

@@ -461,6 +461,7 @@ export const certificateWords = {
       flatness: 'light bands',
       'static-test': 'static air test',
       'measured-value': 'measured values',
+      'lap-cycle': 'lapping',
     },
     act: (act: string, days: string) => `${act}: ${days}`,
     notHandedOver: 'no hand-over recorded',

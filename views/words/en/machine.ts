@@ -26,6 +26,8 @@ export const machineWords = {
     apiCreateStaticTest: 'Records a static test by its two ends',
     apiCreateMeasuredValue:
       'Records a figure read with an instrument: finish, height, run-out or fit',
+    apiCreateLapCycle:
+      'Records a lap cycle of a face: plate, abrasive, load, time, stock and heights; face and plate alone are asked for',
     apiHandOver: 'Hands the order over to the inspector; refused with what is missing',
     apiShowCertificate: 'The record that a certificate certifies',
     apiDownloadCertificate: 'The certificate as issued, byte for byte (PDF)',

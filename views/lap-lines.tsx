@@ -1,0 +1,58 @@
+import type { FC } from 'hono/jsx'
+import type { CertifiedLapping } from '../src/domain/certified-lapping.ts'
+import { VerdictMark } from './components/verdict-mark.tsx'
+import { minuteText } from './figures/time-text.ts'
+import { words } from './words/en.ts'
+
+/** What the log says of each face that was lapped, in lines that a phone can hold. */
+export const LapLines: FC<{ lapping: readonly CertifiedLapping[] }> = ({ lapping }) => (
+  <ul class="result-lines">
+    {lapping.map((one) => (
+      <li class="result-line">
+        <span class="strong">{words.trade.faceKind[one.face]}</span>
+        <Standing one={one} />
+        {details(one).map((text) => (
+          <span class="result-line-detail number">{text}</span>
+        ))}
+      </li>
+    ))}
+  </ul>
+)
+
+const Standing: FC<{ one: CertifiedLapping }> = ({ one }) => {
+  const verdict = { kept: 'pass', below: 'fail', unknown: 'open' } as const
+  return <VerdictMark verdict={verdict[one.standing]} word={words.lapping.standing[one.standing]} />
+}
+
+function details(one: CertifiedLapping): readonly string[] {
+  const { lapping: w } = words
+  const { lines } = w
+  return [
+    [
+      lines.cycles(one.cycleCount, one.earlierCycleCount),
+      one.isNewRing ? lines.newRing : lines.relaps(one.relapCount),
+    ].join(', '),
+    one.heightMm === null
+      ? w.noHeight
+      : lines.heights(
+          one.heightBeforeMm?.text ?? w.notRead,
+          one.unknownStockCount > 0 ? w.atMost(one.heightMm.text) : one.heightMm.text,
+          one.isHeightRead ? w.asRead : w.reckoned,
+        ),
+    one.removedUm === null ? lines.removedUnknown : lines.removed(one.removedUm.text),
+    minimumText(one),
+    ...one.corrections.map(({ byName, at, reason }) =>
+      lines.corrected(byName, minuteText(at), reason),
+    ),
+  ]
+}
+
+function minimumText({ minimumMm, marginMm, standing }: CertifiedLapping): string {
+  const w = words.lapping
+  if (minimumMm === null) return w.lines.noMinimum
+  const allowed = w.lines.minimum(minimumMm.text)
+  if (marginMm === null) return allowed
+  const size = marginMm.text.replace('−', '')
+  const margin = standing === 'below' ? w.belowMinimum(size) : w.aboveMinimum(size)
+  return `${allowed}: ${margin}`
+}
