@@ -17,6 +17,8 @@ export interface FitQuality {
   readonly edgeShare: number
   /** Sectors, by number, in which most usable cells are unexplained. */
   readonly doubtfulSectors: readonly number[]
+  /** How many of them at most lie side by side. */
+  readonly doubtfulInRow: number
 }
 
 /** A cell is explained when its residuals stay below this share of the swing. */
@@ -53,6 +55,19 @@ function judgeCell(cell: Cell, total: number, swing: number): Verdict {
   const beyond = cell.light.filter((one) => one > brighterThan * swing).length
   const isGlare = bright > 0.85 * cell.residuals.length && beyond > 0.1 * cell.light.length
   return isGlare ? 'hidden' : 'unexplained'
+}
+
+/** The longest run of numbers side by side, closed around. */
+function longestRow(sectors: readonly number[], sectorCount: number): number {
+  const has = new Set(sectors)
+  return Math.max(
+    0,
+    ...sectors.map((first) => {
+      let length = 1
+      while (length < sectorCount && has.has((first + length) % sectorCount)) length++
+      return length
+    }),
+  )
 }
 
 /**
@@ -105,6 +120,11 @@ export function fitQuality(
     const explained = count('explained', edgesOnly)
     return explained / Math.max(1, explained + count('unexplained', edgesOnly))
   }
+  const doubtfulSectors = Array.from({ length: sectorCount }, (_, k) => k).filter((sector) => {
+    const ofSector = verdicts.filter((_, at) => at % sectorCount === sector)
+    const open = ofSector.filter((one) => one === 'unexplained').length
+    return open >= Math.max(1, ofSector.filter((one) => one !== 'hidden').length / 2)
+  })
   return {
     explained: 1 - left / (all + 1e-12),
     spread,
@@ -112,10 +132,7 @@ export function fitQuality(
     usableShare: 1 - count('hidden', false) / verdicts.length,
     explainedShare: share(false),
     edgeShare: share(true),
-    doubtfulSectors: Array.from({ length: sectorCount }, (_, sector) => sector).filter((sector) => {
-      const ofSector = verdicts.filter((_, at) => at % sectorCount === sector)
-      const open = ofSector.filter((one) => one === 'unexplained').length
-      return open >= Math.max(1, ofSector.filter((one) => one !== 'hidden').length / 2)
-    }),
+    doubtfulSectors,
+    doubtfulInRow: longestRow(doubtfulSectors, sectorCount),
   }
 }

@@ -10,6 +10,8 @@ export interface FitFigures {
   readonly usableShare: number
   readonly explainedShare: number
   readonly edgeShare: number
+  /** Unexplained sectors of 10 degrees side by side. */
+  readonly doubtfulInRow: number
   readonly tiltBands: number
   /** Pixels from band to band where they stand closest, but for the closest twentieth. */
   readonly pixelsPerBand: number
@@ -26,7 +28,7 @@ export interface FitFigures {
  * @returns the first gate that does not hold, with the figure and its limit; null when all hold
  * Source: limits chosen on synthetic photographs, no published source.
  * @example judgeReading({ lightSwing: 0.01, swing: 0.01, spread: 0.01, explained: 0.1, usableShare: 1,
- *   explainedShare: 0, edgeShare: 0, tiltBands: 6, pixelsPerBand: 50, flatnessBands: 1,
+ *   explainedShare: 0, edgeShare: 0, doubtfulInRow: 9, tiltBands: 6, pixelsPerBand: 50, flatnessBands: 1,
  *   expandedUncertaintyBands: 0.1, rivals: [] })?.reason // no-clear-bands
  */
 export function judgeReading(figures: FitFigures): PhotoRefusal | null {
@@ -62,6 +64,8 @@ export function judgeReading(figures: FitFigures): PhotoRefusal | null {
     isAtLeast('model-does-not-fit', figures.explained, 0.975) ??
     isAtLeast('model-does-not-fit', figures.explainedShare, 0.95) ??
     isAtLeast('model-does-not-fit', figures.edgeShare, 0.9) ??
+    // A chip or a scratch is narrow; bands that leave the surface over 30 degrees are another one.
+    isAtMost('model-does-not-fit', figures.doubtfulInRow, 2) ??
     isAtMost('noisy', noise, 0.16) ??
     (rival === undefined
       ? null

@@ -34,9 +34,12 @@ function margins(face: Face): { readonly from: number; readonly to: number } {
   return { from: face.radiusRatio + margin(face.inner), to: 1 - margin(face.outer) }
 }
 
-/** Whether a fit can stand as it is; if not, a longer search is worth its time. */
+/**
+ * Whether a fit can stand as it is; if not, a longer search is worth its time. A surface folded at
+ * a place where the bands turn explains nearly all of a narrow land, so nearly all is not enough.
+ */
 const isGood = (quality: FitQuality) =>
-  quality.explained > 0.975 && quality.explainedShare >= 0.95 && quality.edgeShare >= 0.9
+  quality.explained > 0.985 && quality.explainedShare >= 0.97 && quality.edgeShare >= 0.95
 
 /**
  * Reads the light of a land and fits its bands; searches longer when the first fit does not explain
@@ -70,7 +73,8 @@ export function readLand(face: Face, onProgress: (share: number) => void): LandR
   onProgress(0.5)
   const second = attempt(true)
   if (second === null) return first
-  const isBetter = second.quality.explainedShare > first.quality.explainedShare
+  const worth = ({ quality }: LandReading) => quality.explainedShare * quality.usableShare
+  const isBetter = worth(second) > worth(first)
   return isBetter ? second : first
 }
 

@@ -32,6 +32,7 @@ describe('fitQuality', () => {
     expect(quality.edgeShare).toBe(1)
     expect(quality.usableShare).toBe(1)
     expect(quality.doubtfulSectors).toEqual([])
+    expect(quality.doubtfulInRow).toBe(0)
     // The median of 5000 numbers is good to about 2 %.
     expect(quality.spread / 0.02).toBeCloseTo(1, 1)
   })
@@ -40,6 +41,7 @@ describe('fitQuality', () => {
     const wrong = relative.map((value, i) => (isThere(i) ? -value : value))
     const quality = qualityOf(wrong)
     expect(quality.doubtfulSectors).toEqual([0, 1, 2])
+    expect(quality.doubtfulInRow).toBe(3)
     expect(quality.explainedShare).toBeCloseTo(11 / 12, 10) // 3 of 36 sectors
     expect(quality.usableShare).toBe(1)
   })

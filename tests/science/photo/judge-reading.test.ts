@@ -9,6 +9,7 @@ const good: FitFigures = {
   usableShare: 1,
   explainedShare: 1,
   edgeShare: 1,
+  doubtfulInRow: 0,
   tiltBands: 8,
   pixelsPerBand: 40,
   flatnessBands: 1,
@@ -32,11 +33,16 @@ describe('judgeReading', () => {
     ['model-does-not-fit', { explained: 0.97 }],
     ['model-does-not-fit', { explainedShare: 0.94 }],
     ['model-does-not-fit', { edgeShare: 0.89 }],
+    ['model-does-not-fit', { doubtfulInRow: 3 }],
     ['noisy', { spread: 0.085 }],
     ['ambiguous', { rivals: [{ flatnessBands: 1.2, spread: 0.04 }] }],
     ['uncertainty-too-large', { expandedUncertaintyBands: 0.31 }],
   ])('refuses as %s: %o', (reason, change) => {
     expect(judgeReading({ ...good, ...change })?.reason).toBe(reason)
+  })
+
+  it('lets a chip be, that two sectors side by side can hold', () => {
+    expect(judgeReading({ ...good, doubtfulInRow: 2 })).toBeNull()
   })
 
   it('lets rivals be that give the same figure, or explain the land worse', () => {
