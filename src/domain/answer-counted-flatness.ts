@@ -1,4 +1,3 @@
-import { lamps } from '../science/optics/lamps.ts'
 import { type CountedFlatness, countedFlatness } from '../science/surface/counted-flatness.ts'
 import {
   countedFlatnessBudget,
@@ -6,15 +5,15 @@ import {
 } from '../science/uncertainty/counted-flatness-budget.ts'
 import { methods } from './methods.ts'
 import type { CountedFlatnessRequest } from './parse-counted-flatness-request.ts'
+import { wavelengthOf } from './parse-lamp.ts'
 
 export type CountedFlatnessAnswer = CountedFlatness &
   FlatnessUncertainty & { readonly method: string; readonly wavelengthNm: number }
 
 /** Flatness from counted bands with its uncertainty; no record is made. */
 export function answerCountedFlatness(request: CountedFlatnessRequest): CountedFlatnessAnswer {
-  const { lampId, pattern, viewingAngleDeg, readings, ringCentre } = request
-  const wavelengthNm = lampId === null ? request.wavelengthNm : lamps[lampId].wavelengthNm
-  if (wavelengthNm === null) throw new RangeError('answerCountedFlatness requires a lamp')
+  const { pattern, viewingAngleDeg, readings, ringCentre } = request
+  const wavelengthNm = wavelengthOf(request)
   const result = countedFlatness({ pattern, readings, wavelengthNm, viewingAngleDeg, ringCentre })
   return {
     ...result,

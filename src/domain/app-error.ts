@@ -1,4 +1,10 @@
-export type AppErrorKind = 'invalid' | 'not-found' | 'forbidden' | 'conflict' | 'too-many'
+export type AppErrorKind =
+  | 'invalid'
+  | 'not-found'
+  | 'forbidden'
+  | 'conflict'
+  | 'too-many'
+  | 'too-large'
 
 /**
  * An expected refusal. `reason` names the sentence in `views/words`; `details` fills it.

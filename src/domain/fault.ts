@@ -58,6 +58,7 @@ export type FaultKind =
   | 'all-or-none'
   | 'not-here'
   | 'no-graduation'
+  | 'not-a-place'
   | 'not-a-name'
   | 'same-name'
   | 'model-empty'

@@ -1,16 +1,14 @@
-import { type LampId, lampIds } from '../science/optics/lamps.ts'
 import type { CountedReading } from '../science/surface/reading-bands.ts'
 import type { BandRepeatability } from '../science/uncertainty/counted-flatness-budget.ts'
 import type { ThermalBow } from '../science/uncertainty/thermal-bow-line.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
 import { type BandPattern, bandPatterns, flatnessBounds } from './flatness.ts'
 import { bowBounds, directionCount } from './parse-directions.ts'
+import { type AskedLamp, parseLamp } from './parse-lamp.ts'
 import type { Parsed } from './parsed.ts'
 
 /** What the calculator of counted bands is asked; a lamp by name or by its wavelength. */
-export type CountedFlatnessRequest = {
-  readonly lampId: LampId | null
-  readonly wavelengthNm: number | null
+export type CountedFlatnessRequest = AskedLamp & {
   readonly viewingAngleDeg: number
   readonly pattern: BandPattern
   readonly ringCentre: 'high' | 'low' | undefined
@@ -65,16 +63,11 @@ export function parseCountedFlatnessRequest(input: Input): Parsed<CountedFlatnes
   const fields = openFields(input)
   fields.only(...countedFlatnessFields)
   const bounds = countedFlatnessBounds
-  const hasLamp = fields.isGiven('lamp')
-  const hasWavelength = fields.isGiven('wavelengthNm')
-  if (hasLamp === hasWavelength) {
-    fields.fault('lamp', 'one-of-two', { one: 'lamp', other: 'wavelengthNm' })
-  }
+  const lamp = parseLamp(fields, bounds.wavelengthNm)
   const pattern = fields.choice('pattern', bandPatterns)
   if (pattern === 'unreadable') fields.fault('pattern', 'unreadable')
   return fields.finish({
-    lampId: fields.optionalChoice('lamp', lampIds),
-    wavelengthNm: fields.optionalDecimal('wavelengthNm', bounds.wavelengthNm),
+    ...lamp,
     viewingAngleDeg: fields.optionalDecimal('viewingAngleDeg', flatnessBounds.viewingAngleDeg) ?? 0,
     pattern,
     ringCentre: fields.optionalChoice('ringCentre', ringCentres) ?? undefined,

@@ -3,6 +3,7 @@ import { bodyLimit } from 'hono/body-limit'
 import { getCookie } from 'hono/cookie'
 import { csrf } from 'hono/csrf'
 import { NONCE, secureHeaders } from 'hono/secure-headers'
+import { photoBytesAtMost } from '../domain/photo-bytes.ts'
 import type { AppContext, AppEnv, Handler, Shop, View } from './context.ts'
 import { guard } from './guard.ts'
 import { handlers } from './handlers.ts'
@@ -21,6 +22,7 @@ export const bodyLimitBytes = {
   usual: 256 * 1024,
   trace: 8 * 1024 * 1024,
   upload: uploadLimitBytes,
+  photo: photoBytesAtMost + 64 * 1024,
 } as const
 
 /** Builds the application around what the composition root hands it. */
@@ -41,8 +43,10 @@ export function createApp(shop: Shop): Hono<AppEnv> {
   // The machine interface takes no forms, and looks itself at who sends a session's cookie.
   app.use((c, next) => (c.req.path.startsWith('/api/') ? next() : ownForms(c, next)))
   const [usual, trace, upload] = [limit('usual'), limit('trace'), limit('upload')]
+  const photo = limit('photo')
   app.use((c, next) => {
     if (c.req.path === routes.apiPressureChange.path) return trace(c, next)
+    if (c.req.path === routes.apiPhotoFlatness.path && isKnown(c)) return photo(c, next)
     return (isUpload(c) ? upload : usual)(c, next)
   })
   for (const name of Object.keys(routes) as RouteName[]) mount(app, routes[name], handlers[name])
@@ -58,6 +62,10 @@ function limit(kind: keyof typeof bodyLimitBytes) {
 function isUpload(c: AppContext): boolean {
   const isItsPath = /^\/instruments\/\d+\/files$/.test(c.req.path)
   return isItsPath && c.req.method === 'POST' && readSession(c) !== undefined
+}
+
+function isKnown(c: AppContext): boolean {
+  return (readSession(c) ?? readToken(c)) !== undefined
 }
 
 /** What somebody uploaded is shown without any right: no script, no form, no origin. */

@@ -11,6 +11,7 @@ export const statusOf: Readonly<Record<AppErrorKind, ContentfulStatusCode>> = {
   forbidden: 403,
   conflict: 409,
   'too-many': 429,
+  'too-large': 413,
 }
 
 export type ProblemTitle = keyof typeof errorTitles

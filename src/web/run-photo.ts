@@ -33,7 +33,7 @@ const waiting: (() => void)[] = []
  *   onProgress: told the share done, from 0 to 1
  * @param limits longestMs: a reading that takes longer is stopped
  * @throws AppError invalid `photo-heic`, `photo-not-a-photo`, `photo-damaged`,
- *   `photo-too-many-pixels` for a file that can't be read; too-many `photo-busy` where too many
+ *   for a file that can't be read; too-large `photo-too-many-pixels`; too-many `photo-busy` where too many
  *   wait, `photo-too-long` where it was stopped
  */
 export async function runPhoto(
@@ -65,7 +65,7 @@ function faultOf(fault: FaultOfFile): AppError {
   if (fault === 'heic') return new AppError('invalid', 'photo-heic')
   if (fault === 'not-a-photo') return new AppError('invalid', 'photo-not-a-photo')
   if (fault === 'damaged') return new AppError('invalid', 'photo-damaged')
-  return new AppError('invalid', 'photo-too-many-pixels')
+  return new AppError('too-large', 'photo-too-many-pixels')
 }
 
 function inThread(

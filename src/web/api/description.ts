@@ -55,7 +55,7 @@ function operation(name: ApiName, route: Route, path: string) {
     summary: machineWords.paths[name],
     security: route.who === 'public' ? [] : [{ token: [] }],
     parameters,
-    ...(isPost ? { requestBody: { required: true, content: json(`${name}Request`) } } : {}),
+    ...(isPost ? { requestBody: { required: true, content: contentOf(name) } } : {}),
     responses: {
       [success]: isPdf
         ? { description: answers.pdf, content: { 'application/pdf': {} } }
@@ -75,6 +75,14 @@ function operation(name: ApiName, route: Route, path: string) {
 
 function parameter(name: string, where: 'path' | 'query' | 'header') {
   return { name, in: where, required: where === 'path', schema: { type: 'string' } }
+}
+
+/** A photograph comes in a form beside its JSON. */
+function contentOf(name: ApiName) {
+  const { 'application/json': described } = json(`${name}Request`)
+  return name === 'apiPhotoFlatness'
+    ? { 'multipart/form-data': described }
+    : { 'application/json': described }
 }
 
 function json(schema: string) {

@@ -1,8 +1,7 @@
-import { AppError } from '../../domain/app-error.ts'
 import type { Input } from '../../domain/fields.ts'
 import type { AppContext } from '../context.ts'
-import { isOwnOrigin } from '../own-origin.ts'
 import { InputRefused } from './input-refused.ts'
+import { refuseForeignPage } from './refuse-foreign-page.ts'
 import { WrongType } from './wrong-type.ts'
 
 /** A JSON body as it came, for the hash of a repeated request, and as read. */
@@ -24,14 +23,4 @@ export async function readJson(c: AppContext): Promise<JsonBody> {
     throw new InputRefused([{ field: '', kind: 'not-json' }])
   }
   return { text, input: value as Input }
-}
-
-/** A session's cookie acts here only for our own pages; a token needs no such proof. */
-function refuseForeignPage(c: AppContext): void {
-  if (c.req.header('authorization') !== undefined) return
-  const site = c.req.header('sec-fetch-site')
-  const origin = c.req.header('origin')
-  const isForeignSite = site !== undefined && site !== 'same-origin'
-  const isForeignOrigin = origin !== undefined && !isOwnOrigin(c, origin)
-  if (isForeignSite || isForeignOrigin) throw new AppError('forbidden', 'cross-site')
 }

@@ -1,5 +1,6 @@
 import { calculatorResponseSchemas } from './calculator-schemas.ts'
 import { answer, list, num, oneOf, text, whole } from './json-schema.ts'
+import { wholeFlatnessAnswer } from './photo-schemas.ts'
 
 const budget = list(
   answer({
@@ -14,6 +15,7 @@ const budget = list(
 
 /** What each answer holds at least. */
 export const responseSchemas: Readonly<Record<string, unknown>> = {
+  apiPhotoFlatnessAnswer: answer({ ...wholeFlatnessAnswer, budget }),
   apiCountedFlatnessAnswer: answer({
     method: text,
     wavelengthNm: num(),

@@ -16,6 +16,7 @@ import { decisionRules } from '../../science/acceptance/decision-rule.ts'
 import { lampIds } from '../../science/optics/lamps.ts'
 import { calculatorRequestSchemas } from './calculator-schemas.ts'
 import { list, num, object, oneOf, text, whole } from './json-schema.ts'
+import { photoRequestSchemas } from './photo-schemas.ts'
 
 const { lengthMm, deltaK, expansionPerK } = countedFlatnessBounds.thermal
 const reading = object(
@@ -131,6 +132,7 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
     ['volumeL'],
   ),
   ...calculatorRequestSchemas,
+  ...photoRequestSchemas,
   apiCreateCustomerRequest: object({ name: text, address: text, contact: text }, ['name']),
   apiCreateWorkOrderRequest: object(
     {

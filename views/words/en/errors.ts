@@ -100,6 +100,7 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'trials-busy': () => 'Other trials are running. Try again in some seconds.',
   'trials-too-long': () =>
     'These trials took longer than 20 seconds and were stopped. Ask for fewer, or write the model shorter.',
+  'unreadable-picture': () => 'This picture gives no honest figure.',
   'photo-heic': () =>
     'This is a HEIC picture, which can’t be read here. Set the camera to JPEG, or send it as JPEG.',
   'photo-not-a-photo': () => 'This file is no photo. Send a JPEG, PNG or WebP.',

@@ -73,6 +73,7 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
   'not-here': () => 'Leave this empty here.',
   'no-graduation': (d) => `The record of ${d.number} says no graduation. Choose another unit.`,
   'same-name': () => 'Another quantity has this name.',
+  'not-a-place': () => 'Give a place as [x, y], in pixels.',
   'not-a-name': () =>
     'A name begins with a letter, goes on with letters, digits and underscores, and is no function.',
   'model-empty': () => 'Write how the result comes from the quantities, for example a * b.',
