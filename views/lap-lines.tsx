@@ -12,7 +12,7 @@ export const LapLines: FC<{ lapping: readonly CertifiedLapping[] }> = ({ lapping
         <span class="strong">{words.trade.faceKind[one.face]}</span>
         <Standing one={one} />
         {details(one).map((text) => (
-          <span class="result-line-detail number">{text}</span>
+          <span class="result-line-detail">{text}</span>
         ))}
       </li>
     ))}
@@ -32,19 +32,29 @@ function details(one: CertifiedLapping): readonly string[] {
       lines.cycles(one.cycleCount, one.earlierCycleCount),
       one.isNewRing ? lines.newRing : lines.relaps(one.relapCount),
     ].join(', '),
-    one.heightMm === null
-      ? w.noHeight
-      : lines.heights(
-          one.heightBeforeMm?.text ?? w.notRead,
-          one.unknownStockCount > 0 ? w.atMost(one.heightMm.text) : one.heightMm.text,
-          one.isHeightRead ? w.asRead : w.reckoned,
-        ),
+    heightText(one),
     one.removedUm === null ? lines.removedUnknown : lines.removed(one.removedUm.text),
     minimumText(one),
     ...one.corrections.map(({ byName, at, reason }) =>
       lines.corrected(byName, minuteText(at), reason),
     ),
   ]
+}
+
+/** From before the first cycle to now; at most so high where a cycle said nothing of its stock. */
+function heightText({
+  heightMm,
+  heightBeforeMm,
+  isHeightRead,
+  unknownStockCount,
+}: CertifiedLapping): string {
+  const { noHeight, atMost, asRead, reckoned, lines } = words.lapping
+  if (heightMm === null) return noHeight
+  const left = unknownStockCount > 0 ? atMost(heightMm.text) : heightMm.text
+  const how = isHeightRead ? asRead : reckoned
+  return heightBeforeMm === null
+    ? lines.height(left, how)
+    : lines.heights(heightBeforeMm.text, left, how)
 }
 
 function minimumText({ minimumMm, marginMm, standing }: CertifiedLapping): string {

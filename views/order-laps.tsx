@@ -94,6 +94,7 @@ const Heights: FC<{ row: LapRow }> = ({ row: { cycle, step } }) => {
     const said = (mm: number | null) => (mm === null ? w.notRead : mmText(mm))
     return <Struck isReplaced>{w.heights(said(before), said(after))}</Struck>
   }
+  if (step.before === null && step.after === null) return <span class="soft">{w.noHeight}</span>
   const isReckoned = step.after !== null && !step.after.isRead
   return (
     <Cell details={[isReckoned ? w.reckoned : null]}>
@@ -121,7 +122,7 @@ const Left: FC<{ row: LapRow }> = ({ row: { step, marginMm, standing } }) => {
   if (step.after === null) return <span class="soft">{w.noHeight}</span>
   if (marginMm === null) return <span class="soft">{chrome.notStated}</span>
   const size = mmText(marginMm).replace('−', '')
-  if (standing !== 'below') return <span class="number">{w.aboveMinimum(size)}</span>
+  if (standing !== 'below') return <span>{w.aboveMinimum(size)}</span>
   return (
     <Cell details={[w.belowMinimum(size)]}>
       <VerdictMark verdict="fail" word={w.standing.below} />

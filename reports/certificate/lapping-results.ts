@@ -54,7 +54,11 @@ function heightCell({
   if (heightMm === null) return cell(common.noHeight)
   const after = unknownStockCount > 0 ? common.atMost(heightMm.text) : heightMm.text
   const how = isHeightRead ? common.asRead : common.reckoned
-  return cell(lines.heights(heightBeforeMm?.text ?? common.notRead, after, how))
+  return cell(
+    heightBeforeMm === null
+      ? lines.height(after, how)
+      : lines.heights(heightBeforeMm.text, after, how),
+  )
 }
 
 function minimumCell({ minimumMm, marginMm, standing: stands }: CertifiedLapping): Cell {

@@ -25,6 +25,10 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
     `SELECT number FROM work_order WHERE id = (
       SELECT work_order_id FROM measured_value WHERE id = ${measured})`,
   )
+  const lapped = ask(
+    `SELECT id FROM lap_cycle WHERE work_order_id = (
+      SELECT id FROM work_order WHERE number = '${lapping}') ORDER BY id DESC`,
+  )
   const doubted = ask("SELECT instrument_id FROM calibration WHERE as_found = 'beyond'")
   const own = ask(
     `SELECT number FROM work_order WHERE customer_id = 1 AND stage = 'dispatched' ORDER BY id DESC`,
@@ -57,6 +61,8 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
       ...of(`/work-orders/${lapping}/measured-values/new`),
       ...of(`/work-orders/${lapping}/measured-values/new?characteristic=roughness`),
       ...of(`/work-orders/${lapping}/measured-values/new?characteristic=face-height`),
+      ...of(`/work-orders/${lapping}/lap-cycles/new`),
+      ...of(`/work-orders/${lapping}/lap-cycles/new?replaces=${lapped}`),
       ...of(`/work-orders/${measuredOrder}`, `/work-orders/${measuredOrder}/limits`),
       ...of('/limit-sets/compare', '/limit-sets/compare?sets=3&sets=4'),
       ...of(`/work-orders/${measuredOrder}/results/measured-value/${measured}`),

@@ -131,17 +131,17 @@ describe('the answer while a cycle is entered', () => {
     const text = await preview(lap({ heightBeforeMm: '2.91', stockUm: '15' }))
     expect(text).toContain('>2.895<')
     expect(text).toContain('Smallest allowed 1.5 mm')
-    expect(text).toContain('Above the minimum')
+    expect(text).toContain('Enough left')
     expect(text).not.toContain('Caution')
   })
 
   it('warns before the face falls below, by the stock planned', async () => {
     const text = await preview(lap({ heightBeforeMm: '1.51', plannedStockUm: '15' }))
-    expect(text).toContain('Would fall below the minimum')
+    expect(text).toContain('Would be too low')
     expect(text).toContain('Caution: this cycle takes the face below its minimum')
     expect(text).toContain('About 1.495 mm would be left, and 1.5 mm are the smallest allowed.')
     const next = await preview(lap({ heightBeforeMm: '1.52', plannedStockUm: '15' }))
-    expect(next).toContain('Above the minimum')
+    expect(next).toContain('Enough left')
     expect(next).toContain('Caution: the next cycle would take the face below its minimum')
   })
 
@@ -156,17 +156,17 @@ describe('the answer while a cycle is entered', () => {
     const at = `/work-orders/${later.number}`
     const form = lap({ heightBeforeMm: '1.53' })
     const text = await (await app.post(`${at}/lap-cycles/preview`, form, 'tess')).text()
-    expect(text).toContain('expected: 40.0 µm, mean of 2 cycles of this ring')
+    expect(text).toContain('Expected: 40.0 µm, mean of 2 cycles of this ring')
     expect(text).toContain('About 1.490 mm would be left')
     expect(text).toContain('2 times')
   })
 
   it('says below once it is so, and nothing without a minimum', async () => {
     const text = await preview(lap({ heightAfterMm: '1.49' }))
-    expect(text).toContain('Below the minimum')
+    expect(text).toContain('>Too low<')
     expect(text).toContain('Read the height again, and ask an inspector')
     const seat = await preview(lap({ componentId: faces.seat, heightAfterMm: '0.4' }))
-    expect(seat).toContain('Not held against a minimum')
+    expect(seat).toContain('No minimum')
     expect(seat).toContain('states no smallest height for this face')
   })
 
@@ -231,7 +231,7 @@ describe('recording a lap cycle', () => {
     expect(cycles()[0]).toMatchObject({ heightBeforeMm: 2.91, typed: { heightBeforeMm: '2,910' } })
     const page = await traveller()
     for (const text of [
-      'Diamond, charged into the plate, 3 µm',
+      'Diamond, charged plate, 3 µm',
       '12 min, 1.5 kg',
       'plate concave, 4 µm over 380 mm',
       '2.910 to 2.896',

@@ -73,7 +73,7 @@ const Left: FC<{ forecast: LapForecast }> = ({ forecast }) => {
         unit={words.trade.unit.mm}
         limit={minimumMm === null ? undefined : w.minimum(numberText(minimumMm))}
         verdict={isKnown ? (isBelow ? 'fail' : 'pass') : 'open'}
-        word={isBelow && after.isExpected ? w.wouldFall : w.standing[after.standing]}
+        word={isBelow && after.isExpected ? w.wouldFall : w.left[after.standing]}
       />
       {after.isExpected && expected !== null ? (
         <p class="small">

@@ -80,7 +80,7 @@ describe('what the certificate says of the lapping', () => {
     ])
     expect(cells([cycle(1, { heightAfterMm: 1.4, isNewRing: true })], null)).toEqual([
       '1 cycle in this order | a new ring | stock removed not known in full',
-      'Height not read to 1.400 mm (read)',
+      'Height 1.400 mm (read)',
       'no smallest height stated',
     ])
   })

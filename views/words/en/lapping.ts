@@ -31,12 +31,12 @@ export const lappingWords = {
   notLooked: 'Not looked at',
   abrasive: 'Abrasive',
   abrasives: {
-    'diamond-charged': 'Diamond, charged into the plate',
-    'diamond-loose': 'Diamond slurry or paste, loose',
+    'diamond-charged': 'Diamond, charged plate',
+    'diamond-loose': 'Diamond, loose',
     'silicon-carbide-loose': 'Silicon carbide, loose',
     'alumina-loose': 'Alumina, loose',
     'boron-carbide-loose': 'Boron carbide, loose',
-    sheet: 'Abrasive sheet on glass or plate',
+    sheet: 'Abrasive sheet',
     other: 'Something else',
   } satisfies Record<Abrasive, string>,
   notSaid: 'Not said',
@@ -86,15 +86,21 @@ export const lappingWords = {
     below: 'Below the minimum',
     unknown: 'Not held against a minimum',
   } satisfies Record<NoseStanding, string>,
-  wouldFall: 'Would fall below the minimum',
+  /** Short, beside a large figure. */
+  left: {
+    kept: 'Enough left',
+    below: 'Too low',
+    unknown: 'No minimum',
+  } satisfies Record<NoseStanding, string>,
+  wouldFall: 'Would be too low',
   minimum: (mm: string) => `Smallest allowed ${mm} mm`,
   noMinimum: 'The seal’s record states no smallest height for this face.',
   noHeight: 'height not recorded',
   atMost: (mm: string) => `at most ${mm}`,
   expectedBy: {
-    planned: (um: string) => `expected: ${um} µm planned`,
+    planned: (um: string) => `Expected: ${um} µm planned`,
     mean: (um: string, count: number) =>
-      `expected: ${um} µm, mean of ${times(count, 'cycle', 'cycles')} of this ring`,
+      `Expected: ${um} µm, mean of ${times(count, 'cycle', 'cycles')} of this ring`,
   },
   atMostHint: (count: number) =>
     `${times(count, 'cycle', 'cycles')} before ${count === 1 ? 'does' : 'do'} not say what came off: the face is at most this high. Read the height.`,
@@ -121,7 +127,7 @@ export const lappingWords = {
   facts: {
     removed: 'Comes off',
     number: 'Cycle of this order',
-    relaps: 'Relapped',
+    relaps: 'Relapped, with this order',
     before: 'Before it',
   },
   relaps: (count: number) => (count === 0 ? 'not yet' : count === 1 ? 'once' : `${count} times`),
@@ -163,6 +169,7 @@ export const lappingWords = {
     newRing: 'a new ring',
     heights: (before: string, after: string, how: string) =>
       `Height ${before} to ${after} mm (${how})`,
+    height: (mm: string, how: string) => `Height ${mm} mm (${how})`,
     removed: (um: string) => `${um} µm removed`,
     removedUnknown: 'stock removed not known in full',
     minimum: (mm: string) => `smallest allowed ${mm} mm`,
