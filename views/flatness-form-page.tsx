@@ -20,6 +20,7 @@ import { budgetFieldId } from './flatness/budget-fields.tsx'
 import { CountQuestion } from './flatness/count-question.tsx'
 import { flatnessSentence } from './flatness/fault-sentence.ts'
 import type { FlatnessFormValues } from './flatness/form-values.ts'
+import { guideFormId } from './flatness/guide-steps.tsx'
 import { MoreFields } from './flatness/more-fields.tsx'
 import { CauseQuestion, PatternCards, RingQuestion } from './flatness/pattern-cards.tsx'
 import { Remembered } from './flatness/remembered.tsx'
@@ -67,6 +68,7 @@ export const FlatnessFormPage: FC<{ frame: Frame; form: FlatnessForm }> = ({ fra
   return (
     <Page frame={frame} title={`${title} ${form.orderNumber}`}>
       <PageHead title={title} over={`${form.orderNumber} · ${form.sealSerial}`} />
+      <form id={guideFormId}></form>
       <form method="post" action={action} class="reading">
         <input type="hidden" name="formKey" value={form.formKey} />
         <div>
@@ -154,6 +156,7 @@ const Questions: FC<{ form: FlatnessForm }> = ({ form }) => {
       </Question>
       <Question number={3} title={w.pattern}>
         <PatternCards value={values.pattern} {...error('pattern')} />
+        <GuideFold />
         <RingQuestion value={values.ringCentre} />
         <CauseQuestion value={values.unreadableCause} {...error('unreadableCause')} />
       </Question>
@@ -169,6 +172,26 @@ const Questions: FC<{ form: FlatnessForm }> = ({ form }) => {
       <MoreFields values={values} faults={faults} choice={form.choice} spreads={form.spreads} />
       <LimitsAndCautions form={form} />
     </>
+  )
+}
+
+/** Fetched when it is first opened: it is large, and most know it by heart. */
+const GuideFold: FC = () => {
+  const w = words.flatnessGuide
+  return (
+    <details
+      class="fold"
+      id="guide"
+      hx-get="/flatness-guide"
+      hx-trigger="toggle once"
+      hx-target="#guide-body"
+      hx-swap="innerHTML"
+    >
+      <summary>{w.fold}</summary>
+      <div class="fold-body" id="guide-body">
+        <a href="/flatness-guide">{w.asPage}</a>
+      </div>
+    </details>
   )
 }
 

@@ -54,3 +54,18 @@ export function gapBands(pattern: BandPattern, x: number, y: number): number {
   const { wedgeBands, heightBands } = setups[pattern]
   return wedgeBands * y - heightBands(x, y)
 }
+
+/**
+ * The parts of the gap of a model face: how far the wedge opens over one radius, and the face.
+ *
+ * @param pattern any pattern with bands: all but `unreadable`
+ * @returns wedgeBands, in bands over an outer radius upwards; heightBands of x and y, as gapBands
+ * Source: as gapBands.
+ * @example modelFace('convex').heightBands(1, 0) // -1.05
+ */
+export function modelFace(pattern: Exclude<BandPattern, 'unreadable'>): {
+  readonly wedgeBands: number
+  readonly heightBands: (x: number, y: number) => number
+} {
+  return setups[pattern]
+}

@@ -5,6 +5,7 @@ import * as certificates from './certificates/handlers.tsx'
 import type { Handler } from './context.ts'
 import * as customers from './customers/handlers.tsx'
 import * as exceptions from './exceptions/handlers.ts'
+import * as flatnessGuide from './flatness/guide.tsx'
 import * as flatness from './flatness/handlers.tsx'
 import * as inspection from './inspection/handlers.tsx'
 import * as instrumentFiles from './instruments/files.ts'
@@ -30,6 +31,7 @@ export const handlers: Readonly<Record<RouteName, Handler>> = {
   ...bench,
   ...workOrders,
   ...flatness,
+  ...flatnessGuide,
   ...staticTests,
   ...measuredValues,
   ...lapCycles,

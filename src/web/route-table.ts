@@ -51,6 +51,7 @@ export const routes = {
   stateDecontamination: page('post', '/work-orders/:number/decontamination', staff),
   agreeOrderRule: page('post', '/work-orders/:number/rule', ['inspector', 'manager']),
 
+  showFlatnessGuide: page('get', '/flatness-guide', 'signed-in'),
   newFlatnessReading: page('get', '/work-orders/:number/flatness/new', ['technician']),
   previewFlatness: page('post', '/work-orders/:number/flatness/preview', ['technician']),
   createFlatnessReading: page('post', '/work-orders/:number/flatness', ['technician']),

@@ -52,7 +52,7 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
       ...of(`/work-orders/${lapping}`, `/work-orders/${order('refused')}`),
       ...of(`/work-orders/${corrected}`, `/work-orders/${order('withdrawn')}`),
       ...of(`/work-orders/${lapping}/results/flatness-reading/${reading}`),
-      ...of(`/work-orders/${lapping}/flatness/new`),
+      ...of(`/work-orders/${lapping}/flatness/new`, '/flatness-guide'),
       ...of(`/work-orders/${lapping}/flatness/new?replaces=${reading}`),
       ...of(`/work-orders/${lapping}/static-tests/new`, '/calculator'),
       ...of(`/work-orders/${lapping}/exceptions/new?instrument=${doubted}`),

@@ -15,6 +15,7 @@ export const styleOrder: readonly string[] = [
   'reading.css',
   'calculator.css',
   'recording.css',
+  'guide.css',
   'desk.css',
   'drawing.css',
   'print.css',

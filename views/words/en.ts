@@ -8,6 +8,7 @@ import { customersWords } from './en/customers.ts'
 import { decisionWords } from './en/decision.ts'
 import { exceptionsWords } from './en/exceptions.ts'
 import { flatnessWords } from './en/flatness.ts'
+import { flatnessGuideWords } from './en/flatness-guide.ts'
 import { flatnessSeesWords } from './en/flatness-sees.ts'
 import { inspectionWords } from './en/inspection.ts'
 import { instrumentsWords } from './en/instruments.ts'
@@ -41,6 +42,7 @@ export const words = {
   customers: customersWords,
   exceptions: exceptionsWords,
   flatness: flatnessWords,
+  flatnessGuide: flatnessGuideWords,
   flatnessSees: flatnessSeesWords,
   readers: readersWords,
   recording: recordingWords,
