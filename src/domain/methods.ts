@@ -7,6 +7,7 @@ export const methods = {
   uncertaintyModel: 'uncertainty/model 1',
   flatnessCounted: 'flatness/counted 2',
   flatnessPhoto: 'flatness/photo 1',
+  flatnessMarked: 'flatness/marked 1',
   leakPressureChange: 'leak/pressure-change 1',
   dialFigure: 'dial/figure 2',
   roughnessFigure: 'roughness/figure 2',

@@ -5,6 +5,7 @@ import { type Fields, type Input, openFields } from './fields.ts'
 import { type BandPattern, bandPatterns, flatnessBounds } from './flatness.ts'
 import { bowBounds, directionCount } from './parse-directions.ts'
 import { type AskedLamp, parseLamp } from './parse-lamp.ts'
+import { parseThermal, thermalBounds } from './parse-thermal.ts'
 import type { Parsed } from './parsed.ts'
 
 /** What the calculator of counted bands is asked; a lamp by name or by its wavelength. */
@@ -47,11 +48,7 @@ export const countedFlatnessBounds = {
   bands: { min: 0, max: 1000 },
   halfWidthBands: { min: 0, max: 100 },
   toleranceUm: { min: 0, max: 100 },
-  thermal: {
-    deltaK: { min: -1000, max: 1000 },
-    expansionPerK: { min: -1e-3, max: 1e-3 },
-    lengthMm: { min: 0.1, max: 10_000 },
-  },
+  thermal: thermalBounds,
   repeatCount: { min: 2, max: 1_000_000 },
   /** Where the deviation is from elsewhere, one count is enough. */
   knownRepeatCount: { min: 1, max: 1_000_000 },
@@ -110,17 +107,6 @@ function parseReadings(
   const isOneWay = pattern === 'saddle' && directionCount(readings) < count.min
   if (isOneWay && fields.faults.length === 0) fields.fault('readings', 'too-few', count)
   return readings
-}
-
-function parseThermal(part: Fields): ThermalBow {
-  const { deltaK, expansionPerK, lengthMm } = countedFlatnessBounds.thermal
-  part.only('deltaK', 'expansionPerK', 'diameterMm', 'thicknessMm')
-  return {
-    deltaK: part.decimal('deltaK', deltaK),
-    expansionPerK: part.decimal('expansionPerK', expansionPerK),
-    diameterMm: part.decimal('diameterMm', lengthMm),
-    thicknessMm: part.decimal('thicknessMm', lengthMm),
-  }
 }
 
 function parseRepeatability(part: Fields): BandRepeatability {

@@ -123,6 +123,7 @@ export const routes = {
 
   apiDescription: api('get', '/openapi.json', 'public'),
   apiCountedFlatness: api('post', '/calculate/flatness/counted', 'signed-in'),
+  apiMarkedFlatness: api('post', '/calculate/flatness/marked', 'signed-in'),
   apiPhotoFlatness: api('post', '/calculate/flatness/photo', 'signed-in'),
   apiPressureChange: api('post', '/calculate/leak/pressure-change', 'signed-in'),
   apiConformity: api('post', '/calculate/conformity', 'signed-in'),

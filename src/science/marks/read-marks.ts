@@ -26,7 +26,7 @@ export interface MarksReading {
   readonly tiltBands: number
   /** Direction in which the gap grows, degrees counter-clockwise from the right. */
   readonly tiltDirectionDeg: number
-  /** How many bands the marks span. */
+  /** How many dark bands the marks span. */
   readonly bandCount: number
   /** From 0 to 1: how well the marks agree with one smooth surface. */
   readonly quality: number
@@ -37,6 +37,8 @@ export interface MarksReading {
 
 const leastAxisRatio = 0.93
 const mostRatioError = 0.05
+/** Of radii; beyond them there is no land to speak of. */
+const ratios = { from: 0.05, to: 0.985 }
 /** A mark that misses all the others by so much, in bands and over its sd, has a wrong order. */
 const surprise = { bands: 0.4, ratio: 4 }
 
@@ -54,6 +56,9 @@ function judgeEdges({ outer, inner, radiusRatio }: MarkedEdges): MarksRefusal | 
   const ratioError = Math.abs(Math.sqrt(inner.rx * inner.ry) / radius - radiusRatio)
   const apart = Math.hypot(outer.cx - inner.cx, outer.cy - inner.cy) / radius
   const worst = Math.max(ratioError, apart)
+  if (!(radiusRatio >= ratios.from && radiusRatio <= ratios.to)) {
+    return refuse('edges-not-one-ring', radiusRatio, ratios.to)
+  }
   if (!(worst <= mostRatioError)) return refuse('edges-not-one-ring', worst, mostRatioError)
   const axisRatio = axisRatioOf(outer)
   if (axisRatio < leastAxisRatio) return refuse('view-too-oblique', axisRatio, leastAxisRatio)
@@ -133,7 +138,7 @@ export function readMarks(
     fitSdBands: fitSdBands / cosine,
     tiltBands: 2 * Math.hypot(tiltX, tiltY),
     tiltDirectionDeg: (Math.atan2(tiltY, tiltX) * 180) / Math.PI,
-    bandCount: Math.max(...orders) - Math.min(...orders) + 1,
+    bandCount: Math.floor(Math.max(...orders)) - Math.ceil(Math.min(...orders)) + 1,
     quality: qualityOf(fit),
     noiseFactor: fit.noiseFactor,
     residuals: fit.residuals.map((one) => sign * one),

@@ -6,6 +6,7 @@ export { apiDownloadCertificate, apiShowCertificate, apiVerify } from './certifi
 export { apiCreateCustomer } from './customers.ts'
 export { apiDescription } from './description.ts'
 export { apiCreateLapCycle } from './lap-cycles.ts'
+export { apiMarkedFlatness } from './marked-flatness.ts'
 export { apiCreateMeasuredValue } from './measured-values.ts'
 export { apiPhotoFlatness } from './photo-flatness.ts'
 export { apiCreateFlatnessReading, apiCreateStaticTest, apiHandOver } from './records.ts'

@@ -9,7 +9,8 @@ import { lampIds } from '../../science/optics/lamps.ts'
 import { answer, list, num, object, oneOf, text } from './json-schema.ts'
 
 const { placePx, halfAxisPx, rotationDeg, pointCount } = ringEdgeBounds
-const ellipse = object(
+/** An edge of a ring in a picture. */
+export const ellipse = object(
   {
     cx: num(placePx),
     cy: num(placePx),

@@ -15,6 +15,7 @@ const budget = list(
 
 /** What each answer holds at least. */
 export const responseSchemas: Readonly<Record<string, unknown>> = {
+  apiMarkedFlatnessAnswer: answer({ ...wholeFlatnessAnswer, residualsBands: list(num()), budget }),
   apiPhotoFlatnessAnswer: answer({ ...wholeFlatnessAnswer, budget }),
   apiCountedFlatnessAnswer: answer({
     method: text,

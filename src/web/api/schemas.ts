@@ -16,6 +16,7 @@ import { decisionRules } from '../../science/acceptance/decision-rule.ts'
 import { lampIds } from '../../science/optics/lamps.ts'
 import { calculatorRequestSchemas } from './calculator-schemas.ts'
 import { list, num, object, oneOf, text, whole } from './json-schema.ts'
+import { markedRequestSchemas } from './marked-schemas.ts'
 import { photoRequestSchemas } from './photo-schemas.ts'
 
 const { lengthMm, deltaK, expansionPerK } = countedFlatnessBounds.thermal
@@ -133,6 +134,7 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
   ),
   ...calculatorRequestSchemas,
   ...photoRequestSchemas,
+  ...markedRequestSchemas,
   apiCreateCustomerRequest: object({ name: text, address: text, contact: text }, ['name']),
   apiCreateWorkOrderRequest: object(
     {

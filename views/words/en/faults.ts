@@ -74,6 +74,20 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
   'no-graduation': (d) => `The record of ${d.number} says no graduation. Choose another unit.`,
   'same-name': () => 'Another quantity has this name.',
   'not-a-place': () => 'Give a place as [x, y], in pixels.',
+  'not-whole-or-half': () =>
+    'Give a whole number for a dark band, or a half one for the bright middle between two.',
+  'edges-not-one-ring': () =>
+    'Both edges must be those of one ring: about the same centre, and as far apart as the diameters say.',
+  'view-too-oblique': () =>
+    'The outer edge is too much of an ellipse. Photograph square-on, from eight diameters away or more.',
+  'mark-off-land': () => 'This point does not lie between the edges.',
+  'mark-does-not-fit': () =>
+    'This point does not fit the others. Check the order of its band, or leave it out where the face has a defect.',
+  'too-few-orders': (d) => `Mark at least ${d.min} bands of different order.`,
+  'marks-leave-gap': (d) =>
+    `No band is marked from ${d.fromDeg}° to ${d.toDeg}°, counter-clockwise from the right. Mark some there.`,
+  'marks-leave-edge': (d) =>
+    `Mark at least ${d.min} points near the outer edge, and as many near the inner edge.`,
   'not-a-name': () =>
     'A name begins with a letter, goes on with letters, digits and underscores, and is no function.',
   'model-empty': () => 'Write how the result comes from the quantities, for example a * b.',

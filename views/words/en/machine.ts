@@ -13,6 +13,8 @@ export const machineWords = {
       'Flatness from counted light bands, with its uncertainty budget. A line count sees taper and is nearly blind to lobes.',
     apiPhotoFlatness:
       'Flatness of a whole face from a photograph of its light bands: figures, map and uncertainty budget; or why the picture gives no honest figure, and what to do. Without wedge the form is undetermined and the map may be upside down.',
+    apiMarkedFlatness:
+      'Flatness of a whole face from 20 or more points marked along its bands on a picture, each with the order of its band: figures, map and uncertainty budget.',
     apiPressureChange:
       'Leak rate of a closed volume from two states or a trace, compensated for temperature. Positive: gas leaves.',
     apiConformity:

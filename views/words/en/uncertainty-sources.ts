@@ -8,6 +8,7 @@ const sources: Readonly<Record<string, string>> = {
   'optical-flat-calibration': 'calibration of the optical flat',
   wavelength: 'wavelength of the lamp',
   'viewing-angle': 'viewing angle',
+  marks: 'fit to the marked points',
   'photo-statistical': 'noise of the picture',
   'photo-form': 'form that the fit can follow',
   'photo-edge': 'land near the edges that is not seen',
@@ -53,6 +54,7 @@ export function sourceWord(source: string): string {
 const ofLength = 'µm'
 const units: Readonly<Record<string, string>> = {
   reading: 'bands',
+  marks: 'bands',
   'photo-statistical': 'bands',
   'photo-form': 'bands',
   'photo-edge': 'bands',
