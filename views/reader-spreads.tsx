@@ -12,7 +12,7 @@ export const ReaderSpreads: FC<{ evidence: Evidence }> = ({ evidence }) => {
   const spreads = readerSpreads(evidence)
   if (spreads.length === 0) return null
   return (
-    <section class="stack-tight" aria-labelledby="readers-title">
+    <section class="readers stack-tight" aria-labelledby="readers-title">
       <h3 id="readers-title">{w.title}</h3>
       <p class="small soft">{w.lead}</p>
       <DataTable

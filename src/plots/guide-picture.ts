@@ -50,7 +50,7 @@ export function guidePicture(scene: GuideScene, stepIndex: number): Drawing {
   ]
   if (before !== undefined) {
     const d = outline(before.orderAt)
-    shapes.push({ kind: 'path', d, stroke: 'ink', dash: 'dashed', part: 'was here' })
+    shapes.push({ kind: 'path', d, stroke: 'dark', dash: 'dashed', part: 'was here' })
     const [from, to] = [before, step].map((one) => ring.toPx(placeOf(scene, one.orderAt)))
     if (from !== undefined && to !== undefined) shapes.push(...arrow(from, to))
   }
