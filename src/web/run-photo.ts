@@ -2,12 +2,19 @@ import { Worker } from 'node:worker_threads'
 import { AppError } from '../domain/app-error.ts'
 import type { PhotoReading } from '../science/photo/photo-reading.ts'
 import type { PhotoRefusal } from '../science/photo/photo-refusal.ts'
+import type { EdgeAsSet } from '../science/photo/prepare-face.ts'
 import type { PhotoOptions } from '../science/photo/read-photo.ts'
 
 /** What a photograph gives, with the size of the upright photograph in pixels. */
 export type PhotoAnswer = (PhotoReading | PhotoRefusal) & {
   readonly imageWidth: number
   readonly imageHeight: number
+}
+
+/** What is known beside a photograph; an edge that nobody set is null, and is found in it. */
+export type PhotoAsked = Omit<PhotoOptions, 'outer' | 'inner'> & {
+  readonly outer: EdgeAsSet | null
+  readonly inner: EdgeAsSet | null
 }
 
 /** As src/workers/decode-photo.ts says it; that room is not imported here. */
@@ -38,7 +45,7 @@ const waiting: (() => void)[] = []
  */
 export async function runPhoto(
   bytes: Uint8Array,
-  options: PhotoOptions,
+  options: PhotoAsked,
   limits: { readonly longestMs: number } = { longestMs: usualLongestMs },
 ): Promise<PhotoAnswer> {
   await turn()
@@ -70,7 +77,7 @@ function faultOf(fault: FaultOfFile): AppError {
 
 function inThread(
   bytes: Uint8Array,
-  { onProgress, ...options }: PhotoOptions,
+  { onProgress, ...options }: PhotoAsked,
   longestMs: number,
 ): Promise<PhotoAnswer> {
   return new Promise((resolve, reject) => {

@@ -13,18 +13,10 @@ export async function apiPhotoFlatness(c: AppContext): Promise<Response> {
   const { bytes, input } = await readPhotoUpload(c)
   const request = mustParse(parsePhotoFlatnessRequest(input))
   const { outer, inner, wedge, viewingAngleDeg, innerDiameterMm, outerDiameterMm } = request
-  if (outer === null || inner === null) return unreadable(notSet)
   const radiusRatio = innerDiameterMm / outerDiameterMm
   const answer = await runPhoto(bytes, { outer, inner, wedge, viewingAngleDeg, radiusRatio })
   if (answer.kind === 'refused') return unreadable(answer)
   return c.json(answerPhotoFlatness(request, answer))
-}
-
-const notSet: PhotoRefusal = {
-  kind: 'refused',
-  reason: 'edges-not-found',
-  measured: null,
-  limit: null,
 }
 
 /** A picture that gives no honest figure: why, and what to do. */

@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs'
+import sharp from 'sharp'
 import { describe, expect, test } from 'vitest'
 import { photoWords } from '../../../views/words/en/photo.ts'
 import { testApp } from '../../support/test-app.ts'
@@ -95,6 +96,29 @@ describe('flatness from a photograph', { timeout: 60_000 }, () => {
     const got = (await (await send(photo('cone'), bare)).json()) as Record<string, unknown>
     expect(got.taperUm).toBeNull()
     expect(got.form).toBe('undetermined')
+  })
+
+  test('finds the edges itself where nobody set them', async () => {
+    const own = faces.cylinder as Truth
+    const ratio = spanX(own.innerPoints) / spanX(own.outerPoints)
+    const { outerPoints: _1, innerPoints: _2, ...bare } = asked
+    const response = await send(photo('cylinder'), { ...bare, innerDiameterMm: 80 * ratio })
+    expect(response.status).toBe(200)
+    const got = (await response.json()) as { flatnessUm: number; outer: { rx: number } }
+    const bandUm = 587.5618 / 2000
+    // The bar that the method is held to: 0.1 band.
+    expect(Math.abs(got.flatnessUm - own.peakToValleyBands * bandUm)).toBeLessThan(0.1 * bandUm)
+    // Places set by hand lie on their edge to some tenths of a per cent of its radius.
+    expect(Math.abs(got.outer.rx / (spanX(own.outerPoints) / 2) - 1)).toBeLessThan(0.03)
+  })
+
+  test('says so where it finds no edges', async () => {
+    const { outerPoints: _1, innerPoints: _2, ...bare } = asked
+    const grey = { width: 640, height: 480, channels: 3, background: '#667' } as const
+    const png = await sharp({ create: grey }).png().toBuffer()
+    const response = await send(new Uint8Array(png), bare)
+    expect(response.status).toBe(422)
+    expect((await problemOf(response)).reason).toBe('edges-not-found')
   })
 
   test('says why a picture gives no honest figure, and what to do', async () => {
