@@ -49,7 +49,7 @@ export const ResultCard: FC<ResultCardProps> = (props) => {
           verdict={counted.concession === null ? judged.verdict : 'conceded'}
           word={words.trade.verdict[judged.verdict]}
         />
-        <VerdictWords judged={judged} />
+        <VerdictWords judged={judged} uncertainty={shown.uncertainty} />
         {judged.verdict === 'undecidable' ? (
           <CannotDecide judged={judged} shown={shown} number={evidence.workOrder.number} />
         ) : null}

@@ -1,19 +1,24 @@
 import type { FC } from 'hono/jsx'
 import type { Judged } from '../src/domain/judged.ts'
 import type { ShownResult } from '../src/domain/shown-result.ts'
+import type { Uncertainty } from '../src/domain/uncertainty.ts'
 import { probabilityText } from './figures/probability-text.ts'
 import { improveText } from './improve-text.ts'
+import { incompleteText } from './incomplete-text.ts'
 import { words } from './words/en.ts'
 
 const w = words.inspection
 
 /** Why the verdict is what it is, and how sure it is: probability of conformity, both risks. */
-export const VerdictWords: FC<{ judged: Judged }> = ({ judged }) => {
+export const VerdictWords: FC<{ judged: Judged; uncertainty: Uncertainty | null }> = (props) => {
+  const { judged, uncertainty } = props
   const { decision, why } = judged
+  const incomplete = incompleteText(judged, uncertainty)
   const isClear = why === 'within-limit' || why === 'beyond-limit'
   return (
     <>
       {isClear ? null : <p>{words.trade.why[why]}</p>}
+      {incomplete === null ? null : <p>{incomplete}</p>}
       {decision === null ? null : (
         <p class="cell-detail">
           {w.conformance(probabilityText(decision.conformanceProbability))}{' '}

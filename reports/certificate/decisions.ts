@@ -1,5 +1,6 @@
 import type { CertificateRecord } from '../../src/domain/certificate.ts'
 import type { CertifiedResult } from '../../src/domain/certified-decision.ts'
+import { missingFromBudget } from '../../src/domain/missing-from-budget.ts'
 import { coverageFactorText } from '../../src/domain/uncertain-figure.ts'
 import { certificateDecisionWords as words } from '../../views/words/en/certificate-decisions.ts'
 import { sourceWord } from '../../views/words/en/uncertainty-sources.ts'
@@ -37,7 +38,9 @@ function cellsOf(result: CertifiedResult): readonly Cell[] {
       ],
     },
     { lines: [...verdictLines(result), ...valueLines(result), ...certaintyLines(result)] },
-    drawing === undefined ? { lines: [{ text: words.notWeighed }] } : { lines: [], bar: drawing },
+    drawing === undefined
+      ? { lines: [{ text: whyNotWeighed(result) }] }
+      : { lines: [], bar: drawing },
   ]
 }
 
@@ -64,11 +67,25 @@ function certaintyLines(result: CertifiedResult): readonly Line[] {
   const { conformancePercent, riskPercent, verdict, largestSource, why } = result
   const wordOf = why === 'incomplete-budget' ? words.missing : words.improve
   const isOpen = verdict === 'undecidable' && largestSource !== null
+  const missing = missingFrom(result)
   return [
     ...(conformancePercent === null ? [] : [small(words.conforms(conformancePercent.text))]),
     ...(riskPercent === null ? [] : [small(words.risk(riskPercent.text))]),
     ...(isOpen ? [small(wordOf(sourceWord(largestSource)))] : []),
+    ...(missing.length === 0 ? [] : [small(words.incomplete(missing.map(sourceWord).join(', ')))]),
   ]
+}
+
+/** What a budget lacks beside a verdict that stands without it; a refused one names it itself. */
+function missingFrom({ uncertainty, decision, verdict, why }: CertifiedResult) {
+  if (uncertainty === null || decision !== null) return []
+  if (verdict === 'open' || why === 'incomplete-budget') return []
+  return missingFromBudget(uncertainty)
+}
+
+function whyNotWeighed(result: CertifiedResult): string {
+  const isInPart = result.why === 'incomplete-budget' || missingFrom(result).length > 0
+  return isInPart ? words.notWeighedInFull : words.notWeighed
 }
 
 function small(text: string): Line {

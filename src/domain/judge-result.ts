@@ -65,7 +65,8 @@ export function judgeResult(result: ResultToJudge): Judged {
   }
   return {
     ...judged,
-    decision,
+    // A probability from a budget that is too small would claim too much.
+    decision: missing === undefined ? decision : null,
     verdict: decision.outcome,
     why: reasonOf(decision, isWithin, agreedRule.rule),
   }

@@ -47,7 +47,7 @@ export type Judged = {
   /** The limit as it holds here, a limit per millimetre multiplied out; null: none that side. */
   readonly lower: number | null
   readonly upper: number | null
-  /** Null where nothing was compared, or the uncertainty is not known. */
+  /** Null where nothing was compared, or the uncertainty is not known, or not all of it. */
   readonly decision: ConformityDecision | null
   /**
    * What would have to improve: the largest line of the budget, or what is missing from it; null

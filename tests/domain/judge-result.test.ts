@@ -147,6 +147,21 @@ describe('where the budget leaves out how far off the instrument is', () => {
     expect(at(3, 'four-outcomes').verdict).toBe('undecidable')
   })
 
+  test('no probability is stated with a verdict that holds all the same: U is too small', () => {
+    // Weighed with the known part alone, 1.99 would conform with phi(0.01 / 0.01) = 84 %.
+    for (const decided of [at(1.99, 'simple'), at(2.01, 'simple'), at(1.99, 'guard-u95')]) {
+      expect(['pass', 'fail']).toContain(decided.verdict)
+      expect(decided.decision).toBeNull()
+    }
+  })
+
+  test('what is known of it may be too much already, whatever the rest is', () => {
+    const wide = buildUncertainty(0.4, { leftOut: ['instrument'] })
+    const judged = judge({ value: 1.9, changes: { uncertainty: wide } })
+    expect([judged.verdict, judged.why]).toEqual(['undecidable', 'uncertainty-too-large'])
+    expect(judged.decision).toBeNull()
+  })
+
   test('a source of the method may be left out', () => {
     const known = buildUncertainty(0.01, { leftOut: ['repeatability', 'thermal-bow'] })
     expect(judge({ value: 1, rule: 'guard-u95', changes: { uncertainty: known } }).verdict).toBe(

@@ -2,6 +2,7 @@ import type { FC } from 'hono/jsx'
 import type { Judged } from '../../src/domain/judged.ts'
 import type { Uncertainty } from '../../src/domain/uncertainty.ts'
 import { improveText } from '../improve-text.ts'
+import { incompleteText } from '../incomplete-text.ts'
 import { JudgedPicture } from '../judged-picture.tsx'
 import { words } from '../words/en.ts'
 
@@ -11,10 +12,12 @@ export const JudgedBar: FC<{ judged: Judged; uncertainty: Uncertainty | null }> 
   const { value, limit } = judged
   if (limit === null || value === null)
     return <p class="small soft">{words.trade.why[judged.why]}</p>
+  const incomplete = incompleteText(judged, uncertainty)
   return (
     <>
       {isClear(judged) ? null : <p class="small">{words.trade.why[judged.why]}</p>}
       {judged.verdict === 'undecidable' ? <p class="small">{improveText(judged)}</p> : null}
+      {incomplete === null ? null : <p class="small">{incomplete}</p>}
       <JudgedPicture judged={judged} uncertainty={uncertainty} />
       <p class="small soft">
         {limit.asWritten}. {words.trade.limitBasis[limit.basis]}: {limit.source}

@@ -1,10 +1,14 @@
 import type { FC } from 'hono/jsx'
 import type { AgreedRule } from '../../src/domain/agreed-rule.ts'
+import type { Judged } from '../../src/domain/judged.ts'
 import type { ShownResult } from '../../src/domain/shown-result.ts'
+import type { Uncertainty } from '../../src/domain/uncertainty.ts'
 import type { ConformityDecision } from '../../src/science/acceptance/decide-conformity.ts'
 import { AgreedRuleText } from '../agreed-rule-text.tsx'
 import { Facts } from '../components/facts.tsx'
 import { percentText } from '../figures/percent-text.ts'
+import { improveText } from '../improve-text.ts'
+import { incompleteText } from '../incomplete-text.ts'
 import { JudgedLimit } from '../judged-limit.tsx'
 import { JudgedPicture } from '../judged-picture.tsx'
 import { words } from '../words/en.ts'
@@ -26,12 +30,18 @@ export const DecisionSection: FC<{
       <JudgedLimit judged={judged} />
       <AgreedRuleText rule={agreedRule} shareAtMost={shareAtMost} />
       {judged.decision === null ? (
-        <p class="soft">{w.notCompared}</p>
+        <p class="soft">{notCompared(judged, uncertainty)}</p>
       ) : (
         <Facts layout="rows" pairs={riskPairs(judged.decision)} />
       )}
     </section>
   )
+}
+
+/** Why no probability is stated; where a part of the budget is missing, which one. */
+function notCompared(judged: Judged, uncertainty: Uncertainty | null): string {
+  if (judged.why === 'incomplete-budget') return improveText(judged) ?? words.results.notCompared
+  return incompleteText(judged, uncertainty) ?? words.results.notCompared
 }
 
 function riskPairs(decision: ConformityDecision) {

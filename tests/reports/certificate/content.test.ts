@@ -171,6 +171,25 @@ describe('the content of the certificate', () => {
     expect(text).not.toContain('33.3 %')
   })
 
+  it('says of a result without its instrument’s accuracy that its uncertainty is incomplete', () => {
+    const record = ordinaryRecord()
+    const [first, ...others] = record.results
+    const kept = first!.uncertainty!
+    expect(textOf(certificateContent(record))).not.toContain('missing from the budget')
+    const incomplete = {
+      ...first!,
+      uncertainty: { ...kept, leftOut: [...kept.leftOut, 'instrument'] },
+      ...{ decision: null, conformancePercent: null, beyondPercent: null, riskPercent: null },
+    }
+    const content = certificateContent({ ...record, results: [incomplete, ...others] })
+    const text = textOf(content)
+    expect(text).toContain('missing from the budget: error of the instrument')
+    expect(text).toContain('no probability is stated')
+    // The picture would draw an interval that is too narrow.
+    const barsOf = (document: PaperDocument) => textOf(document).split('"bar":').length
+    expect(barsOf(content)).toBe(barsOf(certificateContent(record)) - 1)
+  })
+
   it('makes no claim of a type of inspection document', () => {
     const text = JSON.stringify(certificateContent(ordinaryRecord()))
     expect(text).not.toMatch(/EN 10204|type 3\.1|accredit/i)

@@ -30,8 +30,11 @@ export const certificateDecisionWords = {
   risk: (percent: string) => `risk of this verdict: ${percent} %`,
   improve: (source: string) => `most uncertain: ${source}`,
   missing: (source: string) => `missing from the budget: ${source}`,
+  incomplete: (sources: string) =>
+    `missing from the budget: ${sources}; U is larger than stated, and no probability is stated`,
   noLimit: 'no limit',
   notWeighed: 'not weighed: without an uncertainty and a limit there is nothing to draw',
+  notWeighedInFull: 'not weighed: a part of its uncertainty is not known',
   conceded: 'accepted by concession, see below',
   pictureAlternative: (value: string, limit: string) => `${value} against ${limit}`,
   by: (method: string, instruments: string, name: string) =>
@@ -98,7 +101,7 @@ export const certificateDecisionWords = {
     agreed: (scope: string, reference: string) =>
       reference === '' ? `${scope}.` : `${scope}: ${reference}.`,
     applied:
-      'It was applied before rounding to every result in this certificate that has a limit it can be held against. Beside each verdict that rests on an uncertainty stand the probability of conformity and the risk; they take what is known of the result as a normal distribution (JCGM 106, from memory).',
+      'It was applied before rounding to every result in this certificate that has a limit it can be held against. Beside each verdict that rests on a whole uncertainty stand the probability of conformity and the risk; they take what is known of the result as a normal distribution (JCGM 106, from memory).',
   },
   budgets: {
     heading: 'Uncertainty budgets',

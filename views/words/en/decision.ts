@@ -36,7 +36,8 @@ export const decisionWords = {
   tooLargeInSet:
     'Where U takes up more of the limit than the limit set allows, nothing is decided, unless the result lies beyond a limit by more than U: then it fails.',
   unknown: {
-    simple: 'A result whose uncertainty is not known is compared by its value alone.',
+    simple:
+      'A result whose uncertainty is not known is compared by its value alone. So is one that lacks that of an instrument, unless what is known takes up too much already; no probability is stated for it.',
     'guard-u95':
       'A result whose uncertainty is not known, or lacks that of an instrument, is not accepted.',
     'guard-probability':

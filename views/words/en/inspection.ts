@@ -68,6 +68,8 @@ export const inspectionWords = {
   improve: (source: string) => `What would have to improve first: ${source}.`,
   missing: (source: string) =>
     `Missing from the budget: ${source}. State the largest error or the calibration of the instrument, and measure again.`,
+  incomplete: (sources: string) =>
+    `Missing from the budget: ${sources}. The uncertainty is larger than shown, so no probability is stated.`,
   toBudget: 'Look at its uncertainty',
   toLimits: 'Look at the limits',
   concession: {
