@@ -1,7 +1,9 @@
 import { beforeEach, describe, expect, it } from 'vitest'
+import { computeFlatness } from '../../src/domain/compute-flatness.ts'
 import { computeStaticTest } from '../../src/domain/compute-static-test.ts'
 import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
 import { addStaticTest } from '../../src/store/add-static-test.ts'
+import { buildFlatnessReading } from '../support/build-flatness-reading.ts'
 import { buildShop, type Shop } from '../support/build-shop.ts'
 import { buildStaticTest, builtAccuracy } from '../support/build-static-test.ts'
 import { actorOf } from '../support/cast.ts'
@@ -45,6 +47,22 @@ describe('the page of one result', () => {
     expect(text).toContain('Most comes from: reading the bands, 68.3 % of the variance.')
     expect(text).toContain('Left out, because nobody stated it')
     expect(text).toContain('<li>viewing angle</li>')
+  })
+
+  it('begins with the instrument that nobody stated, and gives no probability', async () => {
+    const unstated = {
+      lampId: 'helium',
+      flatToleranceUm: null,
+      flatStandardUncertaintyUm: null,
+    } as const
+    const changes = computeFlatness(buildFlatnessReading(), unstated)
+    const { id } = record(shop, 'rotating-face', changes)
+    const { text } = await read(`flatness-reading/${id}`)
+    expect(text).toContain('an instrument may be is not known: flatness of the optical flat.')
+    expect(text).not.toContain('Most comes from')
+    expect(text).toContain('Missing from the budget: flatness of the optical flat.')
+    expect(text).not.toContain('Probability that it keeps the limit')
+    expect(text).toContain('Within the limit.')
   })
 
   it('shows what it was compared with, by which rule, and both risks', async () => {

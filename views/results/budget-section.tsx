@@ -1,6 +1,7 @@
 import type { FC } from 'hono/jsx'
 import { figure } from '../../src/domain/figure.ts'
 import { largestLine } from '../../src/domain/largest-line.ts'
+import { missingFromBudget } from '../../src/domain/missing-from-budget.ts'
 import type { ShownResult } from '../../src/domain/shown-result.ts'
 import { coverageFactorText } from '../../src/domain/uncertain-figure.ts'
 import type { Uncertainty } from '../../src/domain/uncertainty.ts'
@@ -50,12 +51,13 @@ const NoBudget: FC<{ result: ShownResult }> = ({ result }) => {
   )
 }
 
-/** How the coverage factor came about, and what would have to improve. */
+/** How the coverage factor came about, and what would have to be known, or improve. */
 const InWords: FC<{ uncertainty: Uncertainty }> = ({ uncertainty }) => {
   const w = words.results
   const { effectiveDegreesOfFreedom: effective } = uncertainty
   const factor = coverageFactorText(uncertainty.coverageFactor)
   const largest = largestLine(uncertainty)
+  const missing = missingFromBudget(uncertainty)
   return (
     <>
       <p>
@@ -63,7 +65,10 @@ const InWords: FC<{ uncertainty: Uncertainty }> = ({ uncertainty }) => {
           ? w.coverage.known(factor)
           : w.coverage.effective(factor, figure(effective, { digits: 3 }).text)}
       </p>
-      {largest === null ? null : (
+      {missing.length > 0 ? (
+        <p class="strong">{w.lacks(missing.map(sourceWord).join('; '))}</p>
+      ) : null}
+      {largest === null || missing.length > 0 ? null : (
         <p class="strong">
           {w.largest(sourceWord(largest.line.source), percentText(largest.varianceShare))}
         </p>

@@ -41,6 +41,8 @@ export const resultsWords = {
     `Most comes from: ${source}, ${percent} of the variance. To be surer, begin there.`,
   notCorrected:
     'The readings are not corrected for the error of their instrument. It has a line of its own, as large as it may be to either side; how well a calibration knew it is another.',
+  lacks: (sources: string) =>
+    `How far off an instrument may be is not known: ${sources}. To be surer, begin there; until then the uncertainty is too small.`,
   leftOutTitle: 'Left out, because nobody stated it',
   leftOutNote: 'With these the uncertainty would be larger.',
 
