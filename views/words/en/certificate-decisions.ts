@@ -3,6 +3,7 @@ import type { Characteristic } from '../../../src/domain/characteristic.ts'
 import type { DoubtAnswer } from '../../../src/domain/doubt.ts'
 import type { PrintedUnitId } from '../../../src/domain/printed-unit.ts'
 import type { UseFault } from '../../../src/domain/use-exception.ts'
+import { asSentence } from './as-sentence.ts'
 import { decisionWords } from './decision.ts'
 import { tradeWords } from './trade.ts'
 
@@ -53,7 +54,7 @@ export const certificateDecisionWords = {
       readonly by: string
       readonly at: string
     }) =>
-      `${parts.what}: ${parts.value}, limit ${parts.limit}. Reason: ${parts.reason}. Approval of the customer: ${parts.reference}. Recorded by ${parts.by}, ${parts.at}.`,
+      `${parts.what}: ${parts.value}, limit ${parts.limit}. Reason: ${asSentence(parts.reason)} Approval of the customer: ${asSentence(parts.reference)} Recorded by ${parts.by}, ${parts.at}.`,
   },
   exceptions: {
     heading: 'Instruments used by exception',
@@ -65,7 +66,7 @@ export const certificateDecisionWords = {
       readonly by: string
       readonly at: string
     }) =>
-      `${parts.number}, ${parts.fault}. Reason: ${parts.reason}. Allowed by ${parts.by}, ${parts.at}.`,
+      `${parts.number}, ${parts.fault}. Reason: ${asSentence(parts.reason)} Allowed by ${parts.by}, ${parts.at}.`,
     faults: {
       overdue: 'calibration overdue',
       'never-calibrated': 'no calibration on record',
@@ -77,7 +78,7 @@ export const certificateDecisionWords = {
   doubts: {
     heading: 'Instruments that a calibration found or left out of tolerance',
     item: (number: string, day: string, answer: string, reason: string, by: string) =>
-      `${number}, by its calibration of ${day}: ${answer}. Reason: ${reason}. By ${by}.`,
+      `${number}, by its calibration of ${day}: ${answer}. Reason: ${asSentence(reason)} By ${by}.`,
     answers: {
       stands: 'the result stands',
       repeat: 'the result is to be repeated',

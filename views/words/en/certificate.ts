@@ -1,3 +1,5 @@
+import { asSentence } from './as-sentence.ts'
+
 /** Words of the certificate. Where a figure goes into a sentence, the sentence is a function. */
 export const certificateWords = {
   language: 'en',
@@ -18,7 +20,7 @@ export const certificateWords = {
   page: 'Page {page} of {pages}',
   end: (number: string, revision: number) => `End of certificate ${number}, revision ${revision}`,
   replaces: (revision: number, reason: string) =>
-    `This revision replaces revision ${revision}, which is no longer valid. Reason: ${reason}.`,
+    `This revision replaces revision ${revision}, which is no longer valid. Reason: ${asSentence(reason)}`,
 
   summary: {
     verdict: {
@@ -156,7 +158,7 @@ export const certificateWords = {
       'pressure-too-low': 'started below the pressure the limit is written for',
       'not-above-air': 'the hold did not begin above the pressure of the air around',
       'gas-came-in': 'more gas came in than may leave',
-      'within-guard': 'within the limit, by less than the guard band',
+      'within-guard': 'within the limit, by less than the guard band asks for',
       'beyond-within-guard': 'beyond the limit, by less than the uncertainty',
       'not-proven': 'neither conformity nor the opposite is proven',
       'uncertainty-too-large': 'the uncertainty is too large against the limit',
