@@ -136,7 +136,8 @@ describe('the drawn certificate', () => {
     const named = runs.filter((run) => run.text.includes('U+'))
     expect(squeezed(named.map((run) => run.text).join('')).match(/\[U\+/g)).toHaveLength(400)
     expect(Math.min(...named.map((run) => run.y))).toBeGreaterThan(60)
-  })
+    // Wraps some two thousand characters named one by one: a second or two, more beside other work.
+  }, 30_000)
 
   it('never leaves a heading as the last line above the foot', () => {
     const { results, item, conditions, instruments, methods, cautions } = certificateWords
