@@ -40,9 +40,9 @@ export function bandedLand(
   if (!(widthPx > 8 && widthPx > 0.04 * outerPx)) return null
   const at = (share: number) => bandSwing(channel, betweenEdges(edges, share, directions))
   // Beside an edge lie a chamfer and the blur of the camera: a few pixels are left out.
-  const inwards = Math.max(3, 0.012 * outerPx) / widthPx
+  const inwards = Math.min(0.3, Math.max(4, 0.022 * outerPx) / widthPx)
   const outwards = Math.max(5, 0.03 * outerPx) / widthPx
-  const within = [inwards, 0.2, 0.35, 0.5, 0.65, 0.8, 1 - inwards].map(at)
+  const within = [inwards, 0.3, 0.4, 0.5, 0.6, 0.7, 1 - inwards].map(at)
   const beyond = [outwards, 1.6 * outwards]
   const outside = beyond.map((off) => at(1 + off))
   const inside = beyond.map((off) => at(-off))

@@ -8,6 +8,8 @@ export interface LightSteps {
   readonly height: number
   /** The size that half of all slopes do not reach. */
   readonly usual: number
+  /** The size that one slope in fifty reaches. */
+  readonly steep: number
 }
 
 /** A line smoothed with weights 1 4 6 4 1, along rows or columns. */
@@ -76,5 +78,6 @@ export function lightSteps(channel: LightChannel): LightSteps {
     }
   }
   some.sort((a, b) => a - b)
-  return { right, down, width, height, usual: some[Math.floor(some.length / 2)] ?? 0 }
+  const reached = (share: number) => some[Math.floor(share * some.length)] ?? 0
+  return { right, down, width, height, usual: reached(0.5), steep: reached(0.98) }
 }

@@ -2,7 +2,7 @@ import type { LightSteps } from './light-steps.ts'
 
 /** Pixels of the picture that one cell of the count is wide. */
 const cell = 3
-const mostEdges = 9000
+const mostEdges = 6000
 
 /** Places where the slope is steeper than on both sides along its own direction. */
 function ridges(
@@ -36,7 +36,7 @@ function ridges(
  * @returns places in pixels, the one with the highest count first
  * Source: count of lines through edge normals (P. V. C. Hough's principle, from memory).
  * @example likelyMiddles({ right: new Float32Array(9), down: new Float32Array(9), width: 3,
- *   height: 3, usual: 0 }, 2).length // 0
+ *   height: 3, usual: 0, steep: 0 }, 2).length // 0
  */
 export function likelyMiddles(steps: LightSteps, count: number): [number, number][] {
   const columns = Math.ceil(steps.width / cell)
@@ -44,11 +44,12 @@ export function likelyMiddles(steps: LightSteps, count: number): [number, number
   const shorter = Math.min(steps.width, steps.height)
   const counts = new Float32Array(columns * rows)
   for (const { x, y, dx, dy } of ridges(steps)) {
-    for (let r = 0.1 * shorter; r < 0.6 * shorter; r += cell) {
-      for (const sign of [1, -1]) {
+    for (const sign of [1, -1]) {
+      for (let r = 0.1 * shorter; r < 0.6 * shorter; r += cell) {
         const i = Math.round((x + sign * r * dx) / cell)
         const j = Math.round((y + sign * r * dy) / cell)
-        if (i < 0 || j < 0 || i >= columns || j >= rows) continue
+        // A line that has left the picture does not come back.
+        if (i < 0 || j < 0 || i >= columns || j >= rows) break
         const at = j * columns + i
         counts[at] = (counts[at] as number) + 1
       }
@@ -64,9 +65,12 @@ export function likelyMiddles(steps: LightSteps, count: number): [number, number
     }
     return sum
   }
+  const highest = counts.reduce((a, b) => Math.max(a, b), 0)
   const peaks: { i: number; j: number; sum: number }[] = []
   for (let j = 0; j < rows; j++) {
     for (let i = 0; i < columns; i++) {
+      // Smaller counts than these are no rival of the highest.
+      if ((counts[j * columns + i] as number) < highest / 8) continue
       const sum = around(i, j)
       if (sum > 0) peaks.push({ i, j, sum })
     }

@@ -16,7 +16,7 @@ const leastShare = 0.4
 function raysFrom(steps: LightSteps, middle: readonly [number, number], reach: number) {
   const { right, down, width, height, usual } = steps
   const rows = new Float32Array(angleCount * reach)
-  const floor = Math.max(2.5 * usual, 1e-3)
+  const floor = Math.max(2.5 * usual, 0.15 * steps.steep, 1e-3)
   for (let j = 0; j < angleCount; j++) {
     const c = Math.cos((2 * Math.PI * j) / angleCount)
     const s = Math.sin((2 * Math.PI * j) / angleCount)
@@ -28,7 +28,7 @@ function raysFrom(steps: LightSteps, middle: readonly [number, number], reach: n
       const gy = down[y * width + x] as number
       const size = Math.hypot(gx, gy)
       const across = Math.abs(gx * c - gy * s)
-      if (across < 0.8 * size) continue
+      if (across < 0.93 * size) continue
       rows[j * reach + r] = across / (across + floor)
     }
   }
@@ -52,20 +52,33 @@ function smoothed(rows: Float32Array, reach: number, half: number): Float32Array
 
 const angles = Array.from({ length: angleCount }, (_, j) => (2 * Math.PI * j) / angleCount)
 
+/** Cosines and sines of once and twice each angle, so that bending asks for none. */
+const turns = angles.map((angle) => {
+  return [Math.cos(angle), Math.sin(angle), Math.cos(2 * angle), Math.sin(2 * angle)] as const
+})
+
 function meanAlong(rows: Float32Array, reach: number, radius: number, wave: EdgeWave): number {
+  const [s0, a, b, c, d] = wave
   let sum = 0
   for (let j = 0; j < angleCount; j++) {
-    const r = Math.round(radius * (1 + edgeWave(wave, angles[j] as number)))
+    const [once, onceSine, twice, twiceSine] = turns[j] as (typeof turns)[number]
+    const off = s0 + a * once + b * onceSine + c * twice + d * twiceSine
+    const r = Math.round(radius * (1 + off))
     if (r >= 0 && r < reach) sum += rows[j * reach + r] as number
   }
-  return sum / angleCount
+  return sum / angleCount - 0.02 * ((a * a + b * b) / 0.0025 + (c * c + d * d) / 0.00015)
+}
+
+/** Steps smeared along the rays, by so many pixels to both sides, twice. */
+interface Blurred {
+  readonly half: number
+  readonly soft: Float32Array
 }
 
 /** Bends a circle until it runs along as many steps as it can. */
-function bend(rows: Float32Array, reach: number, radius: number): EdgeWave {
+function bend(blurred: readonly Blurred[], reach: number, radius: number): EdgeWave {
   let best: EdgeWave = [0, 0, 0, 0, 0]
-  for (const half of [6, 3, 1]) {
-    const soft = smoothed(smoothed(rows, reach, half), reach, half)
+  for (const { half, soft } of blurred) {
     let height = meanAlong(soft, reach, radius, best)
     let stride = half / radius
     while (stride > half / (3 * radius)) {
@@ -119,7 +132,7 @@ function ellipseOf(middle: readonly [number, number], radius: number, wave: Edge
  * @returns the curves, those seen in most directions first, each seen in at least 0.4 of them
  * Source: own method, tried on synthetic photographs.
  * @example ringsAround({ right: new Float32Array(9), down: new Float32Array(9), width: 3,
- *   height: 3, usual: 0 }, [1, 1], 4).length // 0
+ *   height: 3, usual: 0, steep: 0 }, [1, 1], 4).length // 0
  */
 export function ringsAround(
   steps: LightSteps,
@@ -129,9 +142,12 @@ export function ringsAround(
   const shorter = Math.min(steps.width, steps.height)
   const reach = Math.max(16, Math.round(0.75 * shorter))
   const rows = raysFrom(steps, middle, reach)
-  const soft = smoothed(smoothed(rows, reach, 5), reach, 5)
+  const blurred = [6, 3, 1].map((half) => {
+    return { half, soft: smoothed(smoothed(rows, reach, half), reach, half) }
+  })
+  const widest = (blurred[0] as Blurred).soft
   const heights = Array.from({ length: reach }, (_, r) =>
-    meanAlong(soft, reach, r, [0, 0, 0, 0, 0]),
+    meanAlong(widest, reach, r, [0, 0, 0, 0, 0]),
   )
   const peaks = heights
     .map((height, radius) => ({ height, radius }))
@@ -143,7 +159,7 @@ export function ringsAround(
     .slice(0, 2 * count)
   return peaks
     .flatMap(({ radius }) => {
-      const wave = bend(rows, reach, radius)
+      const wave = bend(blurred, reach, radius)
       const share = shareSeen(rows, reach, radius, wave)
       const ellipse = share < leastShare ? null : ellipseOf(middle, radius, wave)
       return ellipse === null ? [] : [{ ellipse, share }]
