@@ -38,6 +38,8 @@ type Context = {
   /** Calendar day, `2026-11-25`. */
   readonly today: string
   readonly instrument: Pick<Instrument, 'kind' | 'unit' | 'largestError'>
+  /** The unit that the form showed beside its numbers: it may have been amended since. */
+  readonly seenUnit: string
 }
 
 /**
@@ -52,7 +54,7 @@ export function parseCalibration(input: Input, context: Context): Parsed<ParsedC
     ...parseDays(fields, context.today),
     certificateNumber: fields.text('certificateNumber', length.certificateNumber),
     laboratory: fields.optionalText('laboratory', length.laboratory),
-    ...parseFigures(fields, context.instrument),
+    ...parseFigures(fields, context),
     note: fields.optionalText('note', length.note),
   })
 }
@@ -69,11 +71,13 @@ function parseDays(fields: Fields, today: string) {
   return { calibratedOn, dueOn }
 }
 
-function parseFigures(fields: Fields, instrument: Context['instrument']) {
+function parseFigures(fields: Fields, { instrument, seenUnit }: Context) {
   const { error, expandedUncertainty, coverageFactor } = calibrationBounds
   const numbers = ['asFoundError', 'asLeftError', 'expandedUncertainty'] as const
-  if (calibrationUnit(instrument) === '') {
-    for (const name of numbers) if (fields.isGiven(name)) fields.fault(name, 'no-unit')
+  const unit = calibrationUnit(instrument)
+  if (unit === '' || unit !== seenUnit) {
+    const kind = unit === '' ? 'no-unit' : 'amended-meanwhile'
+    for (const name of numbers) if (fields.isGiven(name)) fields.fault(name, kind)
   }
   const asFound = fields.optionalChoice('asFound', toleranceStates) ?? 'not-stated'
   const asFoundError = fields.optionalDecimal('asFoundError', error)

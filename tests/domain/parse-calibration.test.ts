@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { calibrationUnit } from '../../src/domain/calibration-unit.ts'
 import type { Input } from '../../src/domain/fields.ts'
 import { parseCalibration } from '../../src/domain/parse-calibration.ts'
 import { parseWithdrawal } from '../../src/domain/parse-withdrawal.ts'
@@ -7,7 +8,8 @@ import { accepted, faultsOf } from '../support/faults-of.ts'
 
 const today = '2026-11-25'
 const gauge = buildInstrument('pressure-gauge', { unit: 'kPa', largestError: 0.5 })
-const parse = (input: Input, instrument = gauge) => parseCalibration(input, { today, instrument })
+const parse = (input: Input, instrument = gauge, seenUnit: string = calibrationUnit(instrument)) =>
+  parseCalibration(input, { today, instrument, seenUnit })
 const good = { calibratedOn: '2026-11-25', dueOn: '2026-11-26', certificateNumber: 'K-7' }
 
 test('reads a calibration made today and due tomorrow', () => {
@@ -46,6 +48,18 @@ test('says once what is missing, and refuses unknown fields', () => {
     'certificateNumber empty',
   ])
   expect(faultsOf(parse({ ...good, by: 'me' }))).toEqual(['by unknown-field'])
+})
+
+test('refuses numbers that were typed beside another unit than stands now', () => {
+  const numbers = { asFoundError: '0.1', asLeftError: '0.1', expandedUncertainty: '0.2' }
+  const faults = ['asFoundError', 'asLeftError', 'expandedUncertainty']
+  for (const seen of ['bar', '']) {
+    expect(faultsOf(parse({ ...good, ...numbers }, gauge, seen)), seen).toEqual(
+      faults.map((name) => `${name} amended-meanwhile`),
+    )
+  }
+  expect(faultsOf(parse({ ...good, ...numbers }, gauge, 'kPa'))).toEqual([])
+  expect(faultsOf(parse(good, gauge, 'bar'))).toEqual([])
 })
 
 test('reads what was found and left, and an uncertainty with its factor', () => {

@@ -45,7 +45,8 @@ describe('amending the numbers of an instrument', () => {
     expect(requireInstrument(shop.store, shop.gauge.id)).toMatchObject({ resolutionStep: 0.2 })
     const page = await (await get(at, 'ian')).text()
     expect(page).toContain('Amended numbers')
-    expect(page).toContain('became 0.2')
+    expect(page).toContain('Range from: not stated became 0 kPa')
+    expect(page).toContain('became 0.2 kPa')
     const other = { ...form, largestError: '2', formKey: 'j-numbers' }
     const late = await post(`${at}/numbers`, other, 'ian')
     expect(late.status).toBe(422)
@@ -66,6 +67,25 @@ describe('amending the numbers of an instrument', () => {
     const page = await answer.text()
     expect(page).toContain('value="&lt;b&gt;"')
     expect(page).toContain('Enter at least 10 characters.')
+  })
+
+  it('asks to look again at a calibration that was typed beside the unit before it', async () => {
+    const { get, post, shop } = shopApp()
+    const at = `/instruments/${shop.gauge.id}`
+    await post(`${at}/numbers`, form, 'ian')
+    expect(await (await get(at, 'mo')).text()).toContain('name="seenUnit" value="kPa"')
+    const inBar = { ...form, unit: 'bar', rangeTo: '4', largestError: '0.01', resolutionStep: '' }
+    const second = { ...inBar, seenAmendment: '1', formKey: 'j-numbers' }
+    expect((await post(`${at}/numbers`, second, 'ian')).status).toBe(303)
+    const stated = { ...calibration, expandedUncertainty: '0.4', seenUnit: 'kPa' }
+    const answer = await post(`${at}/calibrations`, stated, 'mo')
+    expect(answer.status).toBe(422)
+    const page = await answer.text()
+    expect(page).toContain('Somebody amended it meanwhile')
+    expect(page).toContain('name="seenUnit" value="bar"')
+    expect(page).toContain('Range from: 0 kPa became 0 bar')
+    const looked = { ...stated, expandedUncertainty: '0.004', seenUnit: 'bar' }
+    expect((await post(`${at}/calibrations`, looked, 'mo')).status).toBe(303)
   })
 
   it('is not offered to a technician', async () => {
@@ -242,7 +262,8 @@ describe('an instrument', () => {
       operator,
     )
     const path = `/instruments/${id}/calibrations`
-    const found = { ...calibration, asFound: 'within', asFoundError: '0,7', asLeft: 'within' }
+    const states = { asFound: 'within', asLeft: 'within', seenUnit: 'kPa' }
+    const found = { ...calibration, ...states, asFoundError: '0,7' }
     const refused = await post(path, found, 'ian')
     expect(refused.status).toBe(422)
     const text = await refused.text()

@@ -1,11 +1,16 @@
 import type { FC } from 'hono/jsx'
-import { type AmendedFrom, amendedNames } from '../../src/domain/instrument-amendment.ts'
+import {
+  type AmendedFrom,
+  amendedNames,
+  type InstrumentNumbers,
+} from '../../src/domain/instrument-amendment.ts'
 import { unitsOfKind } from '../../src/domain/units-of-kind.ts'
 import { Button } from '../components/button.tsx'
 import { ButtonRow } from '../components/button-row.tsx'
 import { DataTable } from '../components/data-table.tsx'
 import { Field } from '../components/field.tsx'
 import { TextAreaField } from '../components/text-area-field.tsx'
+import { numberText } from '../figures/number-text.ts'
 import { minuteText } from '../figures/time-text.ts'
 import { ownErrorOf } from '../own-error-of.ts'
 import { instrumentUnitSigns } from '../words/en/instrument-range.ts'
@@ -13,7 +18,7 @@ import { instrumentSentences } from '../words/en/instruments.ts'
 import { words } from '../words/en.ts'
 import type { InstrumentForms } from './forms.ts'
 import { InstrumentNumbersFields } from './numbers-fields.tsx'
-import { type NumbersTyped, numbersText } from './numbers-text.ts'
+import type { NumbersTyped } from './numbers-text.ts'
 
 const w = words.instruments
 
@@ -53,7 +58,9 @@ export const AmendmentsSection: FC<AmendmentsProps> = ({ amendments, numbersType
   </div>
 )
 
-const labels: Readonly<Record<(typeof amendedNames)[number], string>> = {
+type Name = (typeof amendedNames)[number]
+
+const labels: Readonly<Record<Name, string>> = {
   flatToleranceUm: w.tolerance,
   range: w.range,
   resolution: w.resolution,
@@ -65,15 +72,27 @@ const labels: Readonly<Record<(typeof amendedNames)[number], string>> = {
 }
 
 function changesText({ was, became }: AmendedFrom): readonly string[] {
-  const before = numbersText(was)
-  const after = numbersText(became)
-  const shown = (name: (typeof amendedNames)[number], text: string) => {
-    if (text === '') return w.notStated
-    return name === 'unit' ? instrumentUnitSigns[text as keyof typeof instrumentUnitSigns] : text
-  }
   return amendedNames
-    .filter((name) => before[name] !== after[name])
-    .map((name) => w.became(labels[name], shown(name, before[name]), shown(name, after[name])))
+    .filter((name) => isOther(name, was, became))
+    .map((name) => w.became(labels[name], shownText(name, was), shownText(name, became)))
+}
+
+/** A number that stayed became another one where its unit did. */
+function isOther(name: Name, was: InstrumentNumbers, became: InstrumentNumbers): boolean {
+  const hasUnit = name !== 'flatToleranceUm' && typeof became[name] === 'number'
+  return was[name] !== became[name] || (hasUnit && was.unit !== became.unit)
+}
+
+function shownText(name: Name, numbers: InstrumentNumbers): string {
+  const value = numbers[name]
+  if (value === null || value === '') return w.notStated
+  if (typeof value === 'string') return name === 'unit' ? signOf(numbers.unit) : value
+  const sign = name === 'flatToleranceUm' ? words.trade.unit.um : signOf(numbers.unit)
+  return `${numberText(value)} ${sign}`
+}
+
+function signOf(unit: InstrumentNumbers['unit']): string {
+  return unit === '' ? '' : instrumentUnitSigns[unit]
 }
 
 const AmendForm: FC<InstrumentForms & { numbersTyped: NumbersTyped; seenId: number }> = (props) => {
@@ -83,7 +102,7 @@ const AmendForm: FC<InstrumentForms & { numbersTyped: NumbersTyped; seenId: numb
   return (
     <details class="fold" open={isOpen}>
       <summary>{w.amend}</summary>
-      <form method="post" action={`/instruments/${instrument.id}/numbers`} class="fold-body">
+      <form method="post" action={`/instruments/${instrument.id}/numbers`} class="fold-body stack">
         <input type="hidden" name="formKey" value={`${formKey}-numbers`} />
         <input type="hidden" name="seenAmendment" value={String(seenId)} />
         <p class="soft">{w.amendLead}</p>
@@ -114,7 +133,11 @@ const AmendForm: FC<InstrumentForms & { numbersTyped: NumbersTyped; seenId: numb
           ) : null}
         </div>
         {unitsOfKind[instrument.kind].length === 0 ? null : (
-          <InstrumentNumbersFields typed={numbersTyped} faults={faults} />
+          <InstrumentNumbersFields
+            typed={numbersTyped}
+            faults={faults}
+            units={unitsOfKind[instrument.kind]}
+          />
         )}
         <TextAreaField
           name="amendReason"

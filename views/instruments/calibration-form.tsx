@@ -43,6 +43,7 @@ export const CalibrationForm: FC<InstrumentForms> = ({ instrument, formKey, type
         class="fold-body stack"
       >
         <input type="hidden" name="formKey" value={`${formKey}-calibration`} />
+        <input type="hidden" name="seenUnit" value={unit} />
         <div class="field-pair">
           <Field {...own('calibratedOn')} label={w.calibratedOn} type="date" isRequired />
           <Field {...own('dueOn')} label={w.dueOn} hint={w.dueOnHint} type="date" isRequired />

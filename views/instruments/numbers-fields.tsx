@@ -1,6 +1,6 @@
 import type { FC } from 'hono/jsx'
 import type { Fault } from '../../src/domain/fault.ts'
-import { instrumentUnits } from '../../src/domain/instrument.ts'
+import { type InstrumentUnit, instrumentUnits } from '../../src/domain/instrument.ts'
 import { Field } from '../components/field.tsx'
 import { SelectField } from '../components/select-field.tsx'
 import { ownErrorOf } from '../own-error-of.ts'
@@ -16,7 +16,9 @@ type NumberName = 'rangeFrom' | 'rangeTo' | 'resolutionStep' | 'largestError'
 export const InstrumentNumbersFields: FC<{
   typed: Pick<InstrumentTyped, 'unit' | NumberName>
   faults: readonly Fault[]
-}> = ({ typed, faults }) => {
+  /** Those of its kind, where that is known already. */
+  units?: readonly InstrumentUnit[]
+}> = ({ typed, faults, units = instrumentUnits }) => {
   const w = words.instruments
   const number = (name: NumberName) => ({
     name,
@@ -36,7 +38,7 @@ export const InstrumentNumbersFields: FC<{
           emptyLabel={w.noUnit}
           value={typed.unit}
           width="short"
-          options={selectOptions(instrumentUnits, instrumentUnitSigns)}
+          options={selectOptions(units, instrumentUnitSigns)}
           {...ownErrorOf(faults, 'unit', instrumentSentences)}
         />
         <Field {...number('rangeFrom')} label={w.rangeFrom} />

@@ -15,6 +15,7 @@ import { ownFields } from '../own-fields.ts'
 import { readForm } from '../read-form.ts'
 import { recordOnce } from '../record-once.ts'
 import { today } from '../today.ts'
+import { typedText } from '../typed-text.ts'
 import { actor } from '../viewer.ts'
 import { instrumentOf } from './instrument-of.ts'
 import { sendInstrument, sendInstruments } from './pages.tsx'
@@ -43,9 +44,12 @@ export function showInstrument(c: AppContext): Promise<Response> {
 }
 
 export async function addCalibration(c: AppContext): Promise<Response> {
-  const instrument = instrumentOf(c)
   const input = await readForm(c)
-  const parsed = parseCalibration(ownFields(input), { today: today(c), instrument })
+  // Fetched after the wait: what is held against its numbers is recorded in the same breath.
+  const instrument = instrumentOf(c)
+  const { seenUnit, ...own } = ownFields(input)
+  const context = { today: today(c), instrument, seenUnit: typedText(seenUnit) }
+  const parsed = parseCalibration(own, context)
   if (!parsed.ok) return sendInstrument(c, instrument, { input, faults: parsed.faults })
   return recordOnce(c, input, () => {
     const fresh = { ...parsed.value, instrumentId: instrument.id }
@@ -61,9 +65,9 @@ const amendConflicts: Readonly<Record<string, Fault>> = {
 
 /** What is known of it in numbers from now on. */
 export async function amendInstrument(c: AppContext): Promise<Response> {
+  const input = await readForm(c)
   const instrument = instrumentOf(c)
   const { store } = c.var.shop
-  const input = await readForm(c)
   const { seenAmendment, ...own } = ownFields(input)
   const parsed = parseInstrumentAmendment(own, instrument)
   if (!parsed.ok) return sendInstrument(c, instrument, { input, faults: parsed.faults })

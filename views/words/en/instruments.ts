@@ -58,7 +58,8 @@ export const instrumentsWords = {
   rangeTo: 'Range to',
   step: 'Step of scale or display',
   largestError: 'Largest permissible error, ±',
-  largestErrorHint: 'From its data sheet or standard. A calibrated uncertainty goes before it.',
+  largestErrorHint:
+    'From its data sheet or standard. The error a calibration left, with its U, goes before it.',
   inNumbers: (from: string, to: string, unit: string) => `${from} to ${to} ${unit}`,
   below: 'any',
   submit: 'Add the instrument',
