@@ -3,12 +3,12 @@ import { fileURLToPath } from 'node:url'
 import { describe, expect, test } from 'vitest'
 import { alternate } from './bench/tools/alternate.ts'
 import { benchCli, type Listed } from './bench/tools/bench-cli.ts'
-import type { Benchmark } from './bench/tools/benchmark.ts'
+import type { Benchmark, Measured } from './bench/tools/benchmark.ts'
 import { listBenchmarks } from './bench/tools/list-benchmarks.ts'
 
 const folder = fileURLToPath(new URL('bench/', import.meta.url))
 
-function fake(name: string, measured = { value: 3, peerValue: 1.5 }): Listed {
+function fake(name: string, measured: Measured = { value: 3, peerValue: 1.5 }): Listed {
   const benchmark: Benchmark = {
     name,
     unit: 'ms',
@@ -57,6 +57,16 @@ describe('the benchmarks', () => {
       ['lap', '3', '1.5', 'ms', '2', 'a plain loop'],
       ['rig', '3', '1.5', 'ms', '2', 'a plain loop'],
     ])
+  })
+
+  test('say that a peer is not available, and print the notes of a benchmark', async () => {
+    const notes = ['12 of 14 answered', 'none wrong']
+    const { out, json } = await run([fake('lap', { value: 3, peerValue: null, notes })], [])
+    expect(json).toEqual([
+      '{"bench":"lap","value":3,"unit":"ms","peer":"a plain loop","peerValue":null,"ratio":null}',
+    ])
+    expect(out.slice(1, 3)).toEqual(notes)
+    expect(out.at(-1)).toMatch(/^lap +3 +not available +ms +a plain loop$/)
   })
 
   test('run alone when named', async () => {

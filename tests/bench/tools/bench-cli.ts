@@ -1,4 +1,4 @@
-import type { Benchmark, ResultLine } from './benchmark.ts'
+import type { Benchmark, Measured, ResultLine } from './benchmark.ts'
 import { resultTable } from './result-table.ts'
 
 /** A benchmark that is loaded only when it is asked for. */
@@ -24,8 +24,11 @@ export async function benchCli(
   const lines: ResultLine[] = []
   for (const one of listed) {
     if (asked.length > 0 && !asked.includes(one.name)) continue
-    const line = await measure(await one.load())
+    const benchmark = await one.load()
+    const measured = await benchmark.run()
+    const line = lineOf(benchmark, measured)
     print.out(JSON.stringify(line))
+    for (const note of measured.notes ?? []) print.out(note)
     lines.push(line)
   }
   print.out('')
@@ -33,19 +36,17 @@ export async function benchCli(
   return 0
 }
 
-async function measure({ name, unit, peerName, run }: Benchmark): Promise<ResultLine> {
-  const { value, peerValue } = await run()
-  if (!(value > 0) || !(peerValue > 0)) {
+function lineOf({ name, unit, peerName }: Benchmark, { value, peerValue }: Measured): ResultLine {
+  if (!(value > 0) || !(peerValue === null || peerValue > 0)) {
     throw new RangeError(`${name} requires measurements above 0, got ${value} and ${peerValue}`)
   }
-  const ratio = value / peerValue
   return {
     bench: name,
     value: short(value),
     unit,
     peer: peerName,
-    peerValue: short(peerValue),
-    ratio: short(ratio),
+    peerValue: peerValue === null ? null : short(peerValue),
+    ratio: peerValue === null ? null : short(value / peerValue),
   }
 }
 

@@ -9,7 +9,13 @@ export type Benchmark = {
 }
 
 /** Medians, both in the unit of the benchmark. */
-export type Measured = { readonly value: number; readonly peerValue: number }
+export type Measured = {
+  readonly value: number
+  /** null where the peer is not there: then only our own figure is printed. */
+  readonly peerValue: number | null
+  /** What else was found out, in lines for people, printed above the table. */
+  readonly notes?: readonly string[]
+}
 
 /** What the JSON line of a benchmark holds, in this order. */
 export type ResultLine = {
@@ -17,6 +23,6 @@ export type ResultLine = {
   readonly value: number
   readonly unit: string
   readonly peer: string
-  readonly peerValue: number
-  readonly ratio: number
+  readonly peerValue: number | null
+  readonly ratio: number | null
 }

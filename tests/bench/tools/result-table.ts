@@ -9,9 +9,9 @@ export function resultTable(lines: readonly ResultLine[]): string[] {
   const rows = lines.map((one) => [
     one.bench,
     String(one.value),
-    String(one.peerValue),
+    one.peerValue === null ? 'not available' : String(one.peerValue),
     one.unit,
-    String(one.ratio),
+    one.ratio === null ? '' : String(one.ratio),
     one.peer,
   ])
   const all = [[...columns], ...rows]
