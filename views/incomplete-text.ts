@@ -11,7 +11,7 @@ import { words } from './words/en.ts'
 export function incompleteText(judged: Judged, uncertainty: Uncertainty | null): string | null {
   if (uncertainty === null || judged.decision !== null) return null
   if (judged.verdict === 'open' || judged.why === 'incomplete-budget') return null
-  const missing = missingFromBudget(uncertainty)
+  const missing = missingFromBudget(uncertainty, judged.characteristic)
   return missing.length === 0
     ? null
     : words.inspection.incomplete(missing.map(sourceWord).join('; '))

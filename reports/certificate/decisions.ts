@@ -77,10 +77,11 @@ function certaintyLines(result: CertifiedResult): readonly Line[] {
 }
 
 /** What a budget lacks beside a verdict that stands without it; a refused one names it itself. */
-function missingFrom({ uncertainty, decision, verdict, why }: CertifiedResult) {
+function missingFrom(result: CertifiedResult) {
+  const { characteristic, uncertainty, decision, verdict, why } = result
   if (uncertainty === null || decision !== null) return []
   if (verdict === 'open' || why === 'incomplete-budget') return []
-  return missingFromBudget(uncertainty)
+  return missingFromBudget(uncertainty, characteristic)
 }
 
 function whyNotWeighed(result: CertifiedResult): string {

@@ -58,7 +58,7 @@ export function judgeResult(result: ResultToJudge): Judged {
     isNonNegative: isWithoutSign(characteristic) && value >= 0,
     uncertaintyShareAtMost: result.uncertaintyShareAtMost,
   })
-  const [missing] = missingFromBudget(uncertainty)
+  const [missing] = missingFromBudget(uncertainty, characteristic)
   if (missing !== undefined && !isSafeWithout(agreedRule.rule, decision)) {
     const why = 'incomplete-budget'
     return { ...judged, verdict: 'undecidable', largestSource: missing, why }

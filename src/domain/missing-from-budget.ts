@@ -1,3 +1,4 @@
+import type { Characteristic } from './characteristic.ts'
 import type { Uncertainty } from './uncertainty.ts'
 
 /**
@@ -12,11 +13,19 @@ const essential: readonly string[] = [
   'pressure-error',
   'volume',
   'volume-error',
-  'temperature',
   'temperature-error',
 ]
 
+/** In these, `temperature` is the thermometer; in a height, how warm the part was: the method's. */
+const byThermometer: readonly Characteristic[] = ['static-drop', 'static-leak-rate']
+
 /** Ids of sources that a budget leaves out and cannot do without; most often none. */
-export function missingFromBudget({ leftOut }: Pick<Uncertainty, 'leftOut'>): readonly string[] {
-  return leftOut.filter((source) => essential.includes(source))
+export function missingFromBudget(
+  { leftOut }: Pick<Uncertainty, 'leftOut'>,
+  characteristic: Characteristic,
+): readonly string[] {
+  const isMissing = (source: string) =>
+    essential.includes(source) ||
+    (source === 'temperature' && byThermometer.includes(characteristic))
+  return leftOut.filter(isMissing)
 }

@@ -220,6 +220,14 @@ test('a length without a sign can’t lie below nought: less of the bell counts'
   expect(drop.decision?.conformanceProbability).toBeCloseTo(0.9522, 3)
 })
 
+test('a height whose warmth nobody stated is decided by a rule that guards', () => {
+  const uncertainty = buildUncertainty(0.1, { leftOut: ['setting', 'temperature', 'alignment'] })
+  const changes = { characteristic: 'face-height', uncertainty } as const
+  const asked = { value: 1.5, lower: 1, upper: null, rule: 'guard-u95', changes } as const
+  expect(judge(asked)).toMatchObject({ verdict: 'pass', why: 'within-limit' })
+  expect(judge(asked).decision).not.toBeNull()
+})
+
 describe('whatever the numbers are', () => {
   const random = seededUniform(106)
   const cases = Array.from({ length: 400 }, () => ({

@@ -1,4 +1,5 @@
 import type { FC } from 'hono/jsx'
+import type { Characteristic } from '../../src/domain/characteristic.ts'
 import { figure } from '../../src/domain/figure.ts'
 import { largestLine } from '../../src/domain/largest-line.ts'
 import { missingFromBudget } from '../../src/domain/missing-from-budget.ts'
@@ -24,7 +25,7 @@ export const BudgetSection: FC<{ result: ShownResult }> = ({ result }) => {
         <>
           <BudgetLines uncertainty={uncertainty} characteristic={characteristic} />
           {hasError(uncertainty) ? <p>{words.results.notCorrected}</p> : null}
-          <InWords uncertainty={uncertainty} />
+          <InWords uncertainty={uncertainty} characteristic={characteristic} />
           <LeftOut sources={uncertainty.leftOut} />
         </>
       )}
@@ -52,12 +53,15 @@ const NoBudget: FC<{ result: ShownResult }> = ({ result }) => {
 }
 
 /** How the coverage factor came about, and what would have to be known, or improve. */
-const InWords: FC<{ uncertainty: Uncertainty }> = ({ uncertainty }) => {
+const InWords: FC<{ uncertainty: Uncertainty; characteristic: Characteristic }> = ({
+  uncertainty,
+  characteristic,
+}) => {
   const w = words.results
   const { effectiveDegreesOfFreedom: effective } = uncertainty
   const factor = coverageFactorText(uncertainty.coverageFactor)
   const largest = largestLine(uncertainty)
-  const missing = missingFromBudget(uncertainty)
+  const missing = missingFromBudget(uncertainty, characteristic)
   return (
     <>
       <p>
