@@ -17,7 +17,7 @@ export type InstrumentAccuracy = {
  * taken as rectangular to either side, beside the uncertainty that the calibration in force on the
  * day found it with (k = 2 where that states no factor): JCGM 100:2008, 4.3.3, 4.3.7, 6.3.1 note
  * and F.2.4.5. The error is the largest that the calibration left, where it states both; else the
- * largest permissible one, which a calibration that left it beyond has shown not to hold.
+ * larger of it and the permissible one, which one that left it beyond has shown not to hold.
  * @param day calendar day, `2026-11-25`
  */
 export function accuracyOf(instrument: Instrument, day: string): InstrumentAccuracy {
@@ -44,8 +44,9 @@ export function errorHalfWidth(
   if (calibration === undefined) return largestError
   const left = errorLeft(calibration)
   if (left !== null && calibration.expandedUncertainty !== null) return left
-  if (toleranceLeft(calibration) !== 'beyond') return largestError
-  return left === null ? null : Math.max(left, largestError ?? 0)
+  const isBeyond = toleranceLeft(calibration) === 'beyond'
+  if (isBeyond ? left === null : largestError === null) return null
+  return Math.max(left ?? 0, largestError ?? 0)
 }
 
 /** As found where nothing says how it was left: nothing says that it was adjusted. */

@@ -2,6 +2,7 @@ import { accuracyOf, errorHalfWidth } from './accuracy-of.ts'
 import { calibrationOn } from './calibration-status.ts'
 import type { Instrument } from './instrument.ts'
 import { basePerInstrumentUnit } from './instrument-unit.ts'
+import { permittedError } from './permitted-error.ts'
 
 /** How far an optical flat may depart from flat; null where it is not known. */
 export type FlatAccuracy = {
@@ -21,8 +22,7 @@ export function flatAccuracy(flat: Instrument, day: string): FlatAccuracy {
   if (factor === null) {
     return { flatToleranceUm: flat.flatToleranceUm, flatStandardUncertaintyUm: null }
   }
-  const permitted = flat.flatToleranceUm === null ? null : flat.flatToleranceUm / factor
-  const error = errorHalfWidth(calibrationOn(flat, day), permitted)
+  const error = errorHalfWidth(calibrationOn(flat, day), permittedError(flat))
   const { standardUncertainty } = accuracyOf(flat, day)
   return {
     flatToleranceUm: error === null ? null : error * factor,

@@ -3,6 +3,7 @@ import { calibrationUnit } from './calibration-unit.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
 import { type Calibration, type Instrument, toleranceStates } from './instrument.ts'
 import type { Parsed } from './parsed.ts'
+import { permittedError } from './permitted-error.ts'
 
 export const calibrationFields = [
   'calibratedOn',
@@ -37,7 +38,7 @@ export type ParsedCalibration = Pick<Calibration, (typeof calibrationFields)[num
 type Context = {
   /** Calendar day, `2026-11-25`. */
   readonly today: string
-  readonly instrument: Pick<Instrument, 'kind' | 'unit' | 'largestError'>
+  readonly instrument: Pick<Instrument, 'kind' | 'unit' | 'largestError' | 'flatToleranceUm'>
   /** The unit that the form showed beside its numbers: it may have been amended since. */
   readonly seenUnit: string
 }
@@ -85,7 +86,7 @@ function parseFigures(fields: Fields, { instrument, seenUnit }: Context) {
   const asLeftError = fields.optionalDecimal('asLeftError', error)
   const uncertainty = fields.optionalDecimal('expandedUncertainty', expandedUncertainty)
   const factor = fields.optionalDecimal('coverageFactor', coverageFactor)
-  const { largestError: max } = instrument
+  const max = permittedError(instrument)
   const isTooFar = (found: number | null) =>
     found !== null && max !== null && !atMost({ value: Math.abs(found), limit: max })
   if (asFound !== 'beyond' && isTooFar(asFoundError)) {

@@ -52,6 +52,12 @@ test('an error without an uncertainty makes the largest permissible one no small
   })
 })
 
+test('an error without an uncertainty counts where it is larger than the permissible one', () => {
+  // Permitted less since, by an amendment: what the calibration found is not forgotten.
+  const amended = gaugeWith(buildCalibration({ asFoundError: -0.5, asFound: 'within' }))
+  expect(accuracyOf(amended, '2026-11-25').errorHalfWidth).toBe(0.5)
+})
+
 test('one that was left beyond may be further off than is permitted: by its error, or unknown', () => {
   const left = { asFound: 'beyond', asLeft: 'beyond' } as const
   const errorOf = (changes: Partial<Calibration>) =>

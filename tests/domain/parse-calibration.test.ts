@@ -121,3 +121,19 @@ test('takes an instrument out of use only with a reason', () => {
   expect(faultsOf(parseWithdrawal({ reason: ' ' }))).toEqual(['reason empty'])
   expect(faultsOf(parseWithdrawal({ reason: 'x'.repeat(401) }))).toEqual(['reason too-long'])
 })
+
+test('a flat that departs further than it may is not taken as within', () => {
+  // 0.05 um is permitted, in whatever unit its numbers are.
+  for (const [unit, beyond, within] of [
+    ['', '0.06', '0.05'],
+    ['um', '0.06', '0.05'],
+    ['mm', '0.00006', '0.00005'],
+  ] as const) {
+    const flat = buildInstrument('optical-flat', { unit, flatToleranceUm: 0.05 })
+    const faults = (asFoundError: string, asFound: string) =>
+      faultsOf(parse({ ...good, asFoundError, asFound }, flat))
+    expect(faults(beyond, 'within'), unit).toEqual(['asFound error-beyond'])
+    expect(faults(beyond, 'beyond'), unit).toEqual([])
+    expect(faults(within, 'within'), unit).toEqual([])
+  }
+})
