@@ -33,6 +33,7 @@ describe('asking for an exception', () => {
     expect(page).toMatch(new RegExp(`<option value="${lampId}" selected`))
     expect(page).toMatch(/value="overdue" checked/)
     expect(page).toContain('An exception does not make a reading right')
+    expect(page).toMatch(/no instrument is taken beyond what it is built for.*site rules/)
     expect((await get(`${order}/exceptions/new?instrument=99`, 'tess')).status).toBe(200)
     expect((await get('/work-orders/W-1999-0001/exceptions/new', 'tess')).status).toBe(404)
   })

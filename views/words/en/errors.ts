@@ -32,7 +32,7 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'no-customer': () => 'There is no such customer.',
   'no-equipment': () => 'There is no such position.',
   'no-instrument': () => 'There is no such instrument.',
-  'no-doubt': () => 'No calibration found this instrument out of tolerance.',
+  'no-doubt': () => 'No calibration found this instrument out of tolerance, or left it so.',
   'not-of-instrument': () => 'That calibration belongs to another instrument.',
   'not-in-doubt': () =>
     'One of these records is not in doubt by this calibration. Look at the list again.',
@@ -92,7 +92,8 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'not-inspector': () => 'Only an inspector decides.',
   'lapped-or-tested': () =>
     'Whoever lapped, tested or handed over an order can’t release it (after EN 10204:2004, type 3.1).',
-  'result-fails': () => 'A result fails its limit. What fails is reworked, not released.',
+  'result-fails': () =>
+    'The agreed rule does not accept a result. It is reworked or measured anew, or conceded, before the release.',
   'instrument-in-doubt': () =>
     'An instrument was found out of tolerance since. Say on its page whether the records stand.',
   'instrument-not-acknowledged': (d) =>

@@ -8,7 +8,7 @@ export const exceptionsWords = {
   lead: 'It holds for one instrument and this order alone. Until an inspector has allowed it, nothing is recorded with the instrument.',
   cautionTitle: 'An exception does not make a reading right',
   caution:
-    'Take another instrument if there is one. What was read by an exception, and the inspector’s reason, is printed on the certificate.',
+    'Take another instrument if there is one. What was read by an exception, and the inspector’s reason, is printed on the certificate. It makes nothing safe either: no instrument is taken beyond what it is built for, and a gauge that may be wrong is never alone in watching a pressure. The site rules and local codes come first.',
   instrument: 'Instrument',
   choose: 'Choose one',
   option: (number: string, name: string, standing: string) => `${number} ${name} · ${standing}`,

@@ -51,7 +51,7 @@ export const instrumentsWords = {
   resolution: 'Resolution',
   numbersTitle: 'The same in numbers',
   numbersLead:
-    'A reading beyond the range is refused, and the budget of a result is reckoned from step and error. Leave empty what is not known.',
+    'A reading beyond the range is refused without an exception, and the budget of a result is reckoned from step and error. Leave empty what is not known.',
   unit: 'Unit',
   noUnit: 'No numbers',
   rangeFrom: 'Range from',
@@ -140,7 +140,8 @@ export const instrumentsWords = {
   submitFile: 'Add it',
 
   withdraw: 'Withdraw from use',
-  withdrawHint: 'It can’t be chosen any more, from today. This can’t be taken back.',
+  withdrawHint:
+    'From today it can’t be chosen without an inspector’s exception. This can’t be taken back.',
   withdrawReason: 'Why?',
   submitWithdrawal: 'Withdraw it from use',
 } as const
