@@ -3,8 +3,9 @@ import { toleranceLeft } from './tolerance-left.ts'
 
 /**
  * Says how an instrument stood on a day. On its due day it is still in calibration; on the day of
- * its withdrawal no longer in use. One that its newest calibration left beyond its tolerance is known
- * to be wrong: that is said before an overdue date, which only says that nobody has looked since.
+ * its withdrawal no longer in use. One that its newest calibration left beyond its tolerance is
+ * known to be wrong: that is said before an overdue date, which only says that nobody has looked
+ * since.
  * @param day calendar day, `2026-11-25`
  */
 export function calibrationStatus(instrument: Instrument, day: string): CalibrationStatus {

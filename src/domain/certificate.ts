@@ -65,7 +65,7 @@ export type CertificateRecord = {
   }
   /** How results were compared with limits; agreed before measuring. */
   readonly rule: CertifiedRule
-  /** What counts for the release, each with its budget and how it was decided; none in version 1. */
+  /** What counts for the release, each with its budget and decision; none in version 1. */
   readonly results: readonly CertifiedResult[]
   readonly exceptions: readonly CertifiedException[]
   readonly doubts: readonly CertifiedDoubt[]

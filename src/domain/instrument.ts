@@ -103,7 +103,7 @@ export type Instrument = {
 
 export type NewInstrument = Omit<Instrument, 'id' | 'calibrations' | 'withdrawnOn'>
 
-/** `left-beyond`: its newest calibration left it beyond its tolerance, or found it so and no more. */
+/** `left-beyond`: its newest calibration left it beyond its tolerance, or just found it so. */
 export type CalibrationStatus =
   | 'in-calibration'
   | 'left-beyond'

@@ -19,7 +19,7 @@ export type StaticTestAccuracy = {
   readonly temperatureErrorK: number | null
   readonly temperatureStepK: number | null
   readonly timeS: number
-  /** Ids of the sources that nobody stated: an instrument, or the error of one that is calibrated. */
+  /** Ids of the sources that nobody stated: an instrument, or the error of a calibrated one. */
   readonly leftOut: readonly string[]
 }
 

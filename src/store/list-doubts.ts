@@ -9,7 +9,7 @@ import { requireInstrument } from './require-instrument.ts'
 import { calibration } from './schema/calibration.ts'
 import { usedRecords } from './used-records.ts'
 
-/** Few calibrations find or leave an instrument out of tolerance, and most orders used none of those. */
+/** Few calibrations find or leave an instrument out of tolerance: most orders used none of them. */
 const foundBeyond = prepared((store) =>
   store.db
     .select()

@@ -24,8 +24,8 @@ export interface DialReadingInput extends RepeatedReadingInput {
  * @param input as repeatedReadingLines; isDifference; leverAngleDeg A: from 0 to 60;
  *   leverAngleHalfWidthDeg: from 0 to 20
  * @returns lines repeatability (for two readings or more), resolution, calibration, instrument and
- *   alignment (where leverAngleHalfWidthDeg is given); values in um, alignment as a fraction of the mean;
- *   empty when nothing is known
+ *   alignment (where leverAngleHalfWidthDeg is given); values in um, alignment as a fraction of the
+ *   mean; empty when nothing is known
  * @throws RangeError outside these ranges
  * Validity: noise raises the difference of highest and lowest reading of many points above the true
  *   one; that is no line here. A cosine falls faster on one side: the line takes the larger fall to

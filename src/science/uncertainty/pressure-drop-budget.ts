@@ -40,13 +40,15 @@ const ends = [
  *   1e9; pressureErrorPa e, resolutionPa d: from 0 to 1e9; temperature: startTemperatureC T from
  *   -200 to 2000, and changeHalfWidthK from 0 to 50
  * @returns lines start-pressure, end-pressure, start-pressure-error, end-pressure-error,
- *   start-pressure-resolution, end-pressure-resolution and temperature-change, values in Pa and K; empty when nothing is known
+ *   start-pressure-resolution, end-pressure-resolution and temperature-change, values in Pa and K;
+ *   empty when nothing is known
  * @throws RangeError outside these ranges
  * Validity: errors of the two readings independent of each other: on the safe side for a gauge
  *   whose zero is off alike at both. The bare difference of two readings has no line for
  *   temperature: what it does to the gas is no error of the reading. A barometer that changes
  *   during the hold moves what a gauge shows against the room and is not in the budget.
- * Source: JCGM 100:2008, equation (10), 4.3.7, F.2.2.1, F.2.4.5; temperature: own derivation from p / T = constant.
+ * Source: JCGM 100:2008, equation (10), 4.3.7, F.2.2.1, F.2.4.5; temperature: own
+ *   derivation from p / T = constant.
  * @example pressureDropBudget({ startPressureKPaAbs: 271, endPressureKPaAbs: 270,
  *   pressurePa: 30 })[0].contribution // 0.030
  */

@@ -8,8 +8,8 @@ import { type RepeatedReadingInput, repeatedReadingLines } from './repeated-read
  * Gives the measurement model of a figure read with an instrument, as the part of the models that
  * have it in common; its result is in um.
  *
- * meanUm + resolutionUm + calibrationUm + instrumentUm, as far as they are known; the errors of both readings,
- * + first - second, where the figure is a difference
+ * meanUm + resolutionUm + calibrationUm + instrumentUm, as far as they are known; the errors of
+ * both readings, + first - second, where the figure is a difference
  *
  * @param input as repeatedReadingLines
  * @param isDifference true where each figure is the difference of two readings

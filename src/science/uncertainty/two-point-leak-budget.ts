@@ -87,8 +87,8 @@ function volumeLines(
  * @throws RangeError outside these ranges
  * Validity: errors of the two readings independent of each other. A gain error of the gauge common
  *   to both scales the leak instead: add it to volumeRelative.
- * Source: JCGM 100:2008, equation (10), 4.3.7, F.2.4.5; partials own derivation, checked by finite differences and
- *   by Monte Carlo.
+ * Source: JCGM 100:2008, equation (10), 4.3.7, F.2.4.5; partials own derivation, checked by
+ *   finite differences and by Monte Carlo.
  * @example twoPointLeakBudget({ volumeL: 5, referenceTemperatureC: 20, start: { timeS: 0,
  *   pressureKPaAbs: 271.325, temperatureC: 21 }, end: { timeS: 600, pressureKPaAbs: 268.1,
  *   temperatureC: 20.5 } }, { volumeRelative: 0.02 })[0].contribution // 0.000460

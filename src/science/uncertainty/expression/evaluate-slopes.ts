@@ -69,7 +69,7 @@ const derivative: Readonly<Record<ExpressionFunction, (x: number, value: number)
   tan: (_, value) => 1 + value * value,
 }
 
-/** Hands the slope of the whole by a part on to what the part is made of, and adds it up at names. */
+/** Hands the slope of the whole by a part on to what the part is made of; names add it up. */
 function spread(
   node: ExpressionNode,
   slope: number,
