@@ -13,6 +13,14 @@ const underPressure: InstrumentCaution = {
   ],
 }
 
+const onMachine: InstrumentCaution = {
+  title: 'on a machine that can start',
+  text: [
+    'Lock out and tag out drive and process, and try that nothing moves, before it goes onto a shaft.',
+    `Turn by hand only, with hands and sleeves clear. ${siteRules}`,
+  ],
+}
+
 /** What to mind with an instrument of a kind; where work with one hurts nobody, nothing. */
 export const instrumentCautions: Readonly<Partial<Record<InstrumentKind, InstrumentCaution>>> = {
   lamp: {
@@ -28,6 +36,8 @@ export const instrumentCautions: Readonly<Partial<Record<InstrumentKind, Instrum
       `A chipped edge cuts, and scratches the next face. Solvents need air and gloves. ${siteRules}`,
     ],
   },
+  'dial-indicator': onMachine,
+  'lever-indicator': onMachine,
   'pressure-gauge': underPressure,
   'pressure-transducer': underPressure,
   volume: underPressure,
