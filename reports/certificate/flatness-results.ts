@@ -65,11 +65,14 @@ function faceLines(face: CertifiedFace): readonly Line[] {
 
 function readingCell(reading: CertifiedFlatness | null): Cell {
   if (reading === null) return { lines: [{ text: common.notMeasured }] }
+  const { pattern } = reading
+  const lines = [verdictLine(reading), ...figureLines(reading)]
+  if (pattern === 'whole-face') return { lines }
   return {
-    lines: [verdictLine(reading), ...figureLines(reading)],
+    lines,
     picture: {
-      drawing: bandPicture({ pattern: reading.pattern, sizePx: picturePx }),
-      alternative: words.pictureAlternative(conditions.patterns[reading.pattern]),
+      drawing: bandPicture({ pattern, sizePx: picturePx }),
+      alternative: words.pictureAlternative(conditions.patterns[pattern]),
     },
   }
 }

@@ -16,6 +16,7 @@ export const auditActs = [
   'add-work-order',
   'change-stage',
   'state-decontamination',
+  'add-face-photo',
   'add-flatness-reading',
   'correct-flatness-reading',
   'add-static-test',

@@ -1,5 +1,5 @@
 import type { LampId } from '../science/optics/lamps.ts'
-import type { BandPattern, ReadingCondition } from './flatness.ts'
+import type { ReadingCondition, RecordedPattern } from './flatness.ts'
 import type { JudgedReason, Verdict } from './judged.ts'
 import type { LimitBasis, PerMmOf } from './limit-set.ts'
 import type { FaceKind } from './seal.ts'
@@ -57,7 +57,7 @@ export type CertifiedFace = {
 
 export type CertifiedFlatness = CertifiedJudgement & {
   readonly condition: ReadingCondition
-  readonly pattern: BandPattern
+  readonly pattern: RecordedPattern
   readonly form: string
   readonly ringCentre: 'high' | 'low' | null
   /** Absent in records that didn't ask. */

@@ -35,6 +35,7 @@ export function completeFlatnessReading(
   return {
     ...reading,
     faceKind,
+    wholeFace: null,
     ...computeFlatness(reading, { lampId: lampIdOf(lamp), ...flatAccuracy(flat, context.today) }),
     lamp: useOf(lamp, by),
     flat: useOf(flat, by),

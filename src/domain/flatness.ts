@@ -5,10 +5,14 @@ import type { InstrumentUse } from './instrument.ts'
 import type { FaceKind } from './seal.ts'
 import type { Uncertainty } from './uncertainty.ts'
 import type { UnreadableCause } from './unreadable-cause.ts'
+import type { WholeFace, wholeFacePattern } from './whole-face.ts'
 
 /** What a technician can pick under the lamp; each is computed or, unreadable, recorded as such. */
 export const bandPatterns = flatnessPatterns
 export type BandPattern = FlatnessPattern
+
+/** What stands in a record: a pattern that was picked, or that none was asked for. */
+export type RecordedPattern = BandPattern | typeof wholeFacePattern
 
 export const readingConditions = ['as-found', 'as-left'] as const
 export type ReadingCondition = (typeof readingConditions)[number]
@@ -48,8 +52,11 @@ export type NewFlatnessReading = {
  * A reading as it stands in the record. An unreadable face has an outcome and no figures:
  * it is recorded, and is never a pass.
  */
-export type FlatnessReading = NewFlatnessReading & {
+export type FlatnessReading = Omit<NewFlatnessReading, 'pattern'> & {
   readonly id: number
+  readonly pattern: RecordedPattern
+  /** Of a reading of the whole face; null for counted bands. */
+  readonly wholeFace: WholeFace | null
   readonly faceKind: FaceKind
   readonly wavelengthNm: number
   readonly bandHeightUm: number
@@ -69,6 +76,12 @@ export type FlatnessReading = NewFlatnessReading & {
   readonly recordedAt: string
   /** The reading that took this one's place, if one did. */
   readonly replacedById: number | null
+}
+
+/** A reading of bands that were counted. */
+export type CountedReading = FlatnessReading & {
+  readonly pattern: BandPattern
+  readonly wholeFace: null
 }
 
 export const flatnessBounds = {

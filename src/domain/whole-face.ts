@@ -24,6 +24,8 @@ export type PhotoSource = SetEdges & {
   readonly photoId: number
   /** What the technician saw of the gap; null where nobody could tell, or two photos told. */
   readonly wedge: WedgeSeen | null
+  /** As stated; null: taken from the shape of the outer edge. */
+  readonly viewingAngleDeg: number | null
   /** The second photograph of a press test with its edges; null where there is none. */
   readonly pressed: (SetEdges & { readonly photoId: number }) | null
 }
@@ -35,6 +37,8 @@ export type MarkedSource = SetEdges & {
   readonly points: readonly BandMark[]
   /** Null where nobody could tell which way the gap grows. */
   readonly increasingTowards: OrderDirection | null
+  /** As stated; null: taken from the shape of the outer edge. */
+  readonly viewingAngleDeg: number | null
 }
 
 /** Straight lines were laid over the photograph, and the largest departure each way read. */

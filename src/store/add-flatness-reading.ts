@@ -1,15 +1,18 @@
 import type { Actor } from '../domain/actor.ts'
+import { AppError } from '../domain/app-error.ts'
 import type { FlatnessReading } from '../domain/flatness.ts'
 import { addAudit } from './add-audit.ts'
 import { listFlatnessReadings } from './list-flatness-readings.ts'
 import { moveToBench } from './move-to-bench.ts'
 import type { Store } from './open.ts'
 import { requireFace } from './require-face.ts'
+import { requireFacePhoto } from './require-face-photo.ts'
 import { requireOpenOrder } from './require-open-order.ts'
 import { requireReplaceable } from './require-replaceable.ts'
 import { requireUserId } from './require-user-id.ts'
 import { flatnessDirection } from './schema/flatness-direction.ts'
 import { flatnessReading } from './schema/flatness-reading.ts'
+import { wholeFace } from './schema/whole-face.ts'
 
 /** A reading with everything computed, before it stands in the record. */
 export type FreshFlatnessReading = Omit<
@@ -18,9 +21,9 @@ export type FreshFlatnessReading = Omit<
 >
 
 /**
- * Records a light-band reading and moves the order to lapping.
+ * Records a reading of light bands, counted or of the whole face, and moves the order to lapping.
  * @throws AppError conflict `not-open`, `not-in-order` (the face or the replaced reading belongs
- *   to another order), `already-replaced`
+ *   to another order), `already-replaced`; `not-of-face` for a photograph of another face
  */
 export function addFlatnessReading(
   store: Store,
@@ -28,7 +31,7 @@ export function addFlatnessReading(
   actor: Actor,
 ): FlatnessReading {
   const recordedById = requireUserId(actor, 'addFlatnessReading')
-  const { directions, ...row } = fresh
+  const { directions, wholeFace: whole, ...row } = fresh
   return store.transact(() => {
     const order = requireOpenOrder(store, fresh.workOrderId)
     requireFace(store, fresh.componentId, order.sealId)
@@ -47,6 +50,16 @@ export function addFlatnessReading(
         .values({ ...one, flatnessReadingId: id })
         .run()
     }
+    if (whole !== null) {
+      const { kind } = whole.source
+      const photoId = 'photoId' in whole.source ? whole.source.photoId : null
+      if (photoId !== null) requirePhotoOfFace(store, fresh, photoId)
+      const keys = { flatnessReadingId: id, workOrderId: order.id, kind, photoId }
+      store.db
+        .insert(wholeFace)
+        .values({ ...keys, details: whole })
+        .run()
+    }
     moveToBench(store, order, 'lapping', actor)
     const added = listFlatnessReadings(store, order.id).at(-1)
     if (added?.id !== id) throw new RangeError('addFlatnessReading requires to find what it added')
@@ -54,4 +67,9 @@ export function addFlatnessReading(
     addAudit(store, actor, { act, subject: order.number, detail: added })
     return added
   })
+}
+
+function requirePhotoOfFace(store: Store, fresh: FreshFlatnessReading, photoId: number): void {
+  const photo = requireFacePhoto(store, fresh.workOrderId, photoId)
+  if (photo.componentId !== fresh.componentId) throw new AppError('conflict', 'not-of-face')
 }

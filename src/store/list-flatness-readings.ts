@@ -8,15 +8,22 @@ import { prepared } from './prepared.ts'
 import { component } from './schema/component.ts'
 import { flatnessDirection } from './schema/flatness-direction.ts'
 import { flatnessReading } from './schema/flatness-reading.ts'
+import { wholeFace } from './schema/whole-face.ts'
 
 const later = alias(flatnessReading, 'later')
 
 const readingsOfOrder = prepared((store) =>
   store.db
-    .select({ row: flatnessReading, kind: component.kind, replacedById: later.id })
+    .select({
+      row: flatnessReading,
+      kind: component.kind,
+      replacedById: later.id,
+      wholeFace: wholeFace.details,
+    })
     .from(flatnessReading)
     .innerJoin(component, eq(component.id, flatnessReading.componentId))
     .leftJoin(later, eq(later.replacesId, flatnessReading.id))
+    .leftJoin(wholeFace, eq(wholeFace.flatnessReadingId, flatnessReading.id))
     .where(eq(flatnessReading.workOrderId, sql.placeholder('id')))
     .orderBy(asc(flatnessReading.id))
     .prepare(),
@@ -42,11 +49,12 @@ export function listFlatnessReadings(store: Store, workOrderId: number): Flatnes
   }
   return readingsOfOrder(store)
     .all({ id: workOrderId })
-    .map(({ row, kind, replacedById }) => ({
+    .map(({ row, kind, replacedById, wholeFace: whole }) => ({
       ...row,
       faceKind: kind as FaceKind,
       sees: flatnessSees(row.method),
       replacedById,
+      wholeFace: whole,
       directions: directions.get(row.id) ?? [],
     }))
 }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { cycleBefore } from '../../src/domain/cycle-before.ts'
-import type { FlatnessReading } from '../../src/domain/flatness.ts'
+import type { CountedReading, FlatnessReading } from '../../src/domain/flatness.ts'
 import type { LapCycle } from '../../src/domain/lap-cycle.ts'
 import { buildFlatnessReading } from '../support/build-flatness-reading.ts'
 import { buildLapCycle } from '../support/build-lap-cycle.ts'
@@ -8,7 +8,7 @@ import { buildLapCycle } from '../support/build-lap-cycle.ts'
 const at = (hour: number) => `2026-11-24T${hour}:00:00.000Z`
 const cycle = (id: number, hour: number, changes: Partial<LapCycle> = {}) =>
   buildLapCycle({ id, recordedAt: at(hour), ...changes })
-const reading = (id: number, hour: number, changes: Partial<FlatnessReading> = {}) =>
+const reading = (id: number, hour: number, changes: Partial<CountedReading> = {}) =>
   buildFlatnessReading({ id, componentId: 11, recordedAt: at(hour), ...changes })
 const idBefore = (
   one: FlatnessReading,

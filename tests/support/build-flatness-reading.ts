@@ -1,12 +1,12 @@
 import { computeFlatness } from '../../src/domain/compute-flatness.ts'
-import type { FlatnessReading } from '../../src/domain/flatness.ts'
+import type { CountedReading } from '../../src/domain/flatness.ts'
 import { buildInstrumentUse } from './build-instrument.ts'
 
 /**
  * An as-left reading of the rotating face: convex, 2 bands and 1 band, by user 1. The computed
  * columns follow the changes, unless these name them.
  */
-export function buildFlatnessReading(changes: Partial<FlatnessReading> = {}): FlatnessReading {
+export function buildFlatnessReading(changes: Partial<CountedReading> = {}): CountedReading {
   const reading = {
     id: 1,
     workOrderId: 1,
@@ -36,8 +36,9 @@ export function buildFlatnessReading(changes: Partial<FlatnessReading> = {}): Fl
     recordedByName: 'Tess',
     recordedAt: '2026-11-24T09:00:00.000Z',
     replacedById: null,
+    wholeFace: null,
     ...changes,
-  } as const satisfies Partial<FlatnessReading>
+  } as const satisfies Partial<CountedReading>
   const computed = computeFlatness(reading, {
     lampId: 'helium',
     flatToleranceUm: 0.05,

@@ -1,6 +1,6 @@
 import type { Certificate } from '../../src/domain/certificate.ts'
 import { certificateRecord } from '../../src/domain/certificate-record.ts'
-import type { FlatnessReading } from '../../src/domain/flatness.ts'
+import type { CountedReading } from '../../src/domain/flatness.ts'
 import type { Instrument } from '../../src/domain/instrument.ts'
 import { instrumentUse } from '../../src/domain/instrument-use.ts'
 import type { NewLapCycle } from '../../src/domain/lap-cycle.ts'
@@ -42,7 +42,7 @@ export function anotherOrder(shop: Shop, changes: Partial<NewWorkOrder> = {}): W
 export function freshReading(
   shop: Shop,
   faceKind: FaceKind = 'rotating-face',
-  changes: Partial<FlatnessReading> = {},
+  changes: Partial<CountedReading> = {},
 ): FreshFlatnessReading {
   const face = shop.seal.components.find((one) => one.kind === faceKind)
   const {

@@ -1,5 +1,5 @@
 import { integer, real, sqliteTable, text } from 'drizzle-orm/sqlite-core'
-import type { BandPattern, ReadingCondition } from '../../domain/flatness.ts'
+import type { ReadingCondition, RecordedPattern } from '../../domain/flatness.ts'
 import type { FlatnessBudgetInput } from '../../domain/flatness-budget-input.ts'
 import type { InstrumentUse } from '../../domain/instrument.ts'
 import type { Uncertainty } from '../../domain/uncertainty.ts'
@@ -12,7 +12,7 @@ export const flatnessReading = sqliteTable('flatness_reading', {
   condition: text('condition').$type<ReadingCondition>().notNull(),
   lampInstrumentId: integer('lamp_instrument_id').notNull(),
   flatInstrumentId: integer('flat_instrument_id').notNull(),
-  pattern: text('pattern').$type<BandPattern>().notNull(),
+  pattern: text('pattern').$type<RecordedPattern>().notNull(),
   ringCentre: text('ring_centre').$type<'high' | 'low'>(),
   viewingAngleDeg: real('viewing_angle_deg').notNull(),
   soakMin: real('soak_min'),

@@ -12,6 +12,7 @@ import { customer } from './customer.ts'
 import { decision } from './decision.ts'
 import { doubtAnswer } from './doubt-answer.ts'
 import { equipment } from './equipment.ts'
+import { facePhoto } from './face-photo.ts'
 import { flatnessDirection } from './flatness-direction.ts'
 import { flatnessReading } from './flatness-reading.ts'
 import { handOver } from './hand-over.ts'
@@ -34,6 +35,7 @@ import { storedFile } from './stored-file.ts'
 import { useException } from './use-exception.ts'
 import { useExceptionAnswer } from './use-exception-answer.ts'
 import { user } from './user.ts'
+import { wholeFace } from './whole-face.ts'
 import { workOrder } from './work-order.ts'
 
 export const tables = {
@@ -71,5 +73,7 @@ export const tables = {
   concession,
   measuredValue,
   lapCycle,
+  facePhoto,
+  wholeFace,
   audit,
 } as const

@@ -256,6 +256,7 @@ export const certificateWords = {
       'turned-edge': 'bands hooked at the edge',
       local: 'bands kinked at one place',
       unreadable: 'no readable bands',
+      'whole-face': 'the whole face',
     },
     ringCentre: { high: 'centre high', low: 'centre low' },
     result: (um: string, uin: string, bands: string) => `${um} µm, ${uin} µin, ${bands} bands`,

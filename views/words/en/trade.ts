@@ -1,9 +1,9 @@
 import type { AuditAct } from '../../../src/domain/audit-act.ts'
 import type { Characteristic } from '../../../src/domain/characteristic.ts'
 import type {
-  BandPattern,
   FlatnessReading,
   ReadingCondition,
+  RecordedPattern,
 } from '../../../src/domain/flatness.ts'
 import type { CalibrationStatus, InstrumentKind } from '../../../src/domain/instrument.ts'
 import type { Judged, JudgedReason } from '../../../src/domain/judged.ts'
@@ -95,7 +95,8 @@ export const tradeWords = {
     'turned-edge': 'Turned edge',
     local: 'Local spot',
     unreadable: 'Unreadable',
-  } satisfies Words<BandPattern>,
+    'whole-face': 'Whole face',
+  } satisfies Words<RecordedPattern>,
   form: {
     flat: 'Flat',
     convex: 'Convex',
@@ -259,6 +260,7 @@ export const tradeWords = {
     'correct-static-test': 'corrected a static test',
     'add-measured-value': 'recorded a measured value',
     'correct-measured-value': 'corrected a measured value',
+    'add-face-photo': 'kept a photograph of a face',
     'add-lap-cycle': 'recorded a lap cycle',
     'correct-lap-cycle': 'corrected a lap cycle',
     'agree-rule': 'agreed on a decision rule',
