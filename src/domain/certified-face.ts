@@ -17,7 +17,7 @@ const usualFactor = 2
 
 /** Each lapped face of the seal with the readings that speak for it. */
 export function certifiedFaces(evidence: Evidence): readonly CertifiedFace[] {
-  const standing = standingReadings(evidence.flatnessReadings)
+  const standing = standingReadings(evidence)
   return faceKinds.flatMap((kind) => {
     const component = evidence.seal.components.find((one) => one.kind === kind)
     return component === undefined ? [] : [certifiedFace(evidence, component, kind, standing)]

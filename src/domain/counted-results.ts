@@ -29,7 +29,7 @@ export function countedResults(evidence: Evidence): readonly CountedResult[] {
   })
   const kindOf = (id: number | null): ComponentKind | null =>
     evidence.seal.components.find((one) => one.id === id)?.kind ?? null
-  const readings = standingReadings(evidence.flatnessReadings).filter(isAsLeft)
+  const readings = standingReadings(evidence).filter(isAsLeft)
   const values = standingValues(evidence.measuredValues).filter(isAsLeft)
   return [
     ...readings.map((one) =>

@@ -61,6 +61,7 @@ export type FaultKind =
   | 'not-a-place'
   | 'not-whole-or-half'
   | 'edges-not-one-ring'
+  | 'edges-not-set'
   | 'view-too-oblique'
   | 'mark-off-land'
   | 'mark-does-not-fit'

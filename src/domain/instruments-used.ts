@@ -5,7 +5,7 @@ import { standingReadings, standingTests, standingValues } from './standing.ts'
 /** Behind the records that speak for the seal, as found and as left. */
 export function instrumentsUsed(evidence: Evidence): readonly InstrumentUse[] {
   const uses = [
-    ...standingReadings(evidence.flatnessReadings).flatMap((one) => [one.lamp, one.flat]),
+    ...standingReadings(evidence).flatMap((one) => [one.lamp, one.flat]),
     ...standingTests(evidence.staticTests).flatMap((one) => [
       one.gauge,
       one.thermometer,

@@ -27,14 +27,16 @@ export type Missing = {
  * was recorded and fails is not missing: that is the inspector's to see.
  */
 export function missingForHandOver(evidence: Evidence): readonly Missing[] {
-  const { workOrder, seal, limitSet, flatnessReadings, staticTests } = evidence
+  const { workOrder, seal, limitSet, staticTests } = evidence
   const missing: Missing[] = []
   if (workOrder.decontamination === 'not-stated') missing.push({ kind: 'decontamination' })
   const faces = faceKinds.filter((kind) => seal.components.some((one) => one.kind === kind))
   if (faces.length === 0) missing.push({ kind: 'flatness' })
-  const asLeft = standingReadings(flatnessReadings).filter((one) => one.condition === 'as-left')
+  const asLeft = standingReadings(evidence).filter((one) => one.condition === 'as-left')
   for (const faceKind of faces) {
-    const reading = asLeft.find((one) => one.faceKind === faceKind)
+    // One that was read whole and counted beside it needs no more than the whole reading.
+    const ofFace = asLeft.filter((one) => one.faceKind === faceKind)
+    const reading = ofFace.find((one) => one.sees === 'whole-surface') ?? ofFace.at(-1)
     const fault = missingOfFace(reading, faceKind, limitSet.directionsRequiredCount)
     if (fault !== undefined) missing.push(fault)
   }
@@ -59,6 +61,7 @@ function missingOfFace(
 ): Missing | undefined {
   if (reading === undefined) return { kind: 'flatness', faceKind }
   if (reading.flatnessUm === null) return { kind: 'readable-flatness', faceKind }
+  if (reading.sees === 'whole-surface') return undefined
   const readCount = directionCount(reading.directions)
   if (readCount >= neededCount) return undefined
   return { kind: 'second-direction', faceKind, with: { neededCount, readCount } }

@@ -18,7 +18,7 @@ export type OtherResult = {
 export function otherResults(evidence: Evidence): readonly OtherResult[] {
   const { flatnessReadings, staticTests, measuredValues } = evidence
   const standing = [
-    standingReadings(flatnessReadings),
+    standingReadings(evidence),
     standingTests(staticTests),
     standingValues(measuredValues),
   ] as const

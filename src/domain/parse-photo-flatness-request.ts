@@ -76,7 +76,8 @@ export function parseDiameters(fields: Fields): {
   return { outerDiameterMm, innerDiameterMm }
 }
 
-function parseWedge(part: Fields): WedgeSeen | undefined {
+/** Reads what was seen of the gap: where it opens, or how the middle of rings lies. */
+export function parseWedge(part: Fields): WedgeSeen | undefined {
   part.only('opensTowardsDeg', 'centre')
   if (part.isGiven('opensTowardsDeg') === part.isGiven('centre')) {
     part.fault('opensTowardsDeg', 'one-of-two', { one: 'opensTowardsDeg', other: 'centre' })

@@ -9,7 +9,7 @@ import { standingReadings, standingTests, standingValues } from './standing.ts'
  */
 export function standingDoubts(evidence: Evidence): readonly Doubt[] {
   const ids: Readonly<Record<ResultKind, readonly number[]>> = {
-    'flatness-reading': standingReadings(evidence.flatnessReadings).map((one) => one.id),
+    'flatness-reading': standingReadings(evidence).map((one) => one.id),
     'static-test': standingTests(evidence.staticTests).map((one) => one.id),
     'measured-value': standingValues(evidence.measuredValues).map((one) => one.id),
   }

@@ -1,4 +1,6 @@
 import { currentOnly } from './current-only.ts'
+import { cycleBefore } from './cycle-before.ts'
+import type { Evidence } from './evidence.ts'
 import type { FlatnessReading } from './flatness.ts'
 import type { MeasuredValue } from './measured-value.ts'
 import type { StaticTest } from './static-test.ts'
@@ -6,11 +8,28 @@ import type { StaticTest } from './static-test.ts'
 /**
  * The readings that speak for the seal: of each face and condition the newest that no correction
  * replaced. A face lapped and read again speaks by its last reading; the earlier ones stay in
- * the record.
- * @param readings oldest first
+ * the record. A count of lines doesn't see all of a face, so beside a newer one the newest reading
+ * of the whole face goes on speaking, until the face is lapped again or read whole again.
+ * @param flatnessReadings oldest first
  */
-export function standingReadings(readings: readonly FlatnessReading[]): readonly FlatnessReading[] {
-  return newestOfEach(currentOnly(readings), (one) => `${one.componentId} ${one.condition}`)
+export function standingReadings({
+  flatnessReadings: readings,
+  lapCycles: cycles,
+}: Pick<Evidence, 'flatnessReadings' | 'lapCycles'>): readonly FlatnessReading[] {
+  const keyOf = (one: FlatnessReading) => `${one.componentId} ${one.condition}`
+  const current = currentOnly(readings)
+  const newest = newestOfEach(current, keyOf)
+  const whole = newestOfEach(current.filter(seesAll), keyOf)
+  const lapOf = (one: FlatnessReading) => cycleBefore(one, { readings, cycles })?.cycle.id
+  return current.filter((one) => {
+    if (newest.includes(one)) return true
+    const last = newest.find((other) => keyOf(other) === keyOf(one))
+    return last !== undefined && whole.includes(one) && lapOf(one) === lapOf(last)
+  })
+}
+
+function seesAll({ sees }: FlatnessReading): boolean {
+  return sees === 'whole-surface'
 }
 
 /** The tests that speak for the seal: of each section the newest that no correction replaced. */

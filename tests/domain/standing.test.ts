@@ -2,6 +2,7 @@ import { expect, test } from 'vitest'
 import { currentOnly } from '../../src/domain/current-only.ts'
 import { standingReadings, standingTests } from '../../src/domain/standing.ts'
 import { buildFlatnessReading } from '../support/build-flatness-reading.ts'
+import { buildLapCycle } from '../support/build-lap-cycle.ts'
 import { buildStaticTest } from '../support/build-static-test.ts'
 
 const ids = (records: readonly { readonly id: number }[]) => records.map((one) => one.id)
@@ -22,7 +23,7 @@ test('the newest reading of each face and condition stands', () => {
     buildFlatnessReading({ id: 3, componentId: 12, faceKind: 'stationary-seat' }),
     buildFlatnessReading({ id: 4 }),
   ]
-  expect(ids(standingReadings(records))).toEqual([1, 3, 4])
+  expect(ids(standingReadings({ flatnessReadings: records, lapCycles: [] }))).toEqual([1, 3, 4])
 })
 
 test('a replaced reading does not stand, even as the newest', () => {
@@ -30,7 +31,37 @@ test('a replaced reading does not stand, even as the newest', () => {
     buildFlatnessReading({ id: 1 }),
     buildFlatnessReading({ id: 2, replacedById: 9 }),
   ]
-  expect(ids(standingReadings(records))).toEqual([1])
+  expect(ids(standingReadings({ flatnessReadings: records, lapCycles: [] }))).toEqual([1])
+})
+
+const whole = { sees: 'whole-surface', method: 'flatness/photo 1' } as const
+const at = (hour: number) => ({ recordedAt: `2026-11-24T${hour}:00:00.000Z` })
+
+test('a count of lines does not overtake a reading of the whole face', () => {
+  const records = [
+    buildFlatnessReading({ id: 1, ...at(10) }),
+    buildFlatnessReading({ id: 2, ...whole, ...at(11) }),
+    buildFlatnessReading({ id: 3, ...at(12) }),
+  ]
+  expect(ids(standingReadings({ flatnessReadings: records, lapCycles: [] }))).toEqual([2, 3])
+})
+
+test('a whole face that was lapped and then counted no longer speaks', () => {
+  const records = [
+    buildFlatnessReading({ id: 1, ...whole, ...at(10) }),
+    buildFlatnessReading({ id: 2, ...at(12) }),
+  ]
+  const lapCycles = [buildLapCycle({ id: 1, componentId: 11, ...at(11) })]
+  expect(ids(standingReadings({ flatnessReadings: records, lapCycles }))).toEqual([2])
+})
+
+test('a newer reading of the whole face overtakes all before it', () => {
+  const records = [
+    buildFlatnessReading({ id: 1, ...whole, ...at(10) }),
+    buildFlatnessReading({ id: 2, ...at(11) }),
+    buildFlatnessReading({ id: 3, ...whole, ...at(12) }),
+  ]
+  expect(ids(standingReadings({ flatnessReadings: records, lapCycles: [] }))).toEqual([3])
 })
 
 test('the newest test of each section stands', () => {

@@ -24,6 +24,7 @@ export function markedFlatnessBudget(input: {
   readonly bandHeightUm: number
   readonly flatnessUm: number
   readonly opticalFlatToleranceUm?: number | undefined
+  readonly opticalFlatStandardUncertaintyUm?: number | undefined
   readonly wavelengthNm?: number | undefined
   readonly wavelengthHalfWidthNm?: number | undefined
   readonly viewingAngleLimitDeg?: number | undefined

@@ -28,7 +28,10 @@ export function freshValues(c: AppContext, desk: FlatnessDesk): FlatnessFormValu
   const user = viewer(c)
   const last = lastInstruments(store, user.id)
   const before = listFlatnessReadings(store, desk.workOrder.id).findLast(
-    (one) => one.recordedById === user.id && one.recordedAt.startsWith(desk.today),
+    (one) =>
+      one.wholeFace === null &&
+      one.recordedById === user.id &&
+      one.recordedAt.startsWith(desk.today),
   )
   const asked = c.req.query('face')
   const onlyFace = desk.faces.length === 1 ? desk.faces[0] : undefined

@@ -76,6 +76,8 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
   'not-a-place': () => 'Give a place as [x, y], in pixels.',
   'not-whole-or-half': () =>
     'Give a whole number for a dark band, or a half one for the bright middle between two.',
+  'edges-not-set': () =>
+    'The edges of the face were not found in this photograph. Lay both rings onto them.',
   'edges-not-one-ring': () =>
     'Both edges must be those of one ring: about the same centre, and as far apart as the diameters say.',
   'view-too-oblique': () =>

@@ -9,6 +9,7 @@ const sources: Readonly<Record<string, string>> = {
   wavelength: 'wavelength of the lamp',
   'viewing-angle': 'viewing angle',
   marks: 'fit to the marked points',
+  'between-crossings': 'what lies between the lines of the grid',
   'photo-statistical': 'noise of the picture',
   'photo-form': 'form that the fit can follow',
   'photo-edge': 'land near the edges that is not seen',
@@ -55,6 +56,7 @@ const ofLength = 'µm'
 const units: Readonly<Record<string, string>> = {
   reading: 'bands',
   marks: 'bands',
+  'between-crossings': 'bands',
   'photo-statistical': 'bands',
   'photo-form': 'bands',
   'photo-edge': 'bands',
