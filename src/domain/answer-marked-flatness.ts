@@ -1,10 +1,9 @@
-import type { MarksRefusal } from '../science/marks/marks-refusal.ts'
 import { readMarks } from '../science/marks/read-marks.ts'
 import { bandHeightUm } from '../science/optics/band-height-um.ts'
 import { lamps } from '../science/optics/lamps.ts'
 import type { Ellipse } from '../science/photo/ellipse.ts'
 import { markedFlatnessBudget } from '../science/uncertainty/marked-flatness-budget.ts'
-import type { Fault } from './fault.ts'
+import { faultOfMarks } from './fault-of-marks.ts'
 import { type FlatnessSees, flatnessSees } from './flatness-sees.ts'
 import { methods } from './methods.ts'
 import { wavelengthOf } from './parse-lamp.ts'
@@ -39,7 +38,7 @@ export function answerMarkedFlatness(request: MarkedFlatnessRequest): Parsed<Mar
     doOrdersRiseWithGap: request.increasingTowards === 'gap-opens',
     viewingAngleDeg: request.viewingAngleDeg,
   })
-  if (reading.kind === 'refused') return { ok: false, faults: [faultOf(reading)] }
+  if (reading.kind === 'refused') return { ok: false, faults: [faultOfMarks(reading)] }
   const wavelengthNm = wavelengthOf(request)
   const lampHalfWidthNm = lampId === null ? undefined : lamps[lampId].halfWidthNm
   // The reading is in bands of normal view already.
@@ -77,31 +76,5 @@ export function answerMarkedFlatness(request: MarkedFlatnessRequest): Parsed<Mar
       residualsBands: reading.residuals,
       method: methods.flatnessMarked,
     },
-  }
-}
-
-/** Which field a refusal is about, with what its sentence needs. */
-function faultOf({ reason, markIndex, limit, gapDeg }: MarksRefusal): Fault {
-  const point = `points[${markIndex ?? 0}]`
-  switch (reason) {
-    case 'edges-not-one-ring':
-      return { field: 'inner', kind: reason }
-    case 'view-too-oblique':
-      return { field: 'outer', kind: reason }
-    case 'mark-off-land':
-      return { field: point, kind: reason }
-    case 'mark-does-not-fit':
-      return { field: `${point}.order`, kind: reason }
-    case 'too-few-marks':
-      return { field: 'points', kind: 'too-few', with: { min: limit } }
-    case 'too-few-orders':
-      return { field: 'points', kind: reason, with: { min: limit } }
-    case 'marks-leave-gap': {
-      const [fromDeg, toDeg] = gapDeg ?? [0, 360]
-      const ends = { fromDeg: Math.round(fromDeg), toDeg: Math.round(toDeg) }
-      return { field: 'points', kind: reason, with: ends }
-    }
-    case 'marks-leave-edge':
-      return { field: 'points', kind: reason, with: { min: limit } }
   }
 }

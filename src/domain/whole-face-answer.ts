@@ -20,6 +20,8 @@ export type WholeFaceAnswer = {
         readonly measured: number | null
         readonly limit: number | null
       }
+    /** The program had no time for it. */
+    | { readonly kind: 'stopped'; readonly reason: 'photo-busy' | 'photo-too-long' }
     | {
         readonly kind: 'figures'
         readonly computed: ComputedFlatness

@@ -36,6 +36,7 @@ export function createApp(shop: Shop): Hono<AppEnv> {
     await next()
   })
   app.use(routes.showInstrumentFile.path, sandbox)
+  app.use(routes.showFacePicture.path, sandbox)
   app.use(headers(shop.origin))
   app.get('/healthz', (c) => c.json({ status: 'ok' }))
   app.get('/assets/*', (c) => serveAsset(c))
@@ -46,7 +47,7 @@ export function createApp(shop: Shop): Hono<AppEnv> {
   const photo = limit('photo')
   app.use((c, next) => {
     if (c.req.path === routes.apiPressureChange.path) return trace(c, next)
-    if (c.req.path === routes.apiPhotoFlatness.path && isKnown(c)) return photo(c, next)
+    if (isPhoto(c) && isKnown(c)) return photo(c, next)
     return (isUpload(c) ? upload : usual)(c, next)
   })
   for (const name of Object.keys(routes) as RouteName[]) mount(app, routes[name], handlers[name])
@@ -62,6 +63,12 @@ function limit(kind: keyof typeof bodyLimitBytes) {
 function isUpload(c: AppContext): boolean {
   const isItsPath = /^\/instruments\/\d+\/files$/.test(c.req.path)
   return isItsPath && c.req.method === 'POST' && readSession(c) !== undefined
+}
+
+/** Pictures of faces, for the calculator or to be kept. */
+function isPhoto({ req }: AppContext): boolean {
+  const isRecord = /^\/work-orders\/[^/]+\/face-photos$/.test(req.path)
+  return req.path === routes.apiPhotoFlatness.path || (isRecord && req.method === 'POST')
 }
 
 function isKnown(c: AppContext): boolean {

@@ -5,6 +5,8 @@ import * as certificates from './certificates/handlers.tsx'
 import type { Handler } from './context.ts'
 import * as customers from './customers/handlers.tsx'
 import * as exceptions from './exceptions/handlers.ts'
+import * as facePhotos from './face-photos/handlers.tsx'
+import * as facePhotoUpload from './face-photos/upload.tsx'
 import * as flatnessGuide from './flatness/guide.tsx'
 import * as flatness from './flatness/handlers.tsx'
 import * as inspection from './inspection/handlers.tsx'
@@ -32,6 +34,8 @@ export const handlers: Readonly<Record<RouteName, Handler>> = {
   ...workOrders,
   ...flatness,
   ...flatnessGuide,
+  ...facePhotos,
+  ...facePhotoUpload,
   ...staticTests,
   ...measuredValues,
   ...lapCycles,

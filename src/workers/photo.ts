@@ -44,13 +44,23 @@ function answerOf(decoded: Decoded, asked: Asked) {
   return readScaledPhoto(decoded.picture, decoded.scale, { ...asked, ...edges, onProgress })
 }
 
+/** Both edges as they are found, in pixels of the photograph; null where they are not. */
+function foundIn({ picture, scale }: Decoded) {
+  const found = findEdges(picture)
+  if (found === null) return { kind: 'edges', outer: null, inner: null } as const
+  const { outer, inner } = found
+  const back = 1 / scale
+  const edges = { outer: scaleEllipse(outer, back), inner: scaleEllipse(inner, back) }
+  return { kind: 'edges', ...edges } as const
+}
+
 /** One photograph in a thread of its own, so that pages are served meanwhile. */
-const { bytes, options } = workerData as { bytes: Uint8Array; options: Asked }
-const radius = options.outer === null ? 0 : radiusOf(options.outer)
+const { bytes, options } = workerData as { bytes: Uint8Array; options: Asked | null }
+const radius = options === null || options.outer === null ? 0 : radiusOf(options.outer)
 const decoded = await decodePhoto(bytes, radius > 0 ? wantedRadiusPx / radius : 1)
 if ('fault' in decoded) parentPort?.postMessage({ fault: decoded.fault })
 else {
   const { width, height } = decoded
-  const answer = answerOf(decoded, options)
+  const answer = options === null ? foundIn(decoded) : answerOf(decoded, options)
   parentPort?.postMessage({ result: { ...answer, imageWidth: width, imageHeight: height } })
 }

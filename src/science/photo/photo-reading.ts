@@ -1,4 +1,5 @@
 import type { AnnularSurface } from '../surface/annular-surface.ts'
+import type { FittedGap } from '../surface/press-test.ts'
 import type { BandLine } from './band-lines.ts'
 import type { Ellipse } from './ellipse.ts'
 import type { PhotoUncertainty } from './photo-uncertainty.ts'
@@ -10,6 +11,8 @@ export type PhotoCaution = 'local-defect-or-step' | 'outer-edge-as-set' | 'inner
 export interface PhotoReading {
   readonly kind: 'read'
   readonly surface: AnnularSurface
+  /** The whole gap by the same sign, with its plane and its constant, for a press test. */
+  readonly gap: FittedGap
   /** Whether the picture's one sign is known; if not, the map may be upside down. */
   readonly isSignKnown: boolean
   readonly peakToValleyBands: number

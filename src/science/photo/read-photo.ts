@@ -199,6 +199,11 @@ function resultOf(
       seenFrom,
       seenTo,
     },
+    gap: {
+      radiusRatio: face.radiusRatio,
+      level: 4,
+      gap: Array.from(gap, (one) => (sign * one) / axisRatio),
+    },
     isSignKnown: seenSign !== 0,
     peakToValleyBands: flatness,
     standardUncertaintyBands: standard,

@@ -30,7 +30,7 @@ export function sendFlatnessForm(
     sealSerial: desk.seal.serial,
     isQuarantined: desk.workOrder.decontamination === 'not-stated',
     limitSetName: desk.limitSet.name,
-    faces: desk.faces.flatMap((one) => faceChoice(one, desk)),
+    faces: faceChoices(desk),
     choice: {
       orderNumber: desk.workOrder.number,
       instruments: desk.instruments,
@@ -44,6 +44,11 @@ export function sendFlatnessForm(
   }
   const page = <FlatnessFormPage frame={frameOf(c, ['stepper'])} form={form} />
   return sendPage(c, page, drawn.faults.length > 0 ? 422 : 200)
+}
+
+/** The faces of an order, each with the limit that it is held against. */
+export function faceChoices(desk: FlatnessDesk): FlatnessForm['faces'] {
+  return desk.faces.flatMap((one) => faceChoice(one, desk))
 }
 
 function faceChoice(component: Component, desk: FlatnessDesk): FlatnessForm['faces'] {

@@ -60,6 +60,13 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
     'This is none of the files that are kept here: JPEG, PNG or WebP pictures, PDF, CSV and plain text. Its content counts, not its name.',
   'file-too-large': (d) => `The file is larger than ${d.maxMB} MB.`,
   'file-broken': () => 'This picture is cut off or damaged. Take it again, or save it anew.',
+  'photo-heic': () =>
+    'This is a HEIC picture, which can’t be read here. Set the camera to JPEG, or choose a JPEG.',
+  'photo-type': () => 'This file is no photo. Choose a JPEG, PNG or WebP.',
+  'photo-damaged': () => 'This photo is cut off or damaged. Take it again.',
+  'photo-too-many-pixels': () => 'This photo has more than 50 million pixels. Take a smaller one.',
+  'photo-busy': () => 'Other photos are being read. Try again in some seconds.',
+  'photo-too-long': () => 'Looking for the edges took too long and was stopped. Try again.',
   'not-text': () => 'Enter text.',
   'reason-needed': () => 'Say why the earlier record is replaced.',
   'already-replaced': () => alreadyReplaced,
