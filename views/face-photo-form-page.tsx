@@ -1,20 +1,109 @@
 import type { FC } from 'hono/jsx'
+import { Button } from './components/button.tsx'
+import { ButtonRow } from './components/button-row.tsx'
+import { Caution } from './components/caution.tsx'
+import { ChoiceCards } from './components/choice-cards.tsx'
+import { ErrorSummary } from './components/error-summary.tsx'
+import { FileField } from './components/file-field.tsx'
+import { PageHead } from './components/page-head.tsx'
+import { TextAreaField } from './components/text-area-field.tsx'
 import type { FacePhotoUpload } from './face-photo/page-props.ts'
+import { photoFieldId, photoSentence } from './face-photo/photo-fault.ts'
+import { limitText } from './figures/limit-text.ts'
+import type { FaceChoice } from './flatness-form-page.tsx'
 import { type Frame, Page } from './page.tsx'
+import { Question } from './recording/question.tsx'
+import { tradeWord } from './words/en/trade.ts'
+import { words } from './words/en.ts'
 
-export const FacePhotoFormPage: FC<{ frame: Frame; upload: FacePhotoUpload }> = ({
-  frame,
-  upload,
-}) => (
-  <Page frame={frame} title={upload.orderNumber}>
-    <form
-      method="post"
-      action={`/work-orders/${upload.orderNumber}/face-photos`}
-      enctype="multipart/form-data"
-    >
-      <input type="hidden" name="formKey" value={upload.formKey} />
-      <input type="hidden" name="faceId" value={upload.faceId} />
-      <input type="file" name="file" />
-    </form>
-  </Page>
-)
+/** Asks for a photograph of the bands of a face. */
+export const FacePhotoFormPage: FC<{ frame: Frame; upload: FacePhotoUpload }> = (props) => {
+  const { frame, upload } = props
+  const { facePhoto: w, flatness, chrome, trade } = words
+  const { orderNumber, faults } = upload
+  const error = (name: string) => {
+    const fault = faults.find((one) => one.field === name)
+    return fault === undefined ? {} : { error: photoSentence(fault) }
+  }
+  return (
+    <Page frame={frame} title={`${w.uploadTitle} ${orderNumber}`}>
+      <PageHead
+        title={w.uploadTitle}
+        over={`${orderNumber} · ${upload.sealSerial}`}
+        lead={w.uploadLead}
+      />
+      <form
+        method="post"
+        action={`/work-orders/${orderNumber}/face-photos`}
+        enctype="multipart/form-data"
+        class="stack-loose"
+      >
+        <input type="hidden" name="formKey" value={upload.formKey} />
+        <ErrorSummary
+          title={chrome.faultsTitle}
+          faults={faults.map((fault) => ({
+            fieldId: photoFieldId(fault),
+            message: photoSentence(fault),
+          }))}
+        />
+        {upload.isQuarantined ? (
+          <Caution sign={chrome.caution} title={flatness.quarantineTitle}>
+            <p>{flatness.quarantine}</p>
+          </Caution>
+        ) : null}
+        <Question number={1} title={w.face}>
+          <ChoiceCards
+            name="faceId"
+            legend={w.face}
+            isLegendHidden
+            value={upload.faceId}
+            choices={upload.faces.map((face) => ({
+              value: String(face.id),
+              label: trade.faceKind[face.kind],
+              detail: detailOf(face),
+            }))}
+            {...error('faceId')}
+          />
+        </Question>
+        <Question number={2} title={w.file}>
+          <div class="stack">
+            <ul class="photo-advice">
+              {w.how.map((text) => (
+                <li>{text}</li>
+              ))}
+            </ul>
+            <FileField
+              name="file"
+              label={w.file}
+              accept="image/jpeg,image/png,image/webp"
+              hint={w.fileHint}
+              {...error('file')}
+            />
+            <TextAreaField
+              name="note"
+              label={w.note}
+              value={upload.note}
+              rows={2}
+              {...error('note')}
+            />
+          </div>
+        </Question>
+        <ButtonRow>
+          <Button label={w.submitUpload} kind="main" size="large" />
+        </ButtonRow>
+        <Caution sign={chrome.caution} title={flatness.cautionTitle}>
+          {flatness.caution.map((text) => (
+            <p>{text}</p>
+          ))}
+        </Caution>
+      </form>
+    </Page>
+  )
+}
+
+function detailOf({ material, limit }: FaceChoice): string {
+  const name = tradeWord(words.trade.faceMaterial, material)
+  return limit === null
+    ? name
+    : `${name} · ${words.recording.limit.toLowerCase()} ${limitText(limit)}`
+}

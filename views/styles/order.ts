@@ -16,6 +16,8 @@ export const styleOrder: readonly string[] = [
   'calculator.css',
   'recording.css',
   'guide.css',
+  'whole-face.css',
+  'face-photo.css',
   'desk.css',
   'drawing.css',
   'print.css',

@@ -7,6 +7,7 @@ import { conformityWords } from './en/conformity.ts'
 import { customersWords } from './en/customers.ts'
 import { decisionWords } from './en/decision.ts'
 import { exceptionsWords } from './en/exceptions.ts'
+import { facePhotoWords } from './en/face-photo.ts'
 import { flatnessWords } from './en/flatness.ts'
 import { flatnessGuideWords } from './en/flatness-guide.ts'
 import { flatnessSeesWords } from './en/flatness-sees.ts'
@@ -27,6 +28,7 @@ import { staticTestsWords } from './en/static-tests.ts'
 import { touchedWords } from './en/touched.ts'
 import { tradeWords } from './en/trade.ts'
 import { uncertaintyWords } from './en/uncertainty.ts'
+import { wholeFaceWords } from './en/whole-face.ts'
 import { workOrdersWords } from './en/work-orders.ts'
 
 /** Every word that a user reads, by place. Whole sentences for faults and refusals stand beside. */
@@ -41,6 +43,7 @@ export const words = {
   bench: benchWords,
   customers: customersWords,
   exceptions: exceptionsWords,
+  facePhoto: facePhotoWords,
   flatness: flatnessWords,
   flatnessGuide: flatnessGuideWords,
   flatnessSees: flatnessSeesWords,
@@ -60,5 +63,6 @@ export const words = {
   staticTests: staticTestsWords,
   touched: touchedWords,
   trade: tradeWords,
+  wholeFace: wholeFaceWords,
   workOrders: workOrdersWords,
 } as const

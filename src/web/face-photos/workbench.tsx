@@ -11,6 +11,11 @@ export function sendPhotoPage(
   drawn: DrawnPhoto,
   status: 200 | 422 = 200,
 ): Promise<Response> {
-  const frame = frameOf(c)
+  const frame = frameOf(c, [
+    'face-photo',
+    'face-photo-edges',
+    'face-photo-marks',
+    'face-photo-grid',
+  ])
   return sendPage(c, <FacePhotoPage frame={frame} form={facePhotoForm(desk, drawn)} />, status)
 }

@@ -1,0 +1,141 @@
+import type { Ellipse } from '../science/photo/ellipse.ts'
+import type { Drawing, Shape } from './drawing.ts'
+import { outlinePath, type PointPx } from './path-data.ts'
+import { roundPx } from './round-px.ts'
+
+/** What is drawn over a photograph, in its pixels. */
+export interface SeenOverlay {
+  readonly widthPx: number
+  readonly heightPx: number
+  readonly outer: Ellipse
+  readonly inner: Ellipse
+  readonly bandLines: readonly {
+    readonly order: number
+    readonly points: readonly (readonly [number, number])[]
+  }[]
+  readonly doubtfulDeg: readonly number[]
+  /** Two arrows across the bands, along this direction and against it; null: none. */
+  readonly arrowsDeg: number | null
+  readonly arrowTexts: readonly [string, string]
+}
+
+/** A light line with a dark one in it: seen on any ground, in any light. */
+function doubled(d: string, strokePx: number, dash: 'solid' | 'dashed' = 'solid'): Shape[] {
+  return [
+    { kind: 'path', d, stroke: 'paper', strokePx: roundPx(2.2 * strokePx) },
+    { kind: 'path', d, stroke: 'ink', strokePx: roundPx(strokePx), dash },
+  ]
+}
+
+function label(at: PointPx, text: string, sizePx: number): Shape[] {
+  const half = sizePx * 0.36 * (text.length + 0.8)
+  const box = [
+    { x: at.x - half, y: at.y - 0.62 * sizePx },
+    { x: at.x + half, y: at.y - 0.62 * sizePx },
+    { x: at.x + half, y: at.y + 0.62 * sizePx },
+    { x: at.x - half, y: at.y + 0.62 * sizePx },
+  ]
+  const y = roundPx(at.y + 0.35 * sizePx)
+  return [
+    { kind: 'path', d: outlinePath(box, true), fill: 'paper' },
+    {
+      kind: 'text',
+      x: roundPx(at.x),
+      y,
+      text,
+      sizePx,
+      anchor: 'middle',
+      tone: 'ink',
+      isStrong: true,
+    },
+  ]
+}
+
+/** A place at an angle, counter-clockwise from the right as the picture shows it. */
+function placeAt({ cx, cy, rx, ry, rotationDeg }: Ellipse, deg: number, by = 1): PointPx {
+  const turn = (rotationDeg * Math.PI) / 180
+  const angle = (deg * Math.PI) / 180 - turn
+  const [x, y] = [by * rx * Math.cos(angle), by * ry * Math.sin(angle)]
+  return {
+    x: cx + x * Math.cos(turn) - y * Math.sin(turn),
+    y: cy - (x * Math.sin(turn) + y * Math.cos(turn)),
+  }
+}
+
+function edge(ellipse: Ellipse, strokePx: number): Shape[] {
+  const places = Array.from({ length: 121 }, (_, k) => placeAt(ellipse, 3 * k))
+  return doubled(outlinePath(places, true), strokePx, 'dashed')
+}
+
+function arrow(from: PointPx, deg: number, lengthPx: number, strokePx: number): Shape[] {
+  const at = (along: number, across: number): PointPx => {
+    const [c, s] = [Math.cos((deg * Math.PI) / 180), Math.sin((deg * Math.PI) / 180)]
+    return { x: from.x + along * c - across * s, y: from.y - (along * s + across * c) }
+  }
+  const tip = at(lengthPx, 0)
+  const shaft = outlinePath([at(0.2 * lengthPx, 0), at(0.85 * lengthPx, 0)], false)
+  const wing = 5 * strokePx
+  const head = [tip, at(lengthPx - 2 * wing, wing), at(lengthPx - 2 * wing, -wing)]
+  return [
+    ...doubled(shaft, 2 * strokePx),
+    {
+      kind: 'path',
+      d: outlinePath(head, true),
+      fill: 'ink',
+      stroke: 'paper',
+      strokePx: roundPx(strokePx),
+    },
+  ]
+}
+
+/**
+ * Band centres with their orders, edges, doubtful sectors and the arrows of the press test, to be
+ * laid over a photograph. Every line is dark within a light one, so that nothing depends on colour.
+ *
+ * @param seen in pixels of the upright photograph
+ * @returns the drawing, as large as the photograph
+ */
+export function seenOverlay(seen: SeenOverlay): Drawing {
+  const { widthPx, heightPx, outer, inner, bandLines, doubtfulDeg, arrowsDeg } = seen
+  const radiusPx = Math.sqrt(outer.rx * outer.ry)
+  const strokePx = roundPx(Math.max(1, radiusPx / 220))
+  const sizePx = Math.round(Math.max(12, radiusPx / 14))
+  const [nameA, nameB] = seen.arrowTexts
+  const numbered = new Set<number>()
+  return {
+    widthPx,
+    heightPx,
+    shapes: [
+      ...edge(outer, strokePx),
+      ...edge(inner, strokePx),
+      ...bandLines.flatMap(({ points }) => {
+        const places = points.map(([x, y]) => ({ x, y }))
+        return places.length < 2 ? [] : doubled(outlinePath(places, false), strokePx)
+      }),
+      ...[...bandLines]
+        .sort((a, b) => b.points.length - a.points.length)
+        .flatMap(({ order, points }) => {
+          if (numbered.has(order)) return []
+          numbered.add(order)
+          const [x, y] = points[Math.floor(points.length / 2)] as readonly [number, number]
+          return label({ x, y }, String(order), sizePx)
+        }),
+      ...doubtfulDeg.flatMap((deg) => label(placeAt(outer, deg, 1.08), '?', sizePx)),
+      ...(arrowsDeg === null
+        ? []
+        : [
+            { deg: arrowsDeg, text: nameA },
+            { deg: arrowsDeg + 180, text: nameB },
+          ].flatMap(({ deg, text }) => {
+            const middle = { x: inner.cx, y: inner.cy }
+            const lengthPx = 0.8 * Math.min(inner.rx, inner.ry)
+            const [c, s] = [Math.cos((deg * Math.PI) / 180), Math.sin((deg * Math.PI) / 180)]
+            const at = { x: middle.x + 0.5 * lengthPx * c, y: middle.y - 0.5 * lengthPx * s }
+            return [
+              ...arrow(middle, deg, lengthPx, strokePx),
+              ...label(at, text, Math.round(1.3 * sizePx)),
+            ]
+          })),
+    ],
+  }
+}
