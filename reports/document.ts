@@ -62,6 +62,7 @@ export type Block =
   | { readonly kind: 'list'; readonly items: readonly string[] }
   | { readonly kind: 'facts'; readonly facts: readonly Fact[] }
   | TableBlock
+  | FiguresBlock
   | SummaryBlock
   | SignaturesBlock
   | { readonly kind: 'end'; readonly text: string }
@@ -71,6 +72,15 @@ export type TableBlock = {
   readonly columns: readonly Column[]
   /** Each row has as many cells as there are columns; `note` runs under them over all. */
   readonly rows: readonly { readonly cells: readonly Cell[]; readonly note?: string }[]
+}
+
+export type CaptionedPicture = { readonly picture: Picture; readonly caption: string }
+
+/** A large picture beside smaller ones, which belong together. */
+export type FiguresBlock = {
+  readonly kind: 'figures'
+  readonly large: CaptionedPicture
+  readonly small: readonly CaptionedPicture[]
 }
 
 export type SummaryBlock = {

@@ -4,6 +4,7 @@ import { drawLetterhead } from './paper/letterhead.ts'
 import { drawFurniture } from './paper/page-furniture.ts'
 import { openPaper, type Paper } from './paper/paper.ts'
 import { factsPieces } from './pieces/facts-pieces.ts'
+import { figuresPiece } from './pieces/figures-piece.ts'
 import { signaturesPiece } from './pieces/signatures-piece.ts'
 import { summaryPiece } from './pieces/summary-piece.ts'
 import { tablePieces } from './pieces/table-pieces.ts'
@@ -43,6 +44,8 @@ function piecesOf(paper: Paper, block: Block): readonly Piece[] {
       return factsPieces(paper, block.facts)
     case 'table':
       return tablePieces(paper, block)
+    case 'figures':
+      return [figuresPiece(paper, block)]
     case 'summary':
       return [summaryPiece(paper, block)]
     case 'signatures':

@@ -7,6 +7,7 @@ import type {
 import { standardBarometerKPa } from '../../src/domain/parse-static-test-common.ts'
 import { certificateWords } from '../../views/words/en/certificate.ts'
 import { lappingWords } from '../../views/words/en/lapping.ts'
+import { wholeFaceWords } from '../../views/words/en/whole-face.ts'
 import type { Block, Cell, Line, TableBlock } from '../document.ts'
 import { lampName } from './flatness-results.ts'
 import { printDay, printDuration, printMoment } from './print-when.ts'
@@ -60,7 +61,7 @@ function cell(first: string, ...more: readonly string[]): Cell {
 }
 
 function readingsOf(face: CertifiedFace) {
-  return [face.asFound, ...face.earlier, face.asLeft]
+  return [face.asFound, ...face.earlier, ...(face.beside ?? []), face.asLeft]
     .filter((reading) => reading !== null)
     .sort((a, b) => Date.parse(a.recordedAt) - Date.parse(b.recordedAt))
     .map((reading) => ({ face, reading }))
@@ -72,6 +73,7 @@ function readingCells(face: CertifiedFace, reading: CertifiedFlatness): readonly
     .map((one) => words.direction(one.directionDeg, one.bandsTyped || String(one.bands)))
     .join(', ')
   const isEarlier = face.earlier.includes(reading)
+  const isBeside = face.beside?.includes(reading) === true
   return [
     {
       lines: [
@@ -82,12 +84,15 @@ function readingCells(face: CertifiedFace, reading: CertifiedFlatness): readonly
           ? []
           : [{ text: lappingWords.afterCycle(reading.afterCycle) }]),
         ...(isEarlier ? [{ text: words.overtaken, style: 'small' } as const] : []),
+        ...(isBeside ? [{ text: words.beside, style: 'small' } as const] : []),
       ],
     },
     cell(
       words.pattern(words.patterns[pattern]),
       ...(ringCentre === null ? [] : [words.ringCentre[ringCentre]]),
-      counted === '' ? words.noCount : words.directions(counted),
+      ...(reading.wholeFace === undefined
+        ? [counted === '' ? words.noCount : words.directions(counted)]
+        : [wholeFaceWords.kind[reading.wholeFace.kind]]),
       flatnessUm === null || flatnessUin === null || bands === null
         ? results.unreadable
         : words.result(flatnessUm.text, flatnessUin.text, bands.text),

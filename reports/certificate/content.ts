@@ -14,6 +14,7 @@ import { signatureBlocks } from './signatures.ts'
 import { correctionBlocks, methodBlocks, statementBlocks } from './statements.ts'
 import { staticBlocks } from './static-results.ts'
 import { certificateLetterhead, certificateSummary } from './summary.ts'
+import { wholeFaceBlocks } from './whole-face-blocks.ts'
 
 /** The certificate as a document: everything it says, in order, from its record alone. */
 export function certificateContent(record: CertificateRecord): PaperDocument {
@@ -36,6 +37,7 @@ export function certificateContent(record: CertificateRecord): PaperDocument {
         text: words.results.limitSet(limitSet.name, limitSet.version, limitSet.datedOn),
       },
       ...flatnessBlocks(record),
+      ...wholeFaceBlocks(record),
       ...staticBlocks(record),
       ...measuredBlocks(record),
       ...lappingBlocks(record),

@@ -3,6 +3,7 @@ import { umToUin } from '../science/units/um-to-uin.ts'
 import { appliedLimitOf } from './applied-limit-of.ts'
 import { certifiedJudgement, certifiedLimit, printedRounding } from './certified-judgement.ts'
 import type { CertifiedFace, CertifiedFlatness } from './certified-results.ts'
+import { certifiedWholeFace } from './certified-whole-face.ts'
 import { currentOnly } from './current-only.ts'
 import { cycleBefore } from './cycle-before.ts'
 import type { Evidence } from './evidence.ts'
@@ -31,11 +32,16 @@ function certifiedFace(
   standing: readonly FlatnessReading[],
 ): CertifiedFace {
   const certify = (one: FlatnessReading): CertifiedFlatness => certifiedFlatness(one, evidence)
+  const speaking = standing.filter((one) => one.componentId === component.id)
+  const beside = speaking.filter(
+    (one) =>
+      one.sees === 'taper' &&
+      speaking.some((other) => other !== one && other.condition === one.condition),
+  )
   const standingOf = (condition: ReadingCondition): CertifiedFlatness | null => {
-    const found = standing.find(
-      (one) => one.componentId === component.id && one.condition === condition,
-    )
-    return found === undefined ? null : certify(found)
+    const found = speaking.filter((one) => one.condition === condition)
+    const first = found.find((one) => one.sees === 'whole-surface') ?? found[0]
+    return first === undefined ? null : certify(first)
   }
   const limit = appliedLimitOf('flatness', evidence, { componentId: component.id })?.limit
   const mine = currentOnly(evidence.flatnessReadings).filter(
@@ -49,6 +55,7 @@ function certifiedFace(
     limit: limit === undefined ? null : certifiedLimit(limit),
     asFound: standingOf('as-found'),
     asLeft: standingOf('as-left'),
+    ...(beside.length === 0 ? {} : { beside: beside.map(certify) }),
     earlier: mine.filter((one) => !standing.includes(one)).map(certify),
   }
 }
@@ -68,6 +75,7 @@ function certifiedFlatness(reading: FlatnessReading, evidence: Evidence): Certif
     form: reading.form,
     ringCentre: reading.ringCentre,
     unreadableCause: reading.unreadableCause,
+    ...(reading.wholeFace === null ? {} : { wholeFace: certifiedWholeFace(reading.wholeFace) }),
     ...(before === null ? {} : { afterCycle: before.number }),
     directions: reading.directions.map(({ directionDeg, bands, bandsTyped }) => ({
       directionDeg,

@@ -1,10 +1,13 @@
 import type { LampId } from '../science/optics/lamps.ts'
+import type { PhotoCaution } from '../science/photo/photo-reading.ts'
+import type { AnnularSurface } from '../science/surface/annular-surface.ts'
 import type { ReadingCondition, RecordedPattern } from './flatness.ts'
 import type { JudgedReason, Verdict } from './judged.ts'
 import type { LimitBasis, PerMmOf } from './limit-set.ts'
 import type { FaceKind } from './seal.ts'
 import type { StaticTestTyped, TestSection } from './static-test.ts'
 import type { UnreadableCause } from './unreadable-cause.ts'
+import type { WholeFaceKind } from './whole-face.ts'
 import type { OverallVerdict } from './worst-verdict.ts'
 
 /** A number as computed, and as printed: what was printed is stored with the record. */
@@ -51,6 +54,8 @@ export type CertifiedFace = {
   /** The newest valid reading before and after the work; null: not measured. */
   readonly asFound: CertifiedFlatness | null
   readonly asLeft: CertifiedFlatness | null
+  /** Counts of lines that stand beside a reading of the whole face; absent where there are none. */
+  readonly beside?: readonly CertifiedFlatness[]
   /** Valid readings that a later one of the same condition has overtaken, oldest first. */
   readonly earlier: readonly CertifiedFlatness[]
 }
@@ -62,6 +67,8 @@ export type CertifiedFlatness = CertifiedJudgement & {
   readonly ringCentre: 'high' | 'low' | null
   /** Absent in records that didn't ask. */
   readonly unreadableCause?: UnreadableCause | null
+  /** Of a reading of the whole face; absent for counted bands. */
+  readonly wholeFace?: CertifiedWholeFace
   /** Number of the lap cycle after which it was read; absent where there was none. */
   readonly afterCycle?: number
   readonly directions: readonly {
@@ -88,6 +95,29 @@ export type CertifiedFlatness = CertifiedJudgement & {
   readonly flatNumber: string
   readonly recordedByName: string
   readonly recordedAt: string
+}
+
+/** What a certificate says of a face that was read as a whole, its map included. */
+export type CertifiedWholeFace = {
+  readonly kind: WholeFaceKind
+  /** Heights in um: the drawing is made from it; null where no surface was fitted. */
+  readonly surface: AnnularSurface | null
+  readonly outerDiameterMm: number
+  readonly innerDiameterMm: number
+  /** Whether it is known which way up the map is. */
+  readonly isSignKnown: boolean
+  readonly minimumZoneUm: Figure | null
+  readonly rmsUm: Figure | null
+  /** Outer edge less inner edge; null where it is not known which way up. */
+  readonly taperUm: Figure | null
+  readonly lobes: readonly {
+    readonly order: number
+    readonly amplitudeUm: Figure
+    readonly phaseDeg: Figure
+  }[]
+  readonly cautions: readonly PhotoCaution[]
+  /** The workshop keeps the photograph that it was read from. */
+  readonly hasPhotograph: boolean
 }
 
 export type CertifiedStaticTest = {

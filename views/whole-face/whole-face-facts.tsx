@@ -3,8 +3,8 @@ import type { WholeFace } from '../../src/domain/whole-face.ts'
 import { formatFixed } from '../../src/science/rounding/format-fixed.ts'
 import { Facts } from '../components/facts.tsx'
 import { numberText } from '../figures/number-text.ts'
+import { heightText } from '../words/en/whole-face-texts.ts'
 import { words } from '../words/en.ts'
-import { heightText } from './whole-face-texts.ts'
 
 /** What else is said of a whole face beside its flatness, and what to look at before it is used. */
 export const WholeFaceFacts: FC<{ wholeFace: WholeFace }> = ({ wholeFace }) => {

@@ -5,8 +5,8 @@ import { drawnRatio } from '../../src/plots/drawn-ratio.ts'
 import { type HeightScale, wholeFaceDrawings } from '../../src/plots/whole-face-drawings.ts'
 import { peakAndValley } from '../../src/science/surface/peak-and-valley.ts'
 import { SvgDrawing } from '../components/svg-drawing.tsx'
+import { heightText, wholeFaceTexts } from '../words/en/whole-face-texts.ts'
 import { words } from '../words/en.ts'
-import { heightText, wholeFaceTexts } from './whole-face-texts.ts'
 
 /** The drawings of a whole face: contours, across the land and around it, and how to read them. */
 export const WholeFaceFigure: FC<{

@@ -322,6 +322,7 @@ export const certificateWords = {
     gaugeNumber: (number: string) => `gauge ${number}`,
     thermometer: (number: string) => `thermometer ${number}`,
     noThermometer: 'no thermometer recorded',
+    beside: 'counted beside the reading of the whole face',
     overtaken: 'overtaken by a later reading',
     recorded: (day: string) => `recorded ${day}`,
     noCount: 'nothing counted',

@@ -4,6 +4,7 @@ import type { PhotoCaution } from '../../../src/science/photo/photo-reading.ts'
 /** What is said of a face that was read as a whole. */
 export const wholeFaceWords = {
   mapTitle: 'Map of the face',
+  contours: 'Contours of the face',
   mapText: (peak: string, valley: string) =>
     `Contour lines of the face: highest ${peak} µm, lowest ${valley} µm from the least-squares plane.`,
   legend:
@@ -25,6 +26,7 @@ export const wholeFaceWords = {
     unit: 'µm',
   },
   figures: {
+    how: 'How it was read',
     minimumZone: 'Flatness, minimum zone',
     rms: 'RMS',
     taper: 'Taper, outer less inner edge',
