@@ -128,6 +128,11 @@ const RecordActs: FC<{ evidence: Evidence; missing: readonly Missing[] }> = (pro
         />
       ))}
       <ButtonLink
+        href={`/work-orders/${number}/face-photos/new`}
+        label={words.facePhoto.orderLink}
+        size="large"
+      />
+      <ButtonLink
         href={`/work-orders/${number}/static-tests/new`}
         label={w.test}
         kind={isTestMissing ? 'main' : 'plain'}

@@ -109,11 +109,14 @@ const Seen: FC<{ reading: JudgedReading['reading']; isReplaced: boolean }> = (pr
     return `${numberText(one.directionDeg)}${trade.unit.deg}: ${one.bandsTyped}`
   })
   const bands = counts.length === 0 ? '' : `${counts.join(', ')} ${trade.unit.bands}`
-  const form = reading.form === 'undetermined' ? tradeWord(trade.form, reading.form) : ''
+  const { wholeFace } = reading
+  const isShapeSaid = reading.form === 'undetermined' || wholeFace !== null
+  const form = isShapeSaid ? tradeWord(trade.form, reading.form) : ''
+  const how = wholeFace === null ? '' : words.wholeFace.kind[wholeFace.source.kind]
   const { unreadableCause: cause } = reading
   const why = cause === null ? '' : trade.unreadableCause[cause]
   return (
-    <Cell details={[bands, form, why]}>
+    <Cell details={[how, bands, form, why]}>
       <Struck isReplaced={isReplaced}>{trade.pattern[reading.pattern]}</Struck>
     </Cell>
   )
@@ -121,17 +124,25 @@ const Seen: FC<{ reading: JudgedReading['reading']; isReplaced: boolean }> = (pr
 
 const CorrectReading: FC<{ one: JudgedReading; href: string }> = ({ one, href }) => {
   const w = words.workOrders
-  if (one.replacedBy !== null) return null
+  if (one.replacedBy !== null || one.reading.wholeFace?.source.kind === 'combined') return null
   const { reading } = one
   const label = w.correctLabel(
     words.trade.faceKind[reading.faceKind],
     minuteText(reading.recordedAt),
   )
   return (
-    <a href={`${href}?replaces=${reading.id}`} aria-label={label}>
+    <a href={correctionOf(reading, href)} aria-label={label}>
       {w.correct}
     </a>
   )
+}
+
+/** A reading of the whole face is corrected on its photograph; a combined one by its parts. */
+function correctionOf({ id, wholeFace }: JudgedReading['reading'], href: string): string {
+  const source = wholeFace?.source
+  if (source === undefined || source.kind === 'combined') return `${href}?replaces=${id}`
+  const order = href.replace(/\/flatness\/new$/, '')
+  return `${order}/face-photos/${source.photoId}?replaces=${id}`
 }
 
 /** As found, a worn face fails and is no news. */

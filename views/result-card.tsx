@@ -14,6 +14,8 @@ import { JudgedLimit } from './judged-limit.tsx'
 import { JudgedPicture } from './judged-picture.tsx'
 import { recordDetail } from './record-detail.ts'
 import { CannotDecide, VerdictWords } from './verdict-words.tsx'
+import { WholeFaceFacts } from './whole-face/whole-face-facts.tsx'
+import { WholeFaceFigure } from './whole-face/whole-face-figure.tsx'
 import { resultTitle } from './words/en/inspection.ts'
 import { words } from './words/en.ts'
 
@@ -44,6 +46,7 @@ export const ResultCard: FC<ResultCardProps> = (props) => {
         <ResultFigure result={result} number={evidence.workOrder.number} />
         <JudgedPicture judged={judged} uncertainty={shown.uncertainty} />
       </div>
+      <FaceMap evidence={evidence} result={result} />
       <div class="result-card-verdict stack-tight">
         <VerdictMark
           verdict={counted.concession === null ? judged.verdict : 'conceded'}
@@ -67,6 +70,20 @@ export const ResultCard: FC<ResultCardProps> = (props) => {
         )}
       </div>
     </article>
+  )
+}
+
+/** The map of a face that was read whole, over the width of the card. */
+const FaceMap: FC<Pick<ResultCardProps, 'evidence' | 'result'>> = ({ evidence, result }) => {
+  const { subjectKind, subjectId } = result.counted
+  if (subjectKind !== 'flatness-reading') return null
+  const reading = evidence.flatnessReadings.find((one) => one.id === subjectId)
+  if (reading === undefined || reading.wholeFace === null) return null
+  return (
+    <div class="result-card-map stack">
+      <WholeFaceFigure wholeFace={reading.wholeFace} id={`map-${reading.id}`} />
+      <WholeFaceFacts wholeFace={reading.wholeFace} />
+    </div>
   )
 }
 

@@ -15,6 +15,7 @@ import { DecisionSection } from './results/decision-section.tsx'
 import { InstrumentsSection } from './results/instruments-section.tsx'
 import { placeText } from './results/place-text.ts'
 import { type Trials, TrialsSection } from './results/trials-section.tsx'
+import { WholeFaceSection, type WholeFaceShown } from './results/whole-face-section.tsx'
 import { words } from './words/en.ts'
 
 export type ResultPageProps = {
@@ -26,6 +27,8 @@ export type ResultPageProps = {
   /** Of the order's limit set. */
   readonly shareAtMost: number
   readonly trials: Trials
+  /** Null where nothing was read as a whole. */
+  readonly wholeFace: WholeFaceShown | null
   /** The page that leads here: the order's for the staff, the seal's for its customer. */
   readonly back: { readonly to: 'order' | 'seal'; readonly href: string }
 }
@@ -49,6 +52,7 @@ export const ResultPage: FC<ResultPageProps> = (props) => {
           </p>
           {result.note === '' ? null : <p class="small soft">{w.note(result.note)}</p>}
         </section>
+        {props.wholeFace === null ? null : <WholeFaceSection shown={props.wholeFace} />}
         <div class="split">
           <div class="stack-loose">
             <BudgetSection result={result} />

@@ -5,12 +5,14 @@ import type {
   CertifiedFace,
   CertifiedFlatness,
   CertifiedStaticTest,
+  CertifiedWholeFace,
 } from '../src/domain/certified-results.ts'
 import { flatnessSees } from '../src/domain/flatness-sees.ts'
 import { type MeasuredPair, measuredPairs } from '../src/domain/measured-pairs.ts'
 import { coverageFactorText } from '../src/domain/uncertain-figure.ts'
 import type { VerdictKind } from '../src/plots/verdict-shape.ts'
 import { VerdictMark } from './components/verdict-mark.tsx'
+import { WholeFaceFigure } from './whole-face/whole-face-figure.tsx'
 import { words } from './words/en.ts'
 
 const w = words.mySeals
@@ -39,6 +41,7 @@ export const SealResults: FC<SealResultsProps> = ({ faces, staticTests, measured
           {one.details.map((text) => (
             <span class="result-line-detail number">{text}</span>
           ))}
+          {one.map === undefined ? null : <FaceMap map={one.map} title={one.title} />}
         </li>
       ))}
     </ul>
@@ -50,7 +53,20 @@ type Line = {
   readonly verdict: VerdictKind
   readonly word: string
   readonly details: readonly string[]
+  readonly map?: LineMap | undefined
 }
+
+type LineMap = { readonly whole: CertifiedWholeFace; readonly id: string }
+
+/** Folded away: the figures are what most people come for. */
+const FaceMap: FC<{ map: LineMap; title: string }> = ({ map, title }) => (
+  <details class="fold result-line-detail">
+    <summary>{`${words.wholeFace.mapTitle}: ${title}`}</summary>
+    <div class="fold-body">
+      <WholeFaceFigure wholeFace={map.whole} id={map.id} />
+    </div>
+  </details>
+)
 
 function faceLine(face: CertifiedFace): Line {
   const { asFound, asLeft } = face
@@ -60,11 +76,18 @@ function faceLine(face: CertifiedFace): Line {
     title: `${trade.faceKind[face.kind]}, ${w.flatness}`,
     verdict: asLeft?.verdict ?? 'missing',
     word: asLeft === null ? words.chrome.notMeasured : trade.verdict[asLeft.verdict],
+    map: mapOf(face),
     details: [
       `${trade.condition['as-found']}: ${flatnessText(asFound)}`,
       `${trade.condition['as-left']}: ${flatnessText(asLeft)}${limit}`,
     ],
   }
+}
+
+function mapOf({ kind, asLeft, asFound }: CertifiedFace): LineMap | undefined {
+  const reading = asLeft ?? asFound
+  if (reading?.wholeFace === undefined) return undefined
+  return { whole: reading.wholeFace, id: `map-${kind}-${Date.parse(reading.recordedAt)}` }
 }
 
 function flatnessText(reading: CertifiedFlatness | null): string {

@@ -1,5 +1,6 @@
 import type { FC } from 'hono/jsx'
 import type { CertifiedLapping } from '../src/domain/certified-lapping.ts'
+import type { FacePhoto } from '../src/domain/face-photo.ts'
 import type { Fault } from '../src/domain/fault.ts'
 import type { JudgedReading, JudgedTest, JudgedValue } from '../src/domain/judged-evidence.ts'
 import type { LapRow } from '../src/domain/lap-rows.ts'
@@ -18,6 +19,7 @@ import { OrderExceptions } from './order-exceptions.tsx'
 import { OrderFacts, SealFacts } from './order-facts.tsx'
 import { OrderHistory, OrderWay } from './order-history.tsx'
 import { OrderLaps } from './order-laps.tsx'
+import { OrderMaps } from './order-maps.tsx'
 import { OrderNext, type OrderNextProps } from './order-next.tsx'
 import { OrderReadings } from './order-readings.tsx'
 import { OrderRule, type RuleTyped } from './order-rule.tsx'
@@ -52,6 +54,7 @@ export type WorkOrderPageProps = Omit<OrderNextProps, 'note' | 'noteFaults'> & {
   readonly laps: readonly LapRow[]
   readonly lapping: readonly CertifiedLapping[]
   readonly exceptions: readonly UseException[]
+  readonly photos: readonly FacePhoto[]
   readonly done: OrderDone | null
   readonly typed: OrderTyped
 }
@@ -94,6 +97,12 @@ export const WorkOrderPage: FC<WorkOrderPageProps> = (props) => {
                 readings={readings}
                 orderNumber={order.number}
                 correctHref={acts.canRecord ? `${base}/flatness/new` : null}
+              />
+              <OrderMaps
+                readings={evidence.flatnessReadings}
+                photos={props.photos}
+                orderNumber={order.number}
+                canRead={acts.canRecord}
               />
               <ReaderSpreads evidence={evidence} />
             </section>

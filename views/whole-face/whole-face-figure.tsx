@@ -10,14 +10,16 @@ import { words } from '../words/en.ts'
 
 /** The drawings of a whole face: contours, across the land and around it, and how to read them. */
 export const WholeFaceFigure: FC<{
-  wholeFace: WholeFace
+  wholeFace: Pick<WholeFace, 'surface' | 'outerDiameterMm' | 'isSignKnown'> & {
+    readonly source?: WholeFace['source']
+  }
   /** One of a kind on the page. */
   id: string
   scale?: HeightScale | undefined
 }> = ({ wholeFace, id, scale }) => {
   const w = words.wholeFace
   const map = mapOfWholeFace(wholeFace)
-  if (map === null) return <LineGridText wholeFace={wholeFace} />
+  if (map === null) return <LineGridText source={wholeFace.source} />
   const drawings = wholeFaceDrawings(map, wholeFaceTexts, scale)
   const { peak, valley } = peakAndValley(map)
   const ratio = (map.radii[0] as number) / (map.radii.at(-1) as number)
@@ -49,8 +51,8 @@ export const WholeFaceFigure: FC<{
   )
 }
 
-const LineGridText: FC<{ wholeFace: WholeFace }> = ({ wholeFace: { source } }) => {
-  if (source.kind !== 'line-grid') return null
+const LineGridText: FC<{ source: WholeFace['source'] | undefined }> = ({ source }) => {
+  if (source?.kind !== 'line-grid') return null
   const bands = (value: number) => heightText(value)
   return <p>{words.wholeFace.lineGrid(bands(source.oneWayBands), bands(source.otherWayBands))}</p>
 }

@@ -9,6 +9,7 @@ import { idOf } from '../id-of.ts'
 import { frameOf, sendPage } from '../send-page.ts'
 import { viewer } from '../viewer.ts'
 import { trialsOf } from './trials-of.ts'
+import { wholeFaceOf } from './whole-face-of.ts'
 
 /** One figure of an order; to a customer only once the order is released. */
 export async function showResult(c: AppContext): Promise<Response> {
@@ -28,6 +29,7 @@ export async function showResult(c: AppContext): Promise<Response> {
       agreedRule={evidence.agreedRule}
       shareAtMost={evidence.limitSet.uncertaintyShareAtMost}
       trials={trials}
+      wholeFace={await wholeFaceOf(c, evidence, result)}
       back={
         user.role === 'customer'
           ? { to: 'seal', href: `/seals/${order.sealId}` }

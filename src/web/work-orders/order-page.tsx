@@ -7,6 +7,7 @@ import { missingForHandOver } from '../../domain/missing-for-hand-over.ts'
 import { orderActs } from '../../domain/order-acts.ts'
 import { stageSteps } from '../../domain/stage-steps.ts'
 import { listCertificates } from '../../store/list-certificates.ts'
+import { listFacePhotos } from '../../store/list-face-photos.ts'
 import { listUseExceptions } from '../../store/list-use-exceptions.ts'
 import { readEvidence } from '../../store/read-evidence.ts'
 import { requireWorkOrder } from '../../store/require-work-order.ts'
@@ -43,6 +44,7 @@ export function sendOrder(
       laps={lapRows(evidence)}
       lapping={certifiedLappings(evidence)}
       exceptions={listUseExceptions(store, workOrder.id)}
+      photos={listFacePhotos(store, workOrder.id)}
       missing={missingForHandOver(evidence)}
       acts={orderActs(workOrder, viewer(c).role)}
       certificateNumbers={[...new Set(numbers)]}

@@ -162,5 +162,6 @@ export const facePhotoWords = {
   orderLink: 'Photograph the bands',
   photosTitle: 'Photographs of the faces',
   photosHint: 'Kept whether or not they could be read.',
+  photoOf: (face: string, at: string) => `${face}, ${at}`,
   readIt: 'Read it',
 } as const

@@ -4,6 +4,7 @@ import type { PhotoCaution } from '../../../src/science/photo/photo-reading.ts'
 /** What is said of a face that was read as a whole. */
 export const wholeFaceWords = {
   mapTitle: 'Map of the face',
+  mapOf: (face: string, condition: string, at: string) => `Map: ${face}, ${condition}, ${at}`,
   contours: 'Contours of the face',
   mapText: (peak: string, valley: string) =>
     `Contour lines of the face: highest ${peak} µm, lowest ${valley} µm from the least-squares plane.`,
@@ -48,6 +49,12 @@ export const wholeFaceWords = {
     'line-grid': 'read with a grid of lines on a photograph',
     combined: 'combined from several readings',
   } satisfies Readonly<Record<WholeFaceKind, string>>,
+  kindSentence: {
+    photo: 'The program found the bands in a photograph.',
+    marked: 'Bands were marked on a photograph.',
+    'line-grid': 'A grid of lines was laid over a photograph.',
+    combined: 'Several readings of this face were combined.',
+  } satisfies Readonly<Record<WholeFaceKind, string>>,
   lineGrid: (one: string, other: string) =>
     `The largest departures of a band from its line were ${one} bands one way and ${other} bands the other way. No surface was fitted, so there is no map.`,
   caution: {
@@ -63,12 +70,12 @@ export const wholeFaceWords = {
   seenText:
     'The photograph with the middles of the dark bands as they were found, each with its order.',
   residualTitle: 'What the surface leaves unexplained',
-  residualText:
-    'The land unrolled into rings and sectors: the darker the hatching, the more the light differs from the fitted bands. Crossed: not seen.',
+  residualText: (light: string, middle: string, dark: string) =>
+    `By rings and sectors: light, middle and dark where the light differs from the fitted bands by ${light}, ${middle} and ${dark} % of their swing or more. Crossed: not seen.`,
   sourceTitle: 'Where it comes from',
   photo: 'Photograph',
   openPhoto: 'Open the photograph',
-  marks: 'Marked places',
+  marks: (count: number) => `${count} places were marked.`,
   repeat: 'Compute it again from the record',
   repeated: 'Computed again from the stored photograph: every figure is the same, bit for bit.',
   repeatedOther:

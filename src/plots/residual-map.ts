@@ -1,0 +1,71 @@
+import type { ResidualMap } from '../science/photo/photo-reading.ts'
+import type { Drawing, Shape, Tone } from './drawing.ts'
+import { drawnRatio } from './drawn-ratio.ts'
+import { outlinePath, type PointPx } from './path-data.ts'
+
+/** From which share of the swing of the bands a cell is filled, lightest first. */
+export const residualSteps = [0.05, 0.1, 0.2] as const
+const tones: readonly Tone[] = ['faint', 'half', 'ink']
+const marginPx = 6
+
+/**
+ * What a fit leaves unexplained, ring by ring and sector by sector as the face lies in the
+ * photograph: the darker a cell, the more its light differs. What was not seen is crossed.
+ *
+ * @param map as it was stored
+ * @param sizePx width and height, px, 120 to 800
+ * @returns the drawing
+ * @throws RangeError for a size out of range
+ */
+export function residualPicture(map: ResidualMap, sizePx: number): Drawing {
+  if (!(sizePx >= 120 && sizePx <= 800)) {
+    throw new RangeError(`residualPicture requires sizePx from 120 to 800, got ${sizePx}`)
+  }
+  const { ringCount, sectorCount, from, to, shares } = map
+  const middle = sizePx / 2
+  const rim = middle - marginPx
+  const bore = rim * drawnRatio(from / to)
+  const at = (ring: number, sector: number): PointPx => {
+    const r = bore + ((rim - bore) * ring) / ringCount
+    const angle = (2 * Math.PI * sector) / sectorCount
+    return { x: middle + r * Math.cos(angle), y: middle - r * Math.sin(angle) }
+  }
+  const filled: string[] = tones.map(() => '')
+  let crossed = ''
+  shares.forEach((share, index) => {
+    const [ring, sector] = [Math.floor(index / sectorCount), index % sectorCount]
+    const corners = [
+      at(ring, sector),
+      at(ring + 1, sector),
+      at(ring + 1, sector + 1),
+      at(ring, sector + 1),
+    ] as const
+    if (share === null) {
+      crossed += outlinePath([corners[0], corners[2]], false)
+      crossed += outlinePath([corners[1], corners[3]], false)
+      return
+    }
+    const step = residualSteps.findLastIndex((least) => Math.abs(share) >= least)
+    if (step >= 0) filled[step] += outlinePath(corners, true)
+  })
+  const circle = (ring: number) =>
+    outlinePath(
+      Array.from({ length: sectorCount }, (_, sector) => at(ring, sector)),
+      true,
+    )
+  const areas = tones.flatMap((fill, step): Shape[] => {
+    const d = filled[step] ?? ''
+    return d === '' ? [] : [{ kind: 'path', d, fill, part: `from ${residualSteps[step]}` }]
+  })
+  return {
+    widthPx: sizePx,
+    heightPx: sizePx,
+    shapes: [
+      ...areas,
+      ...(crossed === ''
+        ? []
+        : [{ kind: 'path', d: crossed, stroke: 'soft', part: 'unseen' } as const]),
+      { kind: 'path', d: `${circle(0)}${circle(ringCount)}`, stroke: 'ink', strokePx: 1.5 },
+    ],
+  }
+}

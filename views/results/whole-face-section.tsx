@@ -1,0 +1,60 @@
+import type { FC } from 'hono/jsx'
+import type { FacePhoto } from '../../src/domain/face-photo.ts'
+import type { WholeFace } from '../../src/domain/whole-face.ts'
+import { Notice } from '../components/notice.tsx'
+import { minuteText } from '../figures/time-text.ts'
+import { SeenPicture } from '../whole-face/seen-picture.tsx'
+import { WholeFaceFacts } from '../whole-face/whole-face-facts.tsx'
+import { WholeFaceFigure } from '../whole-face/whole-face-figure.tsx'
+import { words } from '../words/en.ts'
+
+export type WholeFaceShown = {
+  readonly wholeFace: WholeFace
+  /** Null for one that was combined from others. */
+  readonly photo: FacePhoto | null
+  readonly photoHref: string
+  /** Whether its figures came out the same again; null where nobody asked. */
+  readonly isSameAgain: boolean | null
+  readonly repeatHref: string
+}
+
+/** A whole face on the page of its result: map, further figures, what was seen, whence it comes. */
+export const WholeFaceSection: FC<{ shown: WholeFaceShown }> = ({ shown }) => {
+  const { wholeFace, photo, photoHref, isSameAgain, repeatHref } = shown
+  const w = words.wholeFace
+  const { source } = wholeFace
+  return (
+    <section class="card stack" aria-labelledby="whole-face" id="map">
+      <h2 id="whole-face">{w.mapTitle}</h2>
+      <WholeFaceFigure wholeFace={wholeFace} id="face" />
+      <WholeFaceFacts wholeFace={wholeFace} />
+      {photo === null ? null : <SeenPicture wholeFace={wholeFace} photo={photo} href={photoHref} />}
+      <h3>{w.sourceTitle}</h3>
+      <p>
+        {w.kindSentence[source.kind]}
+        {photo === null
+          ? ''
+          : ` ${words.facePhoto.taken(photo.recordedByName, minuteText(photo.recordedAt))}.`}
+        {source.kind === 'marked' ? ` ${w.marks(source.points.length)}` : ''}
+      </p>
+      {photo === null || photo.note === '' ? null : <p>{words.results.note(photo.note)}</p>}
+      {isSameAgain === null ? (
+        <p>
+          {photo === null ? null : (
+            <a class="link-line" href={photoHref}>
+              {w.openPhoto}
+            </a>
+          )}
+          <a class="link-line" href={repeatHref}>
+            {w.repeat}
+          </a>
+        </p>
+      ) : (
+        <Notice
+          kind={isSameAgain ? 'done' : 'note'}
+          text={isSameAgain ? w.repeated : w.repeatedOther}
+        />
+      )}
+    </section>
+  )
+}
