@@ -52,7 +52,12 @@ function readingDetail(reading: FlatnessReading): string {
     ...(cause === null ? [] : [tradeWords.unreadableCause[cause].toLowerCase()]),
     ...(counts === '' ? [] : [w.bands(counts, directions.length > 1)]),
     ...(reading.ringCentre === null ? [] : [tradeWords.ringCentre[reading.ringCentre]]),
-    w.angle(numberText(viewingAngleDeg)),
+    // Of a photograph it follows from the shape of the edge.
+    w.angle(
+      reading.wholeFace === null
+        ? numberText(viewingAngleDeg)
+        : figure(viewingAngleDeg, { decimals: 1 }).text,
+    ),
     ...(soakMin === null ? [] : [w.soak(numberText(soakMin))]),
     ...(temperatureC === null ? [] : [w.temperature(numberText(temperatureC))]),
   ].join('; ')

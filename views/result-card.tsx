@@ -46,7 +46,6 @@ export const ResultCard: FC<ResultCardProps> = (props) => {
         <ResultFigure result={result} number={evidence.workOrder.number} />
         <JudgedPicture judged={judged} uncertainty={shown.uncertainty} />
       </div>
-      <FaceMap evidence={evidence} result={result} />
       <div class="result-card-verdict stack-tight">
         <VerdictMark
           verdict={counted.concession === null ? judged.verdict : 'conceded'}
@@ -69,6 +68,7 @@ export const ResultCard: FC<ResultCardProps> = (props) => {
           </div>
         )}
       </div>
+      <FaceMap evidence={evidence} result={result} />
     </article>
   )
 }

@@ -93,7 +93,11 @@ function certifiedFlatness(reading: FlatnessReading, evidence: Evidence): Certif
     lampId: lampIds.find((id) => lamps[id].wavelengthNm === wavelengthNm) ?? null,
     wavelengthNm: figure(wavelengthNm, 'as-entered'),
     bandHeightUm: figure(reading.bandHeightUm, { decimals: 4 }),
-    viewingAngleDeg: figure(reading.viewingAngleDeg, 'as-entered'),
+    // Of a photograph it follows from the shape of the edge.
+    viewingAngleDeg: figure(
+      reading.viewingAngleDeg,
+      reading.wholeFace === null ? 'as-entered' : { decimals: 1 },
+    ),
     soakMin: optionalFigure(reading.soakMin, 'as-entered'),
     temperatureC: optionalFigure(reading.temperatureC, 'as-entered'),
     note: reading.note,
