@@ -3,6 +3,7 @@ import { differenceMap } from '../science/surface/difference-map.ts'
 import { mapRms } from '../science/surface/map-rms.ts'
 import { peakAndValley } from '../science/surface/peak-and-valley.ts'
 import type { PolarMap } from '../science/surface/polar-map.ts'
+import { usualCoverageFactor } from '../science/uncertainty/coverage-factor.ts'
 import { type FaceAgreement, faceAgreement } from './face-agreement.ts'
 import { type FaceFigureChange, faceFigureChanges } from './face-figure-changes.ts'
 import { type FaceTurn, faceTurn } from './face-turn.ts'
@@ -98,11 +99,12 @@ function turnOf(first: ComparedReading, second: ComparedReading): FaceTurn | nul
 function turnable({ wholeFace, uncertainty }: ComparedReading) {
   const { surface, isSignKnown } = wholeFace
   if (surface === null) return null
-  return { surface, isSignKnown, expandedPictureUm: 2 * pictureUm(uncertainty) }
+  return { surface, isSignKnown, expandedPictureUm: pictureUm(uncertainty) }
 }
 
+/** Expanded, of the picture alone. */
 function pictureUm(uncertainty: ComparedReading['uncertainty']): number {
-  return pictureUncertaintyUm(uncertainty?.budget ?? [])
+  return usualCoverageFactor * pictureUncertaintyUm(uncertainty?.budget ?? [])
 }
 
 /** Both with a surface, and their rings alike. */
@@ -139,8 +141,7 @@ function differenceOf(
   if (!as.isTurned && !areSignsKnown) return 'sign-open'
   const map = differenceMap(one, other, mapSize)
   const { peakToValley } = peakAndValley(map)
-  const pictures = [first, second].map((of) => 2 * pictureUm(of.uncertainty))
-  const expandedPictureUm = Math.hypot(...pictures)
+  const expandedPictureUm = Math.hypot(...[first, second].map((of) => pictureUm(of.uncertainty)))
   const radiusMm = first.wholeFace.outerDiameterMm / 2
   return {
     map: { ...map, radii: map.radii.map((radius) => radius * radiusMm) },

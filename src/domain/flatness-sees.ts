@@ -11,6 +11,7 @@ const seenByMethod: Readonly<Record<string, FlatnessSees>> = {
   'flatness/marked': 'whole-surface',
   'flatness/photo': 'whole-surface',
   'flatness/line-grid': 'whole-surface',
+  'flatness/combined': 'whole-surface',
 }
 
 /**

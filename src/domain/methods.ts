@@ -9,6 +9,7 @@ export const methods = {
   flatnessPhoto: 'flatness/photo 1',
   flatnessMarked: 'flatness/marked 1',
   flatnessLineGrid: 'flatness/line-grid 1',
+  flatnessCombined: 'flatness/combined 1',
   leakPressureChange: 'leak/pressure-change 1',
   dialFigure: 'dial/figure 2',
   roughnessFigure: 'roughness/figure 2',
