@@ -2,6 +2,7 @@ import { eq } from 'drizzle-orm'
 import type { AuditAct } from '../domain/audit-act.ts'
 import type { RecordFault } from '../domain/store-fault.ts'
 import { fileHash } from './file-hash.ts'
+import { listFacePhotos } from './list-face-photos.ts'
 import { listFlatnessReadings } from './list-flatness-readings.ts'
 import { listLapCycles } from './list-lap-cycles.ts'
 import { listMeasuredValues } from './list-measured-values.ts'
@@ -60,6 +61,11 @@ const measuredValue: Witness = {
     listMeasuredValues(store, Number(workOrderId)).find((one) => one.id === id),
   mayChange: ['replacedById'],
 }
+const photo: Witness = {
+  table: 'face_photo',
+  find: (store, { id, workOrderId }) =>
+    listFacePhotos(store, Number(workOrderId)).find((one) => one.id === id),
+}
 const lapCycle: Witness = {
   table: 'lap_cycle',
   find: (store, { id, workOrderId }) =>
@@ -109,6 +115,7 @@ const witnesses: Readonly<Partial<Record<AuditAct, Witness>>> = {
   'correct-static-test': staticTest,
   'add-measured-value': measuredValue,
   'correct-measured-value': measuredValue,
+  'add-face-photo': photo,
   'add-lap-cycle': lapCycle,
   'correct-lap-cycle': lapCycle,
   release: decided,

@@ -5,6 +5,7 @@ import { addCalibration } from '../../src/store/add-calibration.ts'
 import { addConcession } from '../../src/store/add-concession.ts'
 import { addCustomer } from '../../src/store/add-customer.ts'
 import { addEquipment } from '../../src/store/add-equipment.ts'
+import { addFacePhoto } from '../../src/store/add-face-photo.ts'
 import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
 import { addHandOver } from '../../src/store/add-hand-over.ts'
 import { addInstrument } from '../../src/store/add-instrument.ts'
@@ -29,6 +30,7 @@ import { answerUseException } from '../../src/store/answer-use-exception.ts'
 import { calibrationsOf } from '../../src/store/calibrations-of.ts'
 import { clearSignInFailures } from '../../src/store/clear-sign-in-failures.ts'
 import { latestHandOver } from '../../src/store/latest-hand-over.ts'
+import { listFacePhotos } from '../../src/store/list-face-photos.ts'
 import { moveWorkOrder } from '../../src/store/move-work-order.ts'
 import { once } from '../../src/store/once.ts'
 import { type Store, storeOf } from '../../src/store/open.ts'
@@ -51,10 +53,12 @@ import { openImage } from '../support/open-test-store.ts'
 import {
   doTheWork,
   freshCycle,
+  freshPhoto,
   freshReading,
   freshRelease,
   freshTest,
   freshValue,
+  freshWholeFace,
   workAndHandOver,
 } from '../support/shop-steps.ts'
 
@@ -244,7 +248,14 @@ const cases: Readonly<Record<string, Case>> = {
       ),
   },
   'add-flatness-reading': {
-    act: (store, shop) => addFlatnessReading(store, freshReading(shop), actorOf(shop.cast.tess)),
+    before: (shop) => addFacePhoto(shop.store, freshPhoto(shop), actorOf(shop.cast.tess)),
+    act: (store, shop) => {
+      const [photo] = listFacePhotos(store, shop.workOrder.id)
+      addFlatnessReading(store, freshWholeFace(shop, photo!), actorOf(shop.cast.tess))
+    },
+  },
+  'add-face-photo': {
+    act: (store, shop) => addFacePhoto(store, freshPhoto(shop), actorOf(shop.cast.tess)),
   },
   'add-static-test': {
     act: (store, shop) => addStaticTest(store, freshTest(shop), actorOf(shop.cast.tess)),

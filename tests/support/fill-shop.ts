@@ -2,6 +2,7 @@ import type { Instrument } from '../../src/domain/instrument.ts'
 import type { WorkOrder } from '../../src/domain/work-order.ts'
 import { addCalibration } from '../../src/store/add-calibration.ts'
 import { addConcession } from '../../src/store/add-concession.ts'
+import { addFacePhoto } from '../../src/store/add-face-photo.ts'
 import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
 import { addHandOver } from '../../src/store/add-hand-over.ts'
 import { addInstrumentAmendment } from '../../src/store/add-instrument-amendment.ts'
@@ -25,9 +26,11 @@ import {
   anotherOrder,
   doTheWork,
   freshCycle,
+  freshPhoto,
   freshReading,
   freshTest,
   freshValue,
+  freshWholeFace,
   workAndHandOver,
   workAndRelease,
 } from './shop-steps.ts'
@@ -115,6 +118,8 @@ export function fillShop(shop: Shop = buildShop()): Shop {
   } as const
   const lap = { ...of, ...stock, replacesId: lapped.id, reason: 'heights read again' }
   addLapCycle(store, freshCycle(shop, lap), tess)
+  const photo = addFacePhoto(store, freshPhoto(shop, of), tess)
+  addFlatnessReading(store, freshWholeFace(shop, photo), tess)
   const dial = addInCalibration(store, { kind: 'dial-indicator', number: 'D-01' })
   const misread = addMeasuredValue(store, freshValue(shop, dial, of), tess)
   const value = { ...of, replacesId: misread.id, reason: 'needle turned twice' }

@@ -1,5 +1,6 @@
 import type { Certificate } from '../../src/domain/certificate.ts'
 import { certificateRecord } from '../../src/domain/certificate-record.ts'
+import type { FacePhoto } from '../../src/domain/face-photo.ts'
 import type { CountedReading } from '../../src/domain/flatness.ts'
 import type { Instrument } from '../../src/domain/instrument.ts'
 import { instrumentUse } from '../../src/domain/instrument-use.ts'
@@ -9,7 +10,9 @@ import type { Decision, HandOver } from '../../src/domain/release.ts'
 import type { FaceKind } from '../../src/domain/seal.ts'
 import type { StaticTest } from '../../src/domain/static-test.ts'
 import type { User } from '../../src/domain/user.ts'
+import type { WholeFace } from '../../src/domain/whole-face.ts'
 import type { NewWorkOrder, WorkOrder } from '../../src/domain/work-order.ts'
+import type { FreshFacePhoto } from '../../src/store/add-face-photo.ts'
 import {
   addFlatnessReading,
   type FreshFlatnessReading,
@@ -27,6 +30,7 @@ import { buildLapCycle } from './build-lap-cycle.ts'
 import { buildMeasuredValue } from './build-measured-value.ts'
 import { newWorkOrder, type Shop } from './build-shop.ts'
 import { buildStaticTest } from './build-static-test.ts'
+import { buildWholeFace } from './build-whole-face.ts'
 import { actorOf, castAt, operator } from './cast.ts'
 
 const day = castAt.slice(0, 10)
@@ -64,6 +68,33 @@ export function freshReading(
     ...changes,
   })
   return fresh
+}
+
+/** A photograph of the rotating face, ready to be stored: to the store it is bytes. */
+export function freshPhoto(shop: Shop, changes: Partial<FreshFacePhoto> = {}): FreshFacePhoto {
+  const face = shop.seal.components.find((one) => one.kind === 'rotating-face')
+  return {
+    workOrderId: shop.workOrder.id,
+    componentId: face!.id,
+    mediaType: 'image/jpeg',
+    widthPx: 1000,
+    heightPx: 800,
+    foundEdges: null,
+    note: '',
+    bytes: Buffer.from('a photograph'),
+    ...changes,
+  }
+}
+
+/** A reading of the whole rotating face from that photograph, ready to be stored. */
+export function freshWholeFace(shop: Shop, photo: FacePhoto): FreshFlatnessReading {
+  const { source, ...rest } = buildWholeFace()
+  const wholeFace = { ...rest, source: { ...source, photoId: photo.id } } as WholeFace
+  const { workOrderId } = photo
+  const counted = freshReading(shop, 'rotating-face', { workOrderId })
+  const figures = { flatnessUm: 0.2, bands: 0.68, form: 'saddle', directions: [] }
+  const pattern = 'whole-face'
+  return { ...counted, ...figures, pattern, method: 'flatness/photo 1', wholeFace }
 }
 
 /** A test of the whole seal, 1 kPa in 300 s from 2 L, ready to be stored. */
