@@ -51,6 +51,7 @@ describe('the audit trail', () => {
       'add-concession',
       'add-customer',
       'add-equipment',
+      'add-face-photo',
       'add-flatness-reading',
       'add-instrument',
       'add-instrument-file',

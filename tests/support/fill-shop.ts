@@ -100,6 +100,8 @@ export function fillShop(shop: Shop = buildShop()): Shop {
   concede(shop)
   doTheWork(shop, second)
   const of = { workOrderId: second.id }
+  const photo = addFacePhoto(store, freshPhoto(shop, of), tess)
+  addFlatnessReading(store, freshWholeFace(shop, photo), tess)
   const wrong = addFlatnessReading(store, freshReading(shop, 'stationary-seat', of), tess)
   const reading = { ...of, replacesId: wrong.id, reason: 'counted the wrong band' }
   addFlatnessReading(store, freshReading(shop, 'stationary-seat', reading), tess)
@@ -118,8 +120,6 @@ export function fillShop(shop: Shop = buildShop()): Shop {
   } as const
   const lap = { ...of, ...stock, replacesId: lapped.id, reason: 'heights read again' }
   addLapCycle(store, freshCycle(shop, lap), tess)
-  const photo = addFacePhoto(store, freshPhoto(shop, of), tess)
-  addFlatnessReading(store, freshWholeFace(shop, photo), tess)
   const dial = addInCalibration(store, { kind: 'dial-indicator', number: 'D-01' })
   const misread = addMeasuredValue(store, freshValue(shop, dial, of), tess)
   const value = { ...of, replacesId: misread.id, reason: 'needle turned twice' }
