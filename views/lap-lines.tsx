@@ -2,6 +2,7 @@ import type { FC } from 'hono/jsx'
 import type { CertifiedLapping } from '../src/domain/certified-lapping.ts'
 import { VerdictMark } from './components/verdict-mark.tsx'
 import { minuteText } from './figures/time-text.ts'
+import { finishTexts } from './words/en/finish-texts.ts'
 import { words } from './words/en.ts'
 
 /** What the log says of each face that was lapped, in lines that a phone can hold. */
@@ -35,6 +36,7 @@ function details(one: CertifiedLapping): readonly string[] {
     heightText(one),
     one.removedUm === null ? lines.removedUnknown : lines.removed(one.removedUm.text),
     minimumText(one),
+    ...finishTexts(one.finish, minuteText),
     ...one.corrections.map(({ byName, at, reason }) =>
       lines.corrected(byName, minuteText(at), reason),
     ),

@@ -62,6 +62,9 @@ function setUp(measured: CertifiedMeasuredValue): readonly string[] {
   return [
     ...(isFinish && measured.cutOffMm === null ? [words.cutOffUnknown] : []),
     ...said(measured.cutOffMm, words.cutOff),
+    ...(isFinish && measured.traceDirection == null ? [words.traceUnknown] : []),
+    ...(measured.traceDirection == null ? [] : [words.traces[measured.traceDirection]]),
+    ...said(measured.tipRadiusUm ?? null, words.tip),
     ...said(measured.leverAngleDeg, words.lever),
     ...said(measured.temperatureHalfWidthK, words.warmth),
     ...said(measured.settingStandardUncertaintyUm, words.setting),

@@ -2,6 +2,7 @@ import type { Figure } from './certified-results.ts'
 import type { Evidence } from './evidence.ts'
 import { type FaceLapping, faceLappings, type NoseStanding } from './face-lapping.ts'
 import { figure, optionalFigure } from './figure.ts'
+import { type FinishOrder, finishOrder } from './finish-order.ts'
 import type { LapStep } from './lap-steps.ts'
 import type { FaceKind } from './seal.ts'
 
@@ -26,6 +27,8 @@ export type CertifiedLapping = {
   /** Above the smallest height allowed; negative below it. */
   readonly marginMm: Figure | null
   readonly standing: NoseStanding
+  /** Absent for a face that was not matted, and in older records. */
+  readonly finish?: FinishOrder
   readonly corrections: readonly {
     readonly reason: string
     readonly byName: string
@@ -46,6 +49,7 @@ const stockUm = { decimals: 1 } as const
 function certifiedLapping(lapping: FaceLapping, evidence: Evidence): CertifiedLapping {
   const { height, minimumMm, component } = lapping
   const steps = ofThisRing(lapping.steps)
+  const finish = finishOrder(evidence, component.id)
   const margin = height === null || minimumMm === null ? null : height.mm - minimumMm
   return {
     face: lapping.kind,
@@ -61,6 +65,7 @@ function certifiedLapping(lapping: FaceLapping, evidence: Evidence): CertifiedLa
     minimumMm: optionalFigure(minimumMm, 'as-entered'),
     marginMm: margin === null ? null : figure(margin, lengthMm),
     standing: lapping.standing,
+    ...(finish === null ? {} : { finish }),
     corrections: evidence.lapCycles
       .filter((one) => one.componentId === component.id && one.replacesId !== null)
       .map((one) => ({ reason: one.reason, byName: one.recordedByName, at: one.recordedAt })),

@@ -1,7 +1,7 @@
 import type { CertifiedJudgement, Figure } from './certified-results.ts'
 import type { MeasuredCharacteristic } from './characteristic.ts'
 import type { ReadingCondition } from './flatness.ts'
-import type { LengthUnit } from './measured-value.ts'
+import type { LengthUnit, TraceDirection } from './measured-value.ts'
 import type { PrintedUnitId } from './printed-unit.ts'
 import type { ComponentKind } from './seal.ts'
 
@@ -28,6 +28,9 @@ export type CertifiedMeasuredValue = CertifiedJudgement & {
   readonly sizeMm: Figure | null
   readonly leverAngleDeg: Figure | null
   readonly cutOffMm: Figure | null
+  /** Absent in records older than the question. */
+  readonly traceDirection?: TraceDirection | null
+  readonly tipRadiusUm?: Figure | null
   readonly temperatureHalfWidthK: Figure | null
   readonly settingStandardUncertaintyUm: Figure | null
   readonly note: string

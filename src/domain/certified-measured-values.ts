@@ -60,6 +60,8 @@ function setUpOf({ readings, unit, sizeMm, budgetInput }: JudgedValue['measured'
     sizeMm: stated(sizeMm),
     leverAngleDeg: stated(budgetInput.leverAngleDeg),
     cutOffMm: stated(budgetInput.cutOffMm),
+    traceDirection: budgetInput.traceDirection ?? null,
+    tipRadiusUm: stated(budgetInput.tipRadiusUm ?? null),
     temperatureHalfWidthK: stated(budgetInput.temperatureHalfWidthK),
     settingStandardUncertaintyUm: stated(budgetInput.settingStandardUncertaintyUm),
   }

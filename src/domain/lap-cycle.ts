@@ -14,6 +14,10 @@ export const abrasives = [
 ] as const
 export type Abrasive = (typeof abrasives)[number]
 
+/** What a cycle was for: stock, a face whose bands can be read, or a matt one for service. */
+export const lapPurposes = ['lap', 'polish', 'matt'] as const
+export type LapPurpose = (typeof lapPurposes)[number]
+
 /** The figures of a cycle. Each may be left out: null is not zero. */
 export const lapFigureNames = [
   'heightBeforeMm',
@@ -32,6 +36,7 @@ export type LapFigures = Readonly<Record<LapFigureName, number | null>>
 export type NewLapCycle = LapFigures & {
   readonly workOrderId: number
   readonly componentId: number
+  readonly purpose: LapPurpose
   /** As the workshop calls it. */
   readonly plate: string
   readonly plateForm: PlateForm | null

@@ -57,6 +57,8 @@ const unstatedSetUp = {
   sizeMm: null,
   leverAngleDeg: null,
   cutOffMm: null,
+  traceDirection: null,
+  tipRadiusUm: null,
   temperatureHalfWidthK: null,
   settingStandardUncertaintyUm: null,
   note: '',

@@ -28,12 +28,20 @@ export type NewMeasuredValue = {
   readonly reason: string
 }
 
+/** Which way a profile runs over a face. */
+export const traceDirections = ['across-lay', 'along-lay', 'radial', 'around', 'no-lay'] as const
+export type TraceDirection = (typeof traceDirections)[number]
+
 /** What only the reader knows about the set-up; null where it was not stated. */
 export type MeasuredBudgetInput = {
   /** Between the lever of an indicator and the surface; 0 for a dial. */
   readonly leverAngleDeg: number | null
   /** Roughness: cut-off of the profile. */
   readonly cutOffMm: number | null
+  /** Roughness: which way it was traced; absent in records older than the question. */
+  readonly traceDirection?: TraceDirection | null
+  /** Roughness: radius of the stylus; absent in records older than the question. */
+  readonly tipRadiusUm?: number | null
   /** Half width of the temperature's departure from 20 °C. */
   readonly temperatureHalfWidthK: number | null
   /** Standard uncertainty of what the instrument was set on. */
@@ -59,6 +67,8 @@ export const measuredValueBounds = {
   sizeMm: { min: 1, max: 5000 },
   leverAngleDeg: { min: 0, max: 60 },
   cutOffMm: { min: 0.01, max: 25 },
+  /** Usual: 2, 5 and 10 µm (ISO 3274, from memory). */
+  tipRadiusUm: { min: 0.1, max: 100 },
   temperatureHalfWidthK: { min: 0, max: 100 },
   settingStandardUncertaintyUm: { min: 0, max: 1000 },
 } as const

@@ -7,6 +7,7 @@ import {
   type LapFigures,
   lapCycleBounds,
   lapFigureNames,
+  lapPurposes,
   type NewLapCycle,
   plateForms,
   plateLength,
@@ -20,6 +21,7 @@ import { type Component, faceKinds } from './seal.ts'
 
 export const lapCycleFields = [
   'componentId',
+  'purpose',
   'plate',
   'plateForm',
   'abrasive',
@@ -70,6 +72,7 @@ export function parseLapFigures(fields: Fields, input: Input) {
   const given = lapFigureNames.filter((name) => figures[name] !== null)
   return {
     ...figures,
+    purpose: fields.optionalChoice('purpose', lapPurposes) ?? 'lap',
     plateForm,
     abrasive,
     isNewRing: parseNewRing(fields, input),

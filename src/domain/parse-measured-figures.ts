@@ -11,6 +11,7 @@ import {
   type MeasuredBudgetInput,
   measuredValueBounds,
   type NewMeasuredValue,
+  traceDirections,
   type ValueReading,
 } from './measured-value.ts'
 import { measuredWindowUm } from './measured-window.ts'
@@ -93,7 +94,8 @@ function parseBudgetInput(
   characteristic: MeasuredCharacteristic | null,
   instrument: Instrument | undefined,
 ): MeasuredBudgetInput {
-  const read = (name: keyof MeasuredBudgetInput, isAsked: boolean) =>
+  type NumberName = Exclude<keyof MeasuredBudgetInput, 'traceDirection'>
+  const read = (name: NumberName, isAsked: boolean) =>
     isAsked ? fields.optionalDecimal(name, measuredValueBounds[name]) : notHere(fields, name)
   const isOf = (kind: FigureKind) =>
     characteristic === null || figureKindOf[characteristic] === kind
@@ -101,6 +103,10 @@ function parseBudgetInput(
   return {
     leverAngleDeg: read('leverAngleDeg', isOf('dial') && isLever),
     cutOffMm: read('cutOffMm', isOf('roughness')),
+    traceDirection: isOf('roughness')
+      ? fields.optionalChoice('traceDirection', traceDirections)
+      : notHere(fields, 'traceDirection'),
+    tipRadiusUm: read('tipRadiusUm', isOf('roughness')),
     temperatureHalfWidthK: read('temperatureHalfWidthK', isOf('height')),
     settingStandardUncertaintyUm: read('settingStandardUncertaintyUm', isOf('height')),
   }

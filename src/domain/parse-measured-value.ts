@@ -25,6 +25,8 @@ export const measuredValueFields = [
   'sizeMm',
   'leverAngleDeg',
   'cutOffMm',
+  'traceDirection',
+  'tipRadiusUm',
   'temperatureHalfWidthK',
   'settingStandardUncertaintyUm',
   'note',

@@ -31,6 +31,7 @@ describe('reading a lap cycle', () => {
       ok: true,
       value: {
         componentId: 11,
+        purpose: 'lap',
         plate: 'Plate 2',
         plateForm: null,
         abrasive: null,

@@ -49,6 +49,8 @@ const parse = (input: Input, changes: Input = {}) =>
 const noBudget = {
   leverAngleDeg: null,
   cutOffMm: null,
+  traceDirection: null,
+  tipRadiusUm: null,
   temperatureHalfWidthK: null,
   settingStandardUncertaintyUm: null,
 }
@@ -175,6 +177,13 @@ describe('what only the reader knows', () => {
       settingStandardUncertaintyUm: 0.1,
     })
     expect(accepted(parse(finish, { cutOffMm: '0.25' })).budgetInput.cutOffMm).toBe(0.25)
+    const traced = accepted(
+      parse(finish, { traceDirection: 'radial', tipRadiusUm: '2' }),
+    ).budgetInput
+    expect(traced).toMatchObject({ traceDirection: 'radial', tipRadiusUm: 2 })
+    expect(faultsOf(parse(runOut, { traceDirection: 'radial' }))).toEqual([
+      'traceDirection not-here',
+    ])
     const tilted = parse(runOut, { instrumentId: lever, leverAngleDeg: 15 })
     expect(accepted(tilted).budgetInput.leverAngleDeg).toBe(15)
     expect(accepted(parse(runOut, { sizeMm: '140' })).sizeMm).toBe(140)

@@ -6,6 +6,7 @@ export function buildLapCycle(changes: Partial<LapCycle> = {}): LapCycle {
     id: 1,
     workOrderId: 1,
     componentId: 11,
+    purpose: 'lap',
     plate: 'Plate 2',
     plateForm: null,
     abrasive: null,

@@ -5,6 +5,7 @@ import { lapFigureNames } from '../../src/domain/lap-cycle.ts'
 export const lapFormNames = [
   confirmField,
   'componentId',
+  'purpose',
   'plate',
   'otherPlate',
   'plateForm',

@@ -7,8 +7,12 @@ import { words } from '../words/en.ts'
 /** On what was lapped, and how; what nobody said is left out. */
 export const PlateCell: FC<{ cycle: LapCycle }> = ({ cycle }) => {
   const w = words.lapping
-  const { abrasive, grit, durationMin, loadKg, plateForm } = cycle
-  const cutting = [abrasive === null ? '' : w.abrasives[abrasive], grit]
+  const { abrasive, grit, durationMin, loadKg, plateForm, purpose } = cycle
+  const cutting = [
+    purpose === 'lap' ? '' : w.purposes[purpose].label,
+    abrasive === null ? '' : w.abrasives[abrasive],
+    grit,
+  ]
   const run = [
     durationMin === null ? '' : w.duration(numberText(durationMin)),
     loadKg === null ? '' : w.load(numberText(loadKg)),

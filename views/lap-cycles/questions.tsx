@@ -1,6 +1,6 @@
 import type { FC } from 'hono/jsx'
 import { confirmField } from '../../src/domain/confirmed.ts'
-import { abrasives, plateForms } from '../../src/domain/lap-cycle.ts'
+import { abrasives, lapPurposes, plateForms } from '../../src/domain/lap-cycle.ts'
 import type { FaceKind } from '../../src/domain/seal.ts'
 import { ChoiceCards } from '../components/choice-cards.tsx'
 import { Field } from '../components/field.tsx'
@@ -33,6 +33,11 @@ export const LapQuestions: FC<{
             label: trade.faceKind[one.kind],
             detail: tradeWord(trade.faceMaterial, one.material),
           }))}
+        />
+        <ChoiceCards
+          {...lapFieldProps(typed, 'purpose')}
+          legend={w.purpose}
+          choices={lapPurposes.map((value) => ({ value, ...w.purposes[value] }))}
         />
       </Question>
       <Question number={2} title={w.plateQuestion}>

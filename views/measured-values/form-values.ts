@@ -11,6 +11,8 @@ export const measuredValueNames = [
   'sizeMm',
   'leverAngleDeg',
   'cutOffMm',
+  'traceDirection',
+  'tipRadiusUm',
   'temperatureHalfWidthK',
   'settingStandardUncertaintyUm',
   'note',

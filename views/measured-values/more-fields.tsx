@@ -1,6 +1,8 @@
 import type { FC } from 'hono/jsx'
 import { confirmField } from '../../src/domain/confirmed.ts'
 import { fittingKinds, type MeasuredFamily } from '../../src/domain/measured-family.ts'
+import { traceDirections } from '../../src/domain/measured-value.ts'
+import { SelectField } from '../components/select-field.tsx'
 import { TextAreaField } from '../components/text-area-field.tsx'
 import { ConfirmBeyond } from '../confirm-beyond.tsx'
 import { type InstrumentChoice, InstrumentField } from '../recording/instrument-field.tsx'
@@ -35,6 +37,15 @@ export const MeasuredMoreFields: FC<{
           />
         ))}
       </div>
+      {family === 'roughness' ? (
+        <SelectField
+          {...typedProps(typed, 'traceDirection')}
+          label={w.trace}
+          hint={w.traceHint}
+          emptyLabel={w.traceNotSaid}
+          options={traceDirections.map((value) => ({ value, label: w.traces[value] }))}
+        />
+      ) : null}
       <ConfirmBeyond faults={typed.faults} typed={typed.values[confirmField]} />
       <TextAreaField {...typedProps(typed, 'note')} label={w.note} rows={2} />
     </section>
@@ -42,7 +53,7 @@ export const MeasuredMoreFields: FC<{
 }
 
 const budgetNames = {
-  roughness: ['cutOffMm'],
+  roughness: ['cutOffMm', 'tipRadiusUm'],
   height: ['settingStandardUncertaintyUm', 'temperatureHalfWidthK', 'leverAngleDeg'],
   dial: ['leverAngleDeg'],
 } as const satisfies Readonly<Record<MeasuredFamily, readonly string[]>>

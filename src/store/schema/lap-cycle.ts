@@ -1,5 +1,5 @@
 import { integer, real, sqliteTable, text } from 'drizzle-orm/sqlite-core'
-import type { Abrasive, LapFigureName, PlateForm } from '../../domain/lap-cycle.ts'
+import type { Abrasive, LapFigureName, LapPurpose, PlateForm } from '../../domain/lap-cycle.ts'
 
 export const lapCycle = sqliteTable('lap_cycle', {
   id: integer('id').primaryKey(),
@@ -27,4 +27,5 @@ export const lapCycle = sqliteTable('lap_cycle', {
   recordedById: integer('recorded_by_id').notNull(),
   recordedByName: text('recorded_by_name').notNull(),
   recordedAt: text('recorded_at').notNull(),
+  purpose: text('purpose').$type<LapPurpose>().notNull(),
 })

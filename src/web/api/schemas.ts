@@ -1,7 +1,13 @@
 import { measuredCharacteristics } from '../../domain/characteristic.ts'
 import { bandPatterns, flatnessBounds, readingConditions } from '../../domain/flatness.ts'
-import { abrasives, lapCycleBounds, lapFigureNames, plateForms } from '../../domain/lap-cycle.ts'
-import { lengthUnits, measuredValueBounds } from '../../domain/measured-value.ts'
+import {
+  abrasives,
+  lapCycleBounds,
+  lapFigureNames,
+  lapPurposes,
+  plateForms,
+} from '../../domain/lap-cycle.ts'
+import { lengthUnits, measuredValueBounds, traceDirections } from '../../domain/measured-value.ts'
 import { decisionProbabilityBounds } from '../../domain/parse-agreed-rule.ts'
 import { countedFlatnessBounds } from '../../domain/parse-counted-flatness-request.ts'
 import { repeatCountBounds } from '../../domain/parse-flatness-budget.ts'
@@ -201,6 +207,8 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
       sizeMm: num(measuredValueBounds.sizeMm),
       leverAngleDeg: num(measuredValueBounds.leverAngleDeg),
       cutOffMm: num(measuredValueBounds.cutOffMm),
+      traceDirection: oneOf(traceDirections),
+      tipRadiusUm: num(measuredValueBounds.tipRadiusUm),
       temperatureHalfWidthK: num(measuredValueBounds.temperatureHalfWidthK),
       settingStandardUncertaintyUm: num(measuredValueBounds.settingStandardUncertaintyUm),
       note: text,
@@ -211,6 +219,7 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
   apiCreateLapCycleRequest: object(
     {
       componentId: whole,
+      purpose: oneOf(lapPurposes),
       plate: text,
       plateForm: oneOf(plateForms),
       abrasive: oneOf(abrasives),

@@ -28,6 +28,7 @@ export function freshLapValues(c: AppContext, desk: LapDesk): LapFormValues {
   return {
     ...valuesBy(() => ''),
     componentId: face === undefined ? '' : String(face.id),
+    purpose: 'lap',
     ...plateValues(last?.plate ?? '', desk),
     abrasive: last?.abrasive ?? '',
     grit: last?.grit ?? '',
@@ -44,6 +45,7 @@ export function lapValuesOfRecord(cycle: LapCycle, desk: LapDesk): LapFormValues
     ...valuesBy(() => ''),
     ...(Object.fromEntries(figures) as Record<(typeof lapFigureNames)[number], string>),
     componentId: String(cycle.componentId),
+    purpose: cycle.purpose,
     ...plateValues(cycle.plate, desk),
     plateForm: cycle.plateForm ?? '',
     abrasive: cycle.abrasive ?? '',

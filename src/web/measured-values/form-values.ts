@@ -57,6 +57,8 @@ export function valuesOfRecord(measured: MeasuredValue): MeasuredFormValues {
     sizeMm: text(measured.sizeMm),
     leverAngleDeg: text(budgetInput.leverAngleDeg),
     cutOffMm: text(budgetInput.cutOffMm),
+    traceDirection: budgetInput.traceDirection ?? '',
+    tipRadiusUm: text(budgetInput.tipRadiusUm),
     temperatureHalfWidthK: text(budgetInput.temperatureHalfWidthK),
     settingStandardUncertaintyUm: text(budgetInput.settingStandardUncertaintyUm),
     note: measured.note,

@@ -1,5 +1,5 @@
 import type { NoseStanding } from '../../../src/domain/face-lapping.ts'
-import type { Abrasive, PlateForm } from '../../../src/domain/lap-cycle.ts'
+import type { Abrasive, LapPurpose, PlateForm } from '../../../src/domain/lap-cycle.ts'
 
 const times = (count: number, one: string, more: string) => `${count} ${count === 1 ? one : more}`
 
@@ -17,6 +17,27 @@ export const lappingWords = {
     'Site rules, safety data sheets and local codes come first.',
   ],
   face: 'Which face?',
+  purpose: 'What is it for?',
+  purposes: {
+    lap: { label: 'Lapping', detail: 'takes off stock' },
+    polish: { label: 'Polishing', detail: 'so that bands can be read' },
+    matt: { label: 'Matting', detail: 'after the flatness was read' },
+  } satisfies Record<LapPurpose, { label: string; detail: string }>,
+  /** In which order a face was read and matted. */
+  finish: {
+    before: (polishedAt: string | null, readAt: string, mattedAt: string) =>
+      polishedAt === null
+        ? `Flatness was read before matting (${readAt}); the face was matted afterwards (${mattedAt}).`
+        : `Flatness was read on the polished face (polished ${polishedAt}, read ${readAt}); it was matted afterwards (${mattedAt}).`,
+    after: (readAt: string, mattedAt: string) =>
+      `Flatness was read after the face was matted (matted ${mattedAt}, read ${readAt}): a matt face scatters the light, and bands on it are hard to read.`,
+    notRead: (mattedAt: string) =>
+      `The face was matted (${mattedAt}); its flatness as left was not read.`,
+    roughness: (readAt: string) => `Its finish was read on the matted face (${readAt}).`,
+    roughnessBefore: (readAt: string) =>
+      `Its finish was read before it was matted (${readAt}): it says nothing of the matted face.`,
+    noRoughness: 'Its finish was not read since.',
+  },
   plateQuestion: 'On which plate?',
   plate: 'Plate',
   plateHint: 'As the workshop calls it.',

@@ -1,5 +1,6 @@
 import type { MeasuredCharacteristic } from '../../../src/domain/characteristic.ts'
 import type { MeasuredFamily } from '../../../src/domain/measured-family.ts'
+import type { TraceDirection } from '../../../src/domain/measured-value.ts'
 
 /** The words of what is read as one figure: finish, heights, run-out and fits. */
 export const measuredValuesWords = {
@@ -67,6 +68,11 @@ export const measuredValuesWords = {
       hint: '0.25 mm for Ra up to 0.1 µm and 0.8 mm above it are usual (ISO 4288, from memory); a narrow face may allow only 0.08 mm.',
       unit: 'mm',
     },
+    tipRadiusUm: {
+      label: 'Radius of the stylus',
+      hint: '2 µm, or 5 µm on coarser faces, is usual (ISO 3274, from memory). Empty: not recorded.',
+      unit: 'µm',
+    },
     settingStandardUncertaintyUm: {
       label: 'Standard uncertainty of what it was set on',
       hint: 'Of a height: the gauge block or setting ring, from its certificate. For parallelism it falls out.',
@@ -78,6 +84,16 @@ export const measuredValuesWords = {
       unit: 'K',
     },
   },
+  trace: 'Direction of the trace',
+  traceHint: 'Ra is stated across the lay; a lapped face has none, so say which way it ran.',
+  traceNotSaid: 'Not recorded',
+  traces: {
+    'across-lay': 'Across the lay',
+    'along-lay': 'Along the lay',
+    radial: 'Radial',
+    around: 'Around the face',
+    'no-lay': 'Any: the face has no lay',
+  } satisfies Record<TraceDirection, string>,
   note: 'Note',
   answerTitle: 'Result',
   answer: 'Answer of the measurement',
