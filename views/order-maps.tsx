@@ -35,9 +35,18 @@ export const OrderMaps: FC<{
           )}
         </details>
       ))}
+      {hasTwoOfOneFace(mapped) ? (
+        <p>
+          <a href={`/work-orders/${orderNumber}/whole-faces`}>{words.wholeFaces.link}</a>
+        </p>
+      ) : null}
       <Photographs photos={photos} orderNumber={orderNumber} canRead={canRead} />
     </>
   )
+}
+
+function hasTwoOfOneFace(mapped: readonly FlatnessReading[]): boolean {
+  return new Set(mapped.map((one) => one.componentId)).size < mapped.length
 }
 
 const Photographs: FC<{

@@ -25,6 +25,7 @@ import * as results from './results/handlers.tsx'
 import type { RouteName } from './route-table.ts'
 import * as signIn from './sign-in/handlers.tsx'
 import * as staticTests from './static-tests/handlers.tsx'
+import * as wholeFaces from './whole-faces/handlers.ts'
 import * as workOrders from './work-orders/handlers.tsx'
 
 /** The handler of every route, by its name in the table; a missing one does not compile. */
@@ -36,6 +37,7 @@ export const handlers: Readonly<Record<RouteName, Handler>> = {
   ...flatnessGuide,
   ...facePhotos,
   ...facePhotoUpload,
+  ...wholeFaces,
   ...staticTests,
   ...measuredValues,
   ...lapCycles,

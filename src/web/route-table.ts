@@ -61,6 +61,8 @@ export const routes = {
   showFacePicture: page('get', '/work-orders/:number/face-photos/:id/picture', 'signed-in'),
   previewFacePhoto: page('post', '/work-orders/:number/face-photos/:id/preview', ['technician']),
   recordFacePhoto: page('post', '/work-orders/:number/face-photos/:id/reading', ['technician']),
+  showWholeFaces: page('get', '/work-orders/:number/whole-faces', 'signed-in'),
+  combineReadings: page('post', '/work-orders/:number/whole-faces', ['technician']),
   newStaticTest: page('get', '/work-orders/:number/static-tests/new', ['technician']),
   previewStaticTest: page('post', '/work-orders/:number/static-tests/preview', ['technician']),
   createStaticTest: page('post', '/work-orders/:number/static-tests', ['technician']),

@@ -17,6 +17,7 @@ export const styleOrder: readonly string[] = [
   'recording.css',
   'guide.css',
   'whole-face.css',
+  'whole-faces.css',
   'face-photo.css',
   'desk.css',
   'drawing.css',

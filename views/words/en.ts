@@ -29,6 +29,7 @@ import { touchedWords } from './en/touched.ts'
 import { tradeWords } from './en/trade.ts'
 import { uncertaintyWords } from './en/uncertainty.ts'
 import { wholeFaceWords } from './en/whole-face.ts'
+import { wholeFacesWords } from './en/whole-faces.ts'
 import { workOrdersWords } from './en/work-orders.ts'
 
 /** Every word that a user reads, by place. Whole sentences for faults and refusals stand beside. */
@@ -64,5 +65,6 @@ export const words = {
   touched: touchedWords,
   trade: tradeWords,
   wholeFace: wholeFaceWords,
+  wholeFaces: wholeFacesWords,
   workOrders: workOrdersWords,
 } as const
