@@ -1,12 +1,14 @@
 -- What a reading of a whole face keeps beside its figure: where it comes from, the surface and what
--- was seen, as JSON. A photograph, where there is one, is of the same order.
+-- was seen, as JSON. A photograph, where there is one, is of the same order; marks that a program
+-- sends come without one.
 CREATE TABLE whole_face (
   flatness_reading_id INTEGER PRIMARY KEY REFERENCES flatness_reading (id),
   work_order_id INTEGER NOT NULL,
   kind TEXT NOT NULL CHECK (kind IN ('photo', 'marked', 'line-grid', 'combined')),
   photo_id INTEGER,
   details TEXT NOT NULL CHECK (json_valid(details)),
-  CHECK ((kind = 'combined') = (photo_id IS NULL)),
+  CHECK (CASE kind WHEN 'combined' THEN photo_id IS NULL WHEN 'marked' THEN TRUE
+    ELSE photo_id IS NOT NULL END),
   FOREIGN KEY (flatness_reading_id, work_order_id) REFERENCES flatness_reading (id, work_order_id),
   FOREIGN KEY (photo_id, work_order_id) REFERENCES face_photo (id, work_order_id)
 ) STRICT;

@@ -124,7 +124,7 @@ const Seen: FC<{ reading: JudgedReading['reading']; isReplaced: boolean }> = (pr
 
 const CorrectReading: FC<{ one: JudgedReading; href: string }> = ({ one, href }) => {
   const w = words.workOrders
-  if (one.replacedBy !== null || one.reading.wholeFace?.source.kind === 'combined') return null
+  if (one.replacedBy !== null || !hasPhotoOrCount(one.reading)) return null
   const { reading } = one
   const label = w.correctLabel(
     words.trade.faceKind[reading.faceKind],
@@ -137,10 +137,16 @@ const CorrectReading: FC<{ one: JudgedReading; href: string }> = ({ one, href })
   )
 }
 
-/** A reading of the whole face is corrected on its photograph; a combined one by its parts. */
+/** A combined one is corrected by its parts; marks without their photograph by whoever sent them. */
+function hasPhotoOrCount({ wholeFace }: JudgedReading['reading']): boolean {
+  const source = wholeFace?.source
+  return source === undefined || ('photoId' in source && source.photoId !== null)
+}
+
+/** A reading of the whole face is corrected on its photograph. */
 function correctionOf({ id, wholeFace }: JudgedReading['reading'], href: string): string {
   const source = wholeFace?.source
-  if (source === undefined || source.kind === 'combined') return `${href}?replaces=${id}`
+  if (source === undefined || !('photoId' in source)) return `${href}?replaces=${id}`
   const order = href.replace(/\/flatness\/new$/, '')
   return `${order}/face-photos/${source.photoId}?replaces=${id}`
 }

@@ -1,11 +1,9 @@
-import { lampIds, lamps } from '../science/optics/lamps.ts'
-import { roundForPrint } from '../science/rounding/round-for-print.ts'
+import { checkStatedLamp } from './check-stated-lamp.ts'
 import { confirmField, isConfirmed } from './confirmed.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
 import { flatnessBounds, type NewFlatnessReading, readingConditions } from './flatness.ts'
 import type { Instrument } from './instrument.ts'
 import { correctionFields, parseCorrection } from './parse-correction.ts'
-import { countedFlatnessBounds } from './parse-counted-flatness-request.ts'
 import { flatnessBudgetFields, parseFlatnessBudget } from './parse-flatness-budget.ts'
 import { parseFlatnessFigures } from './parse-flatness-figures.ts'
 import { idBounds, parseInstrumentId } from './parse-instrument-id.ts'
@@ -63,8 +61,7 @@ export function parseFlatnessReading(
   const lamp = parseInstrumentId(fields, 'lampInstrumentId', { kind: 'lamp', ...use })
   const asked = { kind: 'optical-flat', ...use } as const
   const flat = parseInstrumentId(fields, 'opticalFlatInstrumentId', asked)
-  checkLamp(fields, lamp)
-  checkWavelength(fields, lamp)
+  checkStatedLamp(fields, lamp)
   return fields.finish({
     componentId,
     condition,
@@ -83,7 +80,8 @@ export function parseFlatnessReading(
   })
 }
 
-function parseFace(fields: Fields, components: readonly Component[]): number {
+/** The face that `faceId` names; a fault where it is none of the seal. */
+export function parseFace(fields: Fields, components: readonly Component[]): number {
   const before = fields.faults.length
   const id = fields.whole('faceId', idBounds)
   if (fields.faults.length > before) return id
@@ -91,28 +89,4 @@ function parseFace(fields: Fields, components: readonly Component[]): number {
   const isFace = faceKinds.some((kind) => kind === component?.kind)
   if (!isFace) fields.fault('faceId', 'not-known')
   return id
-}
-
-/** The lamp may be named beside its instrument; the two must then agree. */
-function checkLamp(fields: Fields, lamp: Instrument | undefined): void {
-  const before = fields.faults.length
-  const lampId = fields.optionalChoice('lamp', lampIds)
-  if (lampId === null || fields.faults.length > before || lamp?.kind !== 'lamp') return
-  if (lamp.lampId !== lampId) {
-    fields.fault('lamp', 'wrong-instrument', { kind: 'lamp', number: lamp.number })
-  }
-}
-
-/** So may its wavelength, as the calculator takes it: the lamp's own, to within its half width. */
-function checkWavelength(fields: Fields, lamp: Instrument | undefined): void {
-  const before = fields.faults.length
-  const wavelengthNm = fields.optionalDecimal('wavelengthNm', countedFlatnessBounds.wavelengthNm)
-  const lampId = lampIds.find((id) => id === lamp?.lampId)
-  if (wavelengthNm === null || fields.faults.length > before || lampId === undefined) return
-  const { wavelengthNm: middleNm, halfWidthNm } = lamps[lampId]
-  const [min, max] = [-1, 1].map((side) =>
-    roundForPrint({ value: middleNm + side * halfWidthNm, decimals: 4 }),
-  ) as [number, number]
-  if (wavelengthNm < min) fields.fault('wavelengthNm', 'below', { min, max })
-  else if (wavelengthNm > max) fields.fault('wavelengthNm', 'above', { min, max })
 }

@@ -1,3 +1,4 @@
+import { checkStatedLamp } from './check-stated-lamp.ts'
 import { confirmField, isConfirmed } from './confirmed.ts'
 import type { FacePhoto } from './face-photo.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
@@ -44,6 +45,8 @@ export const wholeFaceFields = [
   'condition',
   'lampInstrumentId',
   'opticalFlatInstrumentId',
+  'lamp',
+  'wavelengthNm',
   'outerDiameterMm',
   'innerDiameterMm',
   'outer',
@@ -72,8 +75,13 @@ export const lineGridBounds = {
   departureBands: { min: 0, max: 100 },
 } as const
 
+/** What is asked of a photograph; id null: there is none. */
+export type ReadPhoto = Pick<FacePhoto, 'componentId' | 'widthPx' | 'heightPx' | 'foundEdges'> & {
+  readonly id: number | null
+}
+
 export type WholeFaceContext = FlatnessContext & {
-  readonly photo: FacePhoto
+  readonly photo: ReadPhoto
   /** Of the order: the second one of a press test is among them. */
   readonly photos: readonly FacePhoto[]
 }
@@ -99,6 +107,7 @@ export function parseWholeFaceReading(
   const kind = fields.choice('kind', kinds)
   const condition = fields.choice('condition', readingConditions)
   const lamp = parseInstrumentId(fields, 'lampInstrumentId', { kind: 'lamp', ...use })
+  checkStatedLamp(fields, lamp)
   const flatAsked = { kind: 'optical-flat', ...use } as const
   const flat = parseInstrumentId(fields, 'opticalFlatInstrumentId', flatAsked)
   const { viewingAngleDeg, toleranceUm } = { ...flatnessBounds, ...countedFlatnessBounds }
@@ -134,21 +143,29 @@ function parseSource(
   kind: (typeof kinds)[number],
 ): NewWholeFaceReading['source'] {
   const { photo } = context
-  if (kind === 'line-grid') return { kind, photoId: photo.id, ...parseGrid(fields.group('grid')) }
+  // Whoever sends no photograph is asked for marks alone.
+  const photoId = photo.id ?? 0
+  if (kind === 'line-grid') return { kind, photoId, ...parseGrid(fields.group('grid')) }
   const edges = parseEdges(fields, input, photo)
   const viewingAngleDeg = fields.optionalDecimal('viewingAngleDeg', flatnessBounds.viewingAngleDeg)
-  const common = { photoId: photo.id, ...edges, viewingAngleDeg }
+  const common = { ...edges, viewingAngleDeg }
   if (kind === 'marked') {
     const points = parseMarks(fields, photo)
     const increasingTowards = fields.optionalChoice('increasingTowards', orderDirections)
-    return { kind, ...common, points, increasingTowards }
+    return { kind, photoId: photo.id, ...common, points, increasingTowards }
   }
   const wedge = input.wedge == null ? undefined : parseWedge(fields.group('wedge'))
-  return { kind, ...common, wedge: wedge ?? null, pressed: parsePressed(fields, context, edges) }
+  return {
+    kind,
+    photoId,
+    ...common,
+    wedge: wedge ?? null,
+    pressed: parsePressed(fields, context, edges),
+  }
 }
 
 /** Each edge as it was set, else as it was found. */
-function parseEdges(fields: Fields, input: Input, { foundEdges }: FacePhoto): SetEdges {
+function parseEdges(fields: Fields, input: Input, { foundEdges }: ReadPhoto): SetEdges {
   const edge = (name: 'outer' | 'inner') => {
     if (input[name] != null) return parseEllipse(fields.group(name))
     if (foundEdges === null) fields.fault(name, 'edges-not-set')
@@ -157,7 +174,7 @@ function parseEdges(fields: Fields, input: Input, { foundEdges }: FacePhoto): Se
   return { outer: edge('outer'), inner: edge('inner') }
 }
 
-function parseMarks(fields: Fields, { widthPx, heightPx }: FacePhoto): readonly BandMark[] {
+function parseMarks(fields: Fields, { widthPx, heightPx }: ReadPhoto): readonly BandMark[] {
   const { pointCount, order } = markedFlatnessBounds
   return fields.list('points', pointCount).map((part) => {
     part.only('x', 'y', 'order')

@@ -33,7 +33,8 @@ export type PhotoSource = SetEdges & {
 /** The technician tapped along the bands. */
 export type MarkedSource = SetEdges & {
   readonly kind: 'marked'
-  readonly photoId: number
+  /** Null where a program sent marks without their photograph. */
+  readonly photoId: number | null
   readonly points: readonly BandMark[]
   /** Null where nobody could tell which way the gap grows. */
   readonly increasingTowards: OrderDirection | null

@@ -67,8 +67,14 @@ function isUpload(c: AppContext): boolean {
 
 /** Pictures of faces, for the calculator or to be kept. */
 function isPhoto({ req }: AppContext): boolean {
-  const isRecord = /^\/work-orders\/[^/]+\/face-photos$/.test(req.path)
+  const isRecord =
+    /^\/work-orders\/[^/]+\/face-photos$/.test(req.path) ||
+    (/^\/api\/v1\/work-orders\/[^/]+\/flatness-readings$/.test(req.path) && isMultipart(req))
   return req.path === routes.apiPhotoFlatness.path || (isRecord && req.method === 'POST')
+}
+
+function isMultipart(req: AppContext['req']): boolean {
+  return (req.header('content-type') ?? '').toLowerCase().startsWith('multipart/form-data')
 }
 
 function isKnown(c: AppContext): boolean {

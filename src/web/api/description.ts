@@ -80,9 +80,20 @@ function parameter(name: string, where: 'path' | 'query' | 'header') {
 /** A photograph comes in a form beside its JSON. */
 function contentOf(name: ApiName) {
   const { 'application/json': described } = json(`${name}Request`)
+  if (name === 'apiCreateFlatnessReading') return wholeOrCounted(described)
   return name === 'apiPhotoFlatness'
     ? { 'multipart/form-data': described }
     : { 'application/json': described }
+}
+
+/** Counted bands or marks as JSON, a photograph as a form. */
+function wholeOrCounted(counted: { readonly schema: unknown }) {
+  const marked = json('apiCreateMarkedReadingRequest')['application/json'].schema
+  const photo = json('apiCreatePhotoReadingRequest')['application/json'].schema
+  return {
+    'application/json': { schema: { oneOf: [counted.schema, marked] } },
+    'multipart/form-data': { schema: photo },
+  }
 }
 
 function json(schema: string) {

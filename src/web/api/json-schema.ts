@@ -8,7 +8,10 @@ export const num = (bounds?: Bounds) => ({
 export const whole = { type: 'integer' }
 export const text = { type: 'string' }
 export const oneOf = (values: readonly string[]) => ({ type: 'string', enum: values })
-export const object = (properties: Record<string, unknown>, required: readonly string[] = []) => ({
+export const object = <T extends Record<string, unknown>>(
+  properties: T,
+  required: readonly string[] = [],
+) => ({
   type: 'object',
   additionalProperties: false,
   properties,

@@ -15,12 +15,12 @@ export async function apiPhotoFlatness(c: AppContext): Promise<Response> {
   const { outer, inner, wedge, viewingAngleDeg, innerDiameterMm, outerDiameterMm } = request
   const radiusRatio = innerDiameterMm / outerDiameterMm
   const answer = await runPhoto(bytes, { outer, inner, wedge, viewingAngleDeg, radiusRatio })
-  if (answer.kind === 'refused') return unreadable(answer)
+  if (answer.kind === 'refused') return unreadablePicture(answer)
   return c.json(answerPhotoFlatness(request, answer))
 }
 
 /** A picture that gives no honest figure: why, and what to do. */
-function unreadable({ reason, measured, limit }: PhotoRefusal): Response {
+export function unreadablePicture({ reason, measured, limit }: PhotoRefusal): Response {
   return problem('invalid', 422, 'unreadable-picture', {
     extra: { reason, detail: photoWords.refusal[reason], measured, limit },
   })

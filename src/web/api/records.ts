@@ -4,6 +4,7 @@ import { openFields } from '../../domain/fields.ts'
 import { missingForHandOver } from '../../domain/missing-for-hand-over.ts'
 import { noteLength, parseFlatnessReading } from '../../domain/parse-flatness-reading.ts'
 import { parseStaticTestBody } from '../../domain/parse-static-test-body.ts'
+import { hasMarks } from '../../domain/parse-whole-face-body.ts'
 import type { WorkOrder } from '../../domain/work-order.ts'
 import { addFlatnessReading } from '../../store/add-flatness-reading.ts'
 import { addHandOver } from '../../store/add-hand-over.ts'
@@ -20,15 +21,24 @@ import { InputRefused } from './input-refused.ts'
 import { mustParse } from './must-parse.ts'
 import { readJson } from './read-json.ts'
 import { SomethingMissing } from './something-missing.ts'
+import { createMarkedReading, createPhotoReading } from './whole-face-readings.ts'
 
 export async function apiCreateFlatnessReading(c: AppContext): Promise<Response> {
-  const body = await readJson(c)
   const order = orderOf(c)
   const { store } = c.var.shop
+  const contextOf = () => {
+    const { components } = requireSeal(store, order.sealId)
+    return { components, ...usable(c, order), today: actor(c).at.slice(0, 10) }
+  }
+  const type = c.req.header('content-type') ?? ''
+  if (type.toLowerCase().startsWith('multipart/form-data')) {
+    return createPhotoReading(c, order, contextOf())
+  }
+  const body = await readJson(c)
+  if (hasMarks(body.input)) return createMarkedReading(c, order, contextOf(), body)
   return answerOnce(c, body, () => {
     const by = actor(c)
-    const { components } = requireSeal(store, order.sealId)
-    const context = { components, ...usable(c, order), today: by.at.slice(0, 10) }
+    const context = contextOf()
     const reading = mustParse(parseFlatnessReading(body.input, context))
     const complete = completeFlatnessReading({ ...reading, workOrderId: order.id }, context)
     const { faceKind: _, ...fresh } = complete
