@@ -1,3 +1,4 @@
+import { combinedParts } from './combined-parts.ts'
 import type { Doubt } from './doubt.ts'
 import type { Evidence } from './evidence.ts'
 import type { ResultKind } from './result-subject.ts'
@@ -5,11 +6,14 @@ import { standingReadings, standingTests, standingValues } from './standing.ts'
 
 /**
  * Doubts about records that speak for the seal, which nobody has answered by saying that the record
- * stands. One that was to be repeated is gone once it was.
+ * stands. One that was to be repeated is gone once it was. A combined reading stands on its parts.
  */
 export function standingDoubts(evidence: Evidence): readonly Doubt[] {
   const ids: Readonly<Record<ResultKind, readonly number[]>> = {
-    'flatness-reading': standingReadings(evidence).map((one) => one.id),
+    'flatness-reading': standingReadings(evidence).flatMap((one) => [
+      one.id,
+      ...combinedParts([one], evidence.flatnessReadings).map((part) => part.id),
+    ]),
     'static-test': standingTests(evidence.staticTests).map((one) => one.id),
     'measured-value': standingValues(evidence.measuredValues).map((one) => one.id),
   }

@@ -8,7 +8,7 @@ describe('flatnessSees', () => {
     expect(flatnessSees(methods.flatnessCounted)).toBe('taper')
   })
 
-  it.each(['flatness/marked 1', 'flatness/photo 3', 'flatness/line-grid 1'])(
+  it.each(['flatness/marked 1', 'flatness/photo 3', 'flatness/line-grid 1', 'flatness/combined 1'])(
     'says that %s sees the whole surface',
     (method) => {
       expect(flatnessSees(method)).toBe('whole-surface')

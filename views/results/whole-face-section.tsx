@@ -6,6 +6,7 @@ import { minuteText } from '../figures/time-text.ts'
 import { SeenPicture } from '../whole-face/seen-picture.tsx'
 import { WholeFaceFacts } from '../whole-face/whole-face-facts.tsx'
 import { WholeFaceFigure } from '../whole-face/whole-face-figure.tsx'
+import { CombinedParts } from '../whole-faces/combined-parts.tsx'
 import { words } from '../words/en.ts'
 
 export type WholeFaceShown = {
@@ -37,6 +38,7 @@ export const WholeFaceSection: FC<{ shown: WholeFaceShown }> = ({ shown }) => {
           : ` ${words.facePhoto.taken(photo.recordedByName, minuteText(photo.recordedAt))}.`}
         {source.kind === 'marked' ? ` ${w.marks(source.points.length)}` : ''}
       </p>
+      {source.kind === 'combined' ? <CombinedParts source={source} /> : null}
       {photo === null || photo.note === '' ? null : <p>{words.results.note(photo.note)}</p>}
       {isSameAgain === null ? (
         <p>

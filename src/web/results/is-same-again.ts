@@ -1,4 +1,6 @@
 import { AppError } from '../../domain/app-error.ts'
+import { combineWholeFaces } from '../../domain/combine-whole-faces.ts'
+import { combinedParts } from '../../domain/combined-parts.ts'
 import { computeWholeFace } from '../../domain/compute-whole-face.ts'
 import type { Evidence } from '../../domain/evidence.ts'
 import type { FlatnessReading } from '../../domain/flatness.ts'
@@ -22,7 +24,8 @@ export async function isSameAgain(
 ): Promise<boolean> {
   const { store } = c.var.shop
   const { wholeFace } = reading
-  if (wholeFace === null || wholeFace.source.kind === 'combined') return false
+  if (wholeFace === null) return false
+  if (wholeFace.source.kind === 'combined') return isSameMean(evidence, reading)
   const photos = listFacePhotos(store, evidence.workOrder.id)
   const bytesOf = (photoId: number) => {
     const photo = photos.find((one) => one.id === photoId)
@@ -41,6 +44,14 @@ export async function isSameAgain(
   const flat = { flatToleranceUm: null, flatStandardUncertaintyUm: null }
   const { computed, wholeFace: found } = computeWholeFace(asked, again.read, { lampId, ...flat })
   return computed.flatnessUm === reading.flatnessUm && asText(found) === asText(wholeFace)
+}
+
+/** A combination again from the records of its parts. */
+function isSameMean({ flatnessReadings }: Evidence, reading: FlatnessReading): boolean {
+  const parts = combinedParts([reading], flatnessReadings)
+  const { computed, wholeFace } = combineWholeFaces(parts)
+  if (reading.wholeFace === null || computed.flatnessUm !== reading.flatnessUm) return false
+  return asText(wholeFace) === asText(reading.wholeFace)
 }
 
 /** As it is stored: a number that JSON gives back is the number that it was given. */

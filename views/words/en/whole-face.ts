@@ -77,7 +77,7 @@ export const wholeFaceWords = {
   openPhoto: 'Open the photograph',
   marks: (count: number) => `${count} places were marked.`,
   repeat: 'Compute it again from the record',
-  repeated: 'Computed again from the stored photograph: every figure is the same, bit for bit.',
+  repeated: 'Computed again from what is stored: every figure is the same, bit for bit.',
   repeatedOther:
-    'Computed again from the stored photograph, the figures differ from the record. The record stands as it was made by its own version of the method.',
+    'Computed again from what is stored, the figures differ from the record. The record stands as it was made by its own version of the method.',
 } as const

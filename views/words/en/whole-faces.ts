@@ -125,6 +125,9 @@ export const wholeFacesWords = {
   combineGuess: 'The turn is a guess: the mean is as good a guess as that.',
   weights: (first: string, second: string) =>
     `Weights: ${first} % the earlier, ${second} % the later.`,
+  part: (number: number) => `Reading ${number}`,
+  partText: (percent: string, deg: string, isUpsideDown: boolean) =>
+    `weight ${percent} %, turned by ${deg}°${isUpsideDown ? ', upside down' : ''}`,
   combineSubmit: 'Record the combination',
   combineHint:
     'It becomes a reading of its own, with the instruments of the later one, and speaks for the face. Both parts stay in the record.',
