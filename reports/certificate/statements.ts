@@ -17,7 +17,7 @@ const decisions = certificateDecisionWords
 /** How results were obtained and judged: what was not used is not told. */
 export function methodBlocks(record: CertificateRecord): readonly Block[] {
   const readings = record.faces
-    .flatMap((one) => [one.asFound, ...one.earlier, one.asLeft])
+    .flatMap((one) => [one.asFound, ...one.earlier, ...(one.beside ?? []), one.asLeft])
     .filter((one) => one !== null)
   const [test] = record.staticTests
   return [
@@ -37,8 +37,15 @@ export function methodBlocks(record: CertificateRecord): readonly Block[] {
 /** How bands were read, and what such a figure of flatness sees. */
 function flatnessMethod(readings: readonly CertifiedFlatness[]): string {
   const sights = [...new Set(readings.map((one) => flatnessSees(one.method)))]
+  const counted = readings.filter((one) => flatnessSees(one.method) === 'taper')
+  const whole = readings.filter((one) => !counted.includes(one)).map((one) => one.method)
   return [
-    methods.flatness(namesOf(readings)),
+    ...(counted.length === 0 ? [] : [methods.flatnessCounted(namesOf(counted))]),
+    ...[...new Set(whole)].flatMap((method) => {
+      const say = methods.flatnessWhole[method.split(' ')[0] ?? '']
+      return say === undefined ? [] : [say(method)]
+    }),
+    methods.flatnessBands,
     ...sights.map((sees) => `${flatnessSeesWords[sees].name}: ${flatnessSeesWords[sees].what}`),
   ].join(' ')
 }
@@ -53,12 +60,16 @@ function measuredMethods({ measuredValues }: CertificateRecord): readonly string
     const used = measuredValues.filter((one) => figureKindOf[one.characteristic] === kind)
     if (used.length === 0) return []
     const method = methods.measured[kind](namesOf(used))
-    return [kind === 'roughness' ? `${method} ${methods.cutOffs(cutOffsOf(used))}` : method]
+    const setUp = methods.cutOffs(statedOf(used, 'cutOffMm'), statedOf(used, 'tipRadiusUm'))
+    return [kind === 'roughness' ? `${method} ${setUp}` : method]
   })
 }
 
-function cutOffsOf(used: readonly CertifiedMeasuredValue[]): readonly string[] {
-  return [...new Set(used.flatMap((one) => (one.cutOffMm === null ? [] : [one.cutOffMm.text])))]
+function statedOf(
+  used: readonly CertifiedMeasuredValue[],
+  name: 'cutOffMm' | 'tipRadiusUm',
+): readonly string[] {
+  return [...new Set(used.flatMap((one) => one[name]?.text ?? []))]
 }
 
 /** Which rule, what it risks, and where it was agreed. */

@@ -33,7 +33,7 @@ const checklist: readonly (readonly [string, readonly string[]])[] = [
   ],
   [
     '7.8.2.1 f) the methods used',
-    ['Flatness (flatness/counted 2)', 'Static air test (leak/pressure-change 1)'],
+    ['Flatness by line count (flatness/counted 2)', 'Static air test (leak/pressure-change 1)'],
   ],
   [
     '7.8.2.1 g) description, identity and condition of the item',

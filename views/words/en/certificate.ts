@@ -380,8 +380,20 @@ export const certificateWords = {
 
   methods: {
     heading: 'Methods',
-    flatness: (methods: string) =>
-      `Flatness (${methods}): light bands were counted by eye under a monochromatic lamp through an optical flat laid on the face. One band is a height of λ / (2 cos θ), with λ the wavelength of the lamp in air and θ the angle of view from the normal. Opposite curvatures of a saddle are added; of any other pattern the larger count holds. The result is the height from the lowest to the highest place that the bands show. Source: two-beam interference in an air gap. Wavelengths in air from a published table of spectral lines; those of the sodium D1 and D2 lines are from memory, those of LED lamps nominal (common practice, no source).`,
+    flatnessCounted: (methods: string) =>
+      `Flatness by line count (${methods}): light bands were counted by eye under a monochromatic lamp through an optical flat laid on the face. One band is a height of λ / (2 cos θ), with λ the wavelength of the lamp in air and θ the angle of view from the normal. Opposite curvatures of a saddle are added; of any other pattern the larger count holds. The result is the height from the lowest to the highest place that the bands show. Source: two-beam interference in an air gap.`,
+    flatnessWhole: {
+      'flatness/photo': (method: string) =>
+        `Flatness of the whole face from a photograph (${method}): the light of the bands over the whole land was fitted by one smooth surface; dark bands lie where the gap is half a band more than a whole number. The surface is given without its least-squares plane. Photographs that give no honest figure are refused. Source: two-beam interference in an air gap; the method was tried on computed pictures alone, no source for its limits.`,
+      'flatness/marked': (method: string) =>
+        `Flatness of the whole face from marked bands (${method}): places along the bands were marked by hand on a photograph, each with the order of its band, and one smooth surface was fitted to them. Its uncertainty follows from trials on computed faces, no source.`,
+      'flatness/line-grid': (method: string) =>
+        `Flatness of the whole face by a grid of lines (${method}): even straight lines were laid over the photograph until they followed the bands; the largest departures of a band from its line, one each way, were added. Common practice, no source.`,
+      'flatness/combined': (method: string) =>
+        `Flatness of the whole face combined from several readings (${method}): the surfaces were turned onto each other and averaged by weight.`,
+    } as Readonly<Record<string, (method: string) => string>>,
+    flatnessBands:
+      'Wavelengths in air are from a published table of spectral lines; those of the sodium D1 and D2 lines are from memory, those of LED lamps nominal (common practice, no source).',
     static: (methods: string, celsius: string) =>
       `Static air test (${methods}): air was shut in the volume stated; absolute pressure p and absolute temperature T were read at the start (1) and at the end (2) of the time t. Leak rate = (V · T₀ / t) · (p₁ / T₁ − p₂ / T₂), given as air at T₀ = ${celsius} °C; positive: air leaves. The pressure drop is start less end, as read. Source: ideal gas law in a rigid volume, compare 40 CFR 1065.644.`,
     measured: {
@@ -392,10 +404,15 @@ export const certificateWords = {
       dial: (methods: string) =>
         `Run-out, play and parallelism (${methods}): the largest less the smallest reading of an indicator over the way that was swept, or between two end positions; of a lever indicator multiplied by the cosine of its angle where that was stated. Common practice, no source.`,
     },
-    cutOffs: (mm: readonly string[]) =>
-      mm.length === 0
-        ? 'The cut-off was not recorded, nor the radius of the tip: without them Ra compares with other values of Ra only roughly.'
-        : `Cut-off as recorded: ${mm.join(' mm, ')} mm; the radius of the tip was not recorded.`,
+    cutOffs: (mm: readonly string[], tipsUm: readonly string[]) =>
+      [
+        mm.length === 0
+          ? 'The cut-off was not recorded: without it Ra compares with other values of Ra only roughly.'
+          : `Cut-off as recorded: ${mm.join(' mm, ')} mm.`,
+        tipsUm.length === 0
+          ? 'The radius of the stylus was not recorded.'
+          : `Radius of the stylus as recorded: ${tipsUm.join(' µm, ')} µm.`,
+      ].join(' '),
     deviations:
       'Additions to, deviations or exclusions from the methods: none but those in the notes printed with the results. Sampling: none, the seal itself was tested. Results from outside providers: none.',
     uncertainty:
