@@ -7,6 +7,7 @@ import { AgreementSection } from './whole-faces/agreement-section.tsx'
 import { ChooseForm } from './whole-faces/choose-form.tsx'
 import { CombineSection } from './whole-faces/combine-section.tsx'
 import { DifferenceSection } from './whole-faces/difference-section.tsx'
+import { FiguresSection } from './whole-faces/figures-section.tsx'
 import type { WholeFacesForm } from './whole-faces/page-props.ts'
 import { SideBySide } from './whole-faces/side-by-side.tsx'
 import { words } from './words/en.ts'
@@ -42,9 +43,10 @@ export const WholeFacesPage: FC<{ frame: Frame; form: WholeFacesForm }> = ({ fra
           ) : null
         ) : (
           <>
-            <SideBySide pair={pair} orderNumber={orderNumber} />
             <AgreementSection pair={pair} />
+            <SideBySide pair={pair} orderNumber={orderNumber} />
             <DifferenceSection pair={pair} />
+            <FiguresSection pair={pair} />
             <CombineSection form={form} pair={pair} />
           </>
         )}

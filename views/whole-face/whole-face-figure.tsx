@@ -16,13 +16,17 @@ export const WholeFaceFigure: FC<{
   /** One of a kind on the page. */
   id: string
   scale?: HeightScale | undefined
-}> = ({ wholeFace, id, scale }) => {
+  /** False where the page explains it once for several. */
+  hasLegend?: boolean
+}> = ({ wholeFace, id, scale, hasLegend = true }) => {
   const w = words.wholeFace
   const map = mapOfWholeFace(wholeFace)
   if (map === null) return <LineGridText source={wholeFace.source} />
   const drawings = wholeFaceDrawings(map, wholeFaceTexts, scale)
   const { peak, valley } = peakAndValley(map)
   const ratio = (map.radii[0] as number) / (map.radii.at(-1) as number)
+  const isWider = drawnRatio(ratio) < ratio
+  const legend = [hasLegend ? w.legend : '', isWider ? w.drawnWider : ''].join(' ').trim()
   return (
     <div class="whole-face">
       <figure class="whole-face-map">
@@ -41,10 +45,7 @@ export const WholeFaceFigure: FC<{
         <SvgDrawing drawing={drawings.around} id={`${id}-around`} title={w.aroundText} />
       </figure>
       <div class="whole-face-words small">
-        <p class="soft">
-          {w.legend}
-          {drawnRatio(ratio) < ratio ? ` ${w.drawnWider}` : ''}
-        </p>
+        {legend === '' ? null : <p class="soft">{legend}</p>}
         {wholeFace.isSignKnown ? null : <p>{w.upsideDown}</p>}
       </div>
     </div>

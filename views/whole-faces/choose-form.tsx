@@ -21,25 +21,27 @@ export const ChooseForm: FC<{ form: WholeFacesForm }> = ({ form }) => {
     <form method="get" action={`/work-orders/${orderNumber}/whole-faces`} class="card stack">
       <h2>{w.chooseTitle}</h2>
       <input type="hidden" name="face" value={String(face?.id ?? '')} />
-      <SelectField
-        name="first"
-        label={w.first}
-        options={options}
-        value={String(pair?.first.reading.id ?? options[0]?.value)}
-      />
-      <SelectField
-        name="second"
-        label={w.second}
-        options={options}
-        value={String(pair?.second.reading.id ?? options[1]?.value)}
-      />
-      <SelectField
-        name="lay"
-        label={w.lay}
-        hint={w.layHint}
-        options={selectOptions(lays, w.lays)}
-        value={pair === null || pair.comparison.isTurned ? 'by-form' : 'as-taken'}
-      />
+      <div class="columns">
+        <SelectField
+          name="first"
+          label={w.first}
+          options={options}
+          value={String(pair?.first.reading.id ?? options[0]?.value)}
+        />
+        <SelectField
+          name="second"
+          label={w.second}
+          options={options}
+          value={String(pair?.second.reading.id ?? options[1]?.value)}
+        />
+        <SelectField
+          name="lay"
+          label={w.lay}
+          hint={w.layHint}
+          options={selectOptions(lays, w.lays)}
+          value={pair === null || pair.comparison.isTurned ? 'by-form' : 'as-taken'}
+        />
+      </div>
       <ButtonRow>
         <Button label={w.show} kind="main" />
       </ButtonRow>

@@ -48,6 +48,7 @@ const Offered: FC<{ form: WholeFacesForm; pair: ComparedPair; combined: Combined
         second={secondResultText('flatness', flatnessUm)}
       />
       <p>{ratio > 1 ? w.combineDisagreement(ratioText) : w.combineExpected(ratioText)}</p>
+      <Weights pair={pair} combined={combined} />
       {isGuess ? <p>{w.combineGuess}</p> : null}
       <form
         method="post"
@@ -64,4 +65,15 @@ const Offered: FC<{ form: WholeFacesForm; pair: ComparedPair; combined: Combined
       </form>
     </>
   )
+}
+
+/** Of the two that were chosen; one that is combined itself stands for several. */
+const Weights: FC<{ pair: ComparedPair; combined: CombinedWholeFace }> = ({ pair, combined }) => {
+  const { source } = combined.wholeFace
+  if (source.kind !== 'combined') return null
+  const weightOf = (id: number) => source.parts.find((one) => one.readingId === id)?.weight
+  const [first, second] = [weightOf(pair.first.reading.id), weightOf(pair.second.reading.id)]
+  if (first === undefined || second === undefined) return null
+  const percent = (share: number) => figure(100 * share, { decimals: 0 }).text
+  return <p class="small soft">{words.wholeFaces.weights(percent(first), percent(second))}</p>
 }

@@ -35,7 +35,7 @@ const Difference: FC<{ difference: FaceDifference; isBeforeAfter: boolean }> = (
   const w = words.wholeFaces
   const { map, peakToValleyUm, expandedPictureUm, isWithin } = props.difference
   const um = umText(peakToValleyUm)
-  const drawing = flatnessMap({ ...wholeFaceTexts, map, sizePx: mapPx })
+  const drawing = flatnessMap({ ...wholeFaceTexts, heightText: umText, map, sizePx: mapPx })
   const sentence = isWithin ? w.mapsAgree : w.mapsDiffer
   return (
     <div class="faces-difference">

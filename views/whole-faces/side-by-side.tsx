@@ -5,7 +5,6 @@ import { heightSteps } from '../../src/plots/height-steps.ts'
 import type { HeightScale } from '../../src/plots/whole-face-drawings.ts'
 import { minuteText } from '../figures/time-text.ts'
 import { WholeFaceFigure } from '../whole-face/whole-face-figure.tsx'
-import { heightText } from '../words/en/whole-face-texts.ts'
 import { words } from '../words/en.ts'
 import type { ComparedPair, ListedReading } from './page-props.ts'
 import { flatnessText, stateText } from './reading-title.ts'
@@ -29,9 +28,10 @@ export const SideBySide: FC<{ pair: ComparedPair; orderNumber: string }> = (prop
       </div>
       {scale === undefined ? null : (
         <p class="small soft">
-          {w.scale(heightText(scale.lowUm), heightText(scale.highUm), stepText(scale.stepUm))}
+          {w.scale(endText(scale.lowUm), endText(scale.highUm), stepText(scale.stepUm))}
         </p>
       )}
+      <p class="small soft">{words.wholeFace.legend}</p>
       <div class="faces-side">
         <Side
           name={w.earlier}
@@ -79,6 +79,7 @@ const Side: FC<{
       <WholeFaceFigure
         id={id}
         scale={scale}
+        hasLegend={false}
         wholeFace={{ ...laid, source: reading.wholeFace.source }}
       />
       {turn === 0 ? null : <p class="small">{w.laidTurned(String(turn))}</p>}
@@ -93,6 +94,10 @@ const Side: FC<{
       </p>
     </article>
   )
+}
+
+function endText(um: number): string {
+  return figure(um, { decimals: 2 }).text
 }
 
 function stepText(stepUm: number): string {

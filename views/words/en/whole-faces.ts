@@ -52,9 +52,9 @@ export const wholeFacesWords = {
   asTaken:
     'Neither was turned. What follows is true if the ring lay the same way round under the flat both times.',
   beforeAfter:
-    'Before and after: the face has another form perhaps, so nothing was turned. What follows is true if the ring lay the same way round under the flat both times.',
+    'Before and after: the face may have another form, so nothing was turned. What follows is true if the ring lay the same way round under the flat both times.',
   beforeAfterTurned:
-    'Before and after: the face has another form perhaps, and the turn that fits best need not be the true one.',
+    'Before and after: the face may have another form, and the turn that fits best need not be the true one.',
   differenceTitle: 'Difference',
   differenceOf: 'Earlier less later, without tilt between them. Lines of its own scale.',
   differenceMap: (peakToValley: string) =>
@@ -80,7 +80,7 @@ export const wholeFacesWords = {
     'other-land':
       'Their diameters are of different rings, so the maps can’t be laid on each other.',
     'sign-open':
-      'Nobody saw which way the gap opens in one of them, so it may be upside down, and as photographed there is no difference to show.',
+      'Nobody saw which way the gap opens in one of them, so it may be upside down, and as photographed there is no difference to show. Say which way it opens when a photograph is read.',
   } satisfies Readonly<Record<NoDifference, string>>,
   agreeTitle: 'Do they agree?',
   changeTitle: 'Did it change?',
