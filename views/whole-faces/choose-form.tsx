@@ -4,15 +4,13 @@ import { ButtonRow } from '../components/button-row.tsx'
 import { SelectField } from '../components/select-field.tsx'
 import { selectOptions } from '../select-options.ts'
 import { words } from '../words/en.ts'
-import type { WholeFacesForm } from './page-props.ts'
+import { faceLays, type WholeFacesForm } from './page-props.ts'
 import { readingOption } from './reading-title.ts'
-
-const lays = ['by-form', 'as-taken'] as const
 
 /** Which two readings are looked at, and how they are laid on each other. */
 export const ChooseForm: FC<{ form: WholeFacesForm }> = ({ form }) => {
   const w = words.wholeFaces
-  const { orderNumber, face, readings, pair } = form
+  const { orderNumber, face, readings, pair, lay } = form
   const options = readings.map((one) => ({
     value: String(one.reading.id),
     label: readingOption(one),
@@ -21,7 +19,7 @@ export const ChooseForm: FC<{ form: WholeFacesForm }> = ({ form }) => {
     <form method="get" action={`/work-orders/${orderNumber}/whole-faces`} class="card stack">
       <h2>{w.chooseTitle}</h2>
       <input type="hidden" name="face" value={String(face?.id ?? '')} />
-      <div class="columns">
+      <div class="faces-choose">
         <SelectField
           name="first"
           label={w.first}
@@ -34,14 +32,15 @@ export const ChooseForm: FC<{ form: WholeFacesForm }> = ({ form }) => {
           options={options}
           value={String(pair?.second.reading.id ?? options[1]?.value)}
         />
-        <SelectField
-          name="lay"
-          label={w.lay}
-          hint={w.layHint}
-          options={selectOptions(lays, w.lays)}
-          value={pair === null || pair.comparison.isTurned ? 'by-form' : 'as-taken'}
-        />
       </div>
+      <SelectField
+        name="lay"
+        label={w.lay}
+        hint={w.layHint}
+        options={selectOptions(faceLays, w.lays)}
+        emptyLabel={w.layUsual}
+        value={lay}
+      />
       <ButtonRow>
         <Button label={w.show} kind="main" />
       </ButtonRow>

@@ -8,6 +8,10 @@ import type { Component } from '../../src/domain/seal.ts'
 /** A reading as it is chosen and headed; the number of its lap cycle, null where there is none. */
 export type ListedReading = { readonly reading: WholeReading; readonly afterCycle: number | null }
 
+/** How the later reading is laid on the earlier. */
+export const faceLays = ['by-form', 'as-taken'] as const
+export type FaceLay = (typeof faceLays)[number]
+
 export type ComparedPair = {
   /** The earlier one. */
   readonly first: ListedReading
@@ -33,6 +37,8 @@ export type WholeFacesForm = {
   readonly readings: readonly ListedReading[]
   /** Null with fewer than two, or where one was chosen twice. */
   readonly pair: ComparedPair | null
+  /** As asked; undefined: turned, but not across a lap. */
+  readonly lay: FaceLay | undefined
   readonly formKey: string
   /** Asked to be recorded and refused. */
   readonly refused: CombinationRefusal | null

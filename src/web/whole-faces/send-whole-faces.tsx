@@ -1,4 +1,4 @@
-import type { ComparedPair } from '../../../views/whole-faces/page-props.ts'
+import { type ComparedPair, type FaceLay, faceLays } from '../../../views/whole-faces/page-props.ts'
 import { WholeFacesPage } from '../../../views/whole-faces-page.tsx'
 import { AppError } from '../../domain/app-error.ts'
 import { type CombinationRefusal, combinationRefusal } from '../../domain/combination-refusal.ts'
@@ -21,6 +21,7 @@ export function sendWholeFaces(
 ): Promise<Response> {
   const { evidence, faces, face, readings } = desk
   const { workOrder, seal } = evidence
+  const lay = layOf(page.lay)
   const isCustomer = viewer(c).role === 'customer'
   const markup = (
     <WholeFacesPage
@@ -31,7 +32,8 @@ export function sendWholeFaces(
         faces,
         face,
         readings: readings.map((one) => listedReading(evidence, one)),
-        pair: pairOf(c, desk, page.lay),
+        pair: pairOf(c, desk, lay),
+        lay,
         formKey: newFormKey(c.var.shop.randomBytes),
         refused: page.refused ?? null,
         back: isCustomer
@@ -43,27 +45,33 @@ export function sendWholeFaces(
   return sendPage(c, markup, page.refused === undefined ? 200 : 422)
 }
 
-function pairOf(c: AppContext, desk: WholeFacesDesk, lay: string | undefined): ComparedPair | null {
+function pairOf(
+  c: AppContext,
+  desk: WholeFacesDesk,
+  lay: FaceLay | undefined,
+): ComparedPair | null {
   const { evidence, pair } = desk
   if (pair === null) return null
   const [first, second] = pair
   const between = lappedBetween(first, second, evidence)
   const isBeforeAfter = first.condition !== second.condition || between.cycleCount > 0
+  // A lapped face has another form: it is turned only where somebody asks for it.
+  const isTurned = lay === undefined ? !isBeforeAfter : lay === 'by-form'
   return {
     first: listedReading(evidence, first),
     second: listedReading(evidence, second),
-    comparison: compareWholeFaces(first, second, { isTurned: isTurned(lay, isBeforeAfter) }),
+    comparison: compareWholeFaces(first, second, { isTurned }),
     between,
     isBeforeAfter,
     combination: combinationOf(c, desk, pair),
   }
 }
 
-/** A lapped face has another form: it is turned only where somebody asks for it. */
-function isTurned(lay: string | undefined, isBeforeAfter: boolean): boolean {
-  if (lay === undefined || lay === '') return !isBeforeAfter
-  if (lay !== 'by-form' && lay !== 'as-taken') throw new AppError('not-found', 'no-page')
-  return lay === 'by-form'
+function layOf(asked: string | undefined): FaceLay | undefined {
+  if (asked === undefined || asked === '') return undefined
+  const lay = faceLays.find((one) => one === asked)
+  if (lay === undefined) throw new AppError('not-found', 'no-page')
+  return lay
 }
 
 function combinationOf(

@@ -13,9 +13,10 @@ export const wholeFacesWords = {
   first: 'One reading',
   second: 'The other reading',
   option: (condition: string, at: string, how: string, flatness: string) =>
-    `${condition}, ${at}: ${flatness}, ${how}`,
+    `${condition}: ${flatness}, ${at}, ${how}`,
   afterCycle: (condition: string, number: number) => `${condition} after lap cycle ${number}`,
   lay: 'How the later one is laid on the earlier',
+  layUsual: 'As usual: turned until the forms fit, but not across a lap',
   lays: {
     'by-form': 'Turned until the forms fit',
     'as-taken': 'As it was photographed',
