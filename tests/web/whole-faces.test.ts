@@ -109,7 +109,7 @@ describe('the page of two readings', () => {
     expect(text).toContain('As left after lap cycle 1')
     // 0.8 of the height of the face went, the same everywhere in shape.
     const um = (0.8 * (left.flatnessUm ?? 0) * 5).toFixed(3)
-    expect(text).toContain(`to the place where most was, ${um} µm`)
+    expect(text).toContain(`to the place where most was, ${um} µm;`)
     expect(text).toContain('Flatness changed by')
     expect(text).toContain('One was read as found and one as left: they are not combined.')
     expect((await read('?lay=by-form')).text).toContain('need not be the true one')

@@ -7,7 +7,7 @@ import { words } from '../words/en.ts'
 export const CombinedParts: FC<{ source: CombinedSource }> = ({ source }) => {
   const w = words.wholeFaces
   return (
-    <ul>
+    <ul class="face-parts">
       {source.parts.map(({ readingId, weight, turnDeg, isUpsideDown }, index) => (
         <li>
           {/* Results of one kind stand beside each other. */}

@@ -47,7 +47,7 @@ const Difference: FC<{ difference: FaceDifference; isBeforeAfter: boolean }> = (
         />
       </figure>
       <div class="stack">
-        <p>{props.isBeforeAfter ? w.tookUneven(um) : sentence(um, umText(expandedPictureUm))}</p>
+        <p>{(props.isBeforeAfter ? w.tookUneven : sentence)(um, umText(expandedPictureUm))}</p>
         <p class="small soft">{props.isBeforeAfter ? w.tookOf : w.differenceOf}</p>
       </div>
     </div>

@@ -65,8 +65,8 @@ export const wholeFacesWords = {
     'Height before less height after, without tilt between them: highest where most was taken. Lines of its own scale.',
   tookMap: (peakToValley: string) =>
     `Map of what the lap took, from place to place ${peakToValley} µm more or less.`,
-  tookUneven: (um: string) =>
-    `From the place where least was taken to the place where most was, ${um} µm. A tilt of the whole face is not seen in it.`,
+  tookUneven: (um: string, expanded: string) =>
+    `From the place where least was taken to the place where most was, ${um} µm; both pictures together leave ${expanded} µm open. A tilt of the whole face is not seen in it.`,
   tookStock: (cycles: number, um: string, least: string, most: string) =>
     `By the log ${cycles === 1 ? 'the lap cycle' : `${cycles} lap cycles`} in between took ${um} µm. Over the land that is ${least} to ${most} µm, but for a tilt.`,
   tookStockAlone: (cycles: number, um: string) =>
