@@ -16,6 +16,8 @@ import { Question } from './recording/question.tsx'
 import { tradeWord } from './words/en/trade.ts'
 import { words } from './words/en.ts'
 
+const accepted = 'image/jpeg,image/png,image/webp'
+
 /** Asks for a photograph of the bands of a face. */
 export const FacePhotoFormPage: FC<{ frame: Frame; upload: FacePhotoUpload }> = (props) => {
   const { frame, upload } = props
@@ -67,18 +69,30 @@ export const FacePhotoFormPage: FC<{ frame: Frame; upload: FacePhotoUpload }> = 
         </Question>
         <Question number={2} title={w.file}>
           <div class="stack">
+            <h3>{w.howTitle}</h3>
             <ul class="photo-advice">
               {w.how.map((text) => (
                 <li>{text}</li>
               ))}
             </ul>
-            <FileField
-              name="file"
-              label={w.file}
-              accept="image/jpeg,image/png,image/webp"
-              hint={w.fileHint}
-              {...error('file')}
-            />
+            {/* Both are the one field: a browser sends the one that was filled. */}
+            <div class="field-pair photo-sources">
+              <FileField
+                name="file"
+                id="file-camera"
+                label={w.camera}
+                accept={accepted}
+                capture="environment"
+                hint={w.cameraHint}
+              />
+              <FileField
+                name="file"
+                label={w.choose}
+                accept={accepted}
+                hint={w.fileHint}
+                {...error('file')}
+              />
+            </div>
             <TextAreaField
               name="note"
               label={w.note}

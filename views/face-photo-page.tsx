@@ -9,10 +9,12 @@ import { ErrorSummary } from './components/error-summary.tsx'
 import { PageHead } from './components/page-head.tsx'
 import { FacePhotoAnswerView } from './face-photo/answer.tsx'
 import { EdgeFields } from './face-photo/edge-fields.tsx'
-import { GridFields, MarkFields, ShowButton } from './face-photo/kind-fields.tsx'
+import { GridFields } from './face-photo/grid-fields.tsx'
+import { MarkFields } from './face-photo/mark-fields.tsx'
 import { MorePhotoFields } from './face-photo/more-fields.tsx'
 import type { FacePhotoForm } from './face-photo/page-props.ts'
-import { photoField, photoFieldId, photoSentence } from './face-photo/photo-fault.ts'
+import { photoError } from './face-photo/photo-error.ts'
+import { photoFieldId, photoSentence } from './face-photo/photo-fault.ts'
 import { PhotoStage } from './face-photo/stage.tsx'
 import { minuteText } from './figures/time-text.ts'
 import { type Frame, Page } from './page.tsx'
@@ -44,7 +46,7 @@ export const FacePhotoPage: FC<{ frame: Frame; form: FacePhotoForm }> = ({ frame
       >
         <EnterButton label={w.submit} />
         <input type="hidden" name="formKey" value={form.formKey} />
-        <div class="photo-work">
+        <div class="photo-place-stage stack">
           <ErrorSummary
             title={chrome.faultsTitle}
             faults={faults.map((fault) => ({
@@ -53,54 +55,70 @@ export const FacePhotoPage: FC<{ frame: Frame; form: FacePhotoForm }> = ({ frame
             }))}
           />
           <PhotoStage form={form} />
-          <Questions form={form} action={action} />
+        </div>
+        <div class="photo-place-kind">
+          <KindQuestion form={form} action={action} />
         </div>
         <aside class="reading-answer photo-answer" aria-label={w.answerTitle}>
           <div id="face-photo-answer" class="stack" aria-live="polite">
             <FacePhotoAnswerView form={form} answer={form.answer} />
           </div>
+        </aside>
+        <div class="photo-place-rest">
+          <RestQuestions form={form} />
+        </div>
+        <div class="photo-record">
           <ButtonRow>
             <Button label={w.submit} kind="main" size="large" />
           </ButtonRow>
-        </aside>
+        </div>
       </form>
     </Page>
   )
 }
 
-const Questions: FC<{ form: FacePhotoForm; action: string }> = ({ form, action }) => {
+const KindQuestion: FC<{ form: FacePhotoForm; action: string }> = ({ form, action }) => {
+  const w = words.facePhoto
+  const { values, faults, photo } = form
+  return (
+    <Question number={1} title={w.kind}>
+      <ChoiceCards
+        name="kind"
+        legend={w.kind}
+        isLegendHidden
+        value={values.kind}
+        choices={kinds.map((value) => ({ value, ...w.kinds[value] }))}
+        {...photoError(faults, 'kind')}
+      />
+      <div class="photo-kind photo-kind-photo photo-kind-marked stack">
+        <EdgeFields values={values} faults={faults} areFound={photo.foundEdges !== null} />
+      </div>
+      <MarkFields values={values} faults={faults} />
+      <GridFields values={values} faults={faults} />
+      <div class="photo-show">
+        <Button label={w.show} attributes={{ formaction: `${action}/preview`, 'data-show': '' }} />
+      </div>
+    </Question>
+  )
+}
+
+const RestQuestions: FC<{ form: FacePhotoForm }> = ({ form }) => {
   const { facePhoto: w, flatness, chrome, trade } = words
   const { values, faults } = form
-  const error = (name: string) => {
-    const fault = faults.find((one) => photoField(one) === name)
-    return fault === undefined ? {} : { error: photoSentence(fault) }
-  }
   return (
     <>
       {form.replaced === null ? null : (
-        <CorrectionFields replaced={form.replaced} reason={values.reason} {...error('reason')} />
+        <CorrectionFields
+          replaced={form.replaced}
+          reason={values.reason}
+          {...photoError(faults, 'reason')}
+        />
       )}
       {form.isQuarantined ? (
         <Caution sign={chrome.caution} title={flatness.quarantineTitle}>
           <p>{flatness.quarantine}</p>
         </Caution>
       ) : null}
-      <Question number={1} title={w.kind}>
-        <ChoiceCards
-          name="kind"
-          legend={w.kind}
-          isLegendHidden
-          value={values.kind}
-          choices={kinds.map((value) => ({ value, ...w.kinds[value] }))}
-          {...error('kind')}
-        />
-        <div class="photo-kind photo-kind-photo photo-kind-marked stack">
-          <EdgeFields values={values} faults={faults} areFound={form.photo.foundEdges !== null} />
-        </div>
-        <MarkFields values={values} faults={faults} />
-        <GridFields values={values} faults={faults} />
-        <ShowButton action={action} />
-      </Question>
       <Question number={2} title={w.condition}>
         <ChoiceCards
           name="condition"
@@ -112,7 +130,7 @@ const Questions: FC<{ form: FacePhotoForm; action: string }> = ({ form, action }
             label: trade.condition[value],
             detail: w.conditionDetail[value],
           }))}
-          {...error('condition')}
+          {...photoError(faults, 'condition')}
         />
       </Question>
       <MorePhotoFields form={form} />

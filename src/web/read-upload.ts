@@ -27,6 +27,8 @@ export async function readUpload(c: AppContext): Promise<Upload> {
   const input: Record<string, unknown> = Object.create(null)
   let sent: SentFile | null = null
   for (const [name, value] of form) {
+    // Camera and choice are one field of two controls: the one that was left empty says nothing.
+    if (name === 'file' && typeof value !== 'string' && isNothing(value)) continue
     if (name in input || (name === 'file' && sent !== null)) {
       throw new AppError('invalid', 'not-a-form')
     }
@@ -37,4 +39,8 @@ export async function readUpload(c: AppContext): Promise<Upload> {
   if (sent === null) return { input, sent }
   const sha256 = createHash('sha256').update(sent.bytes).digest('hex')
   return { input: { ...input, fileSha256: sha256 }, sent: sent.name === '' ? null : sent }
+}
+
+function isNothing(file: File): boolean {
+  return file.name === '' && file.size === 0
 }

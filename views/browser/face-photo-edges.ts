@@ -23,6 +23,10 @@ const along: Readonly<Record<End, readonly [number, number]>> = {
   bottom: [0, -1],
 }
 const leastPx = 5
+/** How far a sign stands off its edge on the screen, so that no finger hides what it lays. */
+const offPx = 30
+/** It stays so far within the picture, where a face fills it. */
+const rimPx = 18
 
 function field(edge: Edge, part: keyof Ring): HTMLInputElement | null {
   return form?.querySelector<HTMLInputElement>(`[name="${edge}.${part}"]`) ?? null
@@ -96,6 +100,30 @@ function ellipse(edge: Edge, name: string, ring: Ring): SVGElement {
 
 const handles = new Map<string, HTMLElement>()
 
+/** Where the sign of an end stands, in pixels of the screen from the corner of the picture. */
+function signAt(edge: Edge, end: End, ring: Ring, { x, y }: { x: number; y: number }) {
+  const scale = (stage?.clientWidth ?? 0) / width
+  const apart = Math.hypot(x - ring.cx, y - ring.cy)
+  const outwards = edge === 'outer' ? offPx : -offPx
+  const [dx, dy] =
+    end === 'middle'
+      ? [-outwards, 0]
+      : [(outwards * (x - ring.cx)) / apart, (outwards * (y - ring.cy)) / apart]
+  const within = (value: number, most: number) => Math.min(most - rimPx, Math.max(rimPx, value))
+  return { x: within(x * scale + dx, width * scale), y: within(y * scale + dy, height * scale) }
+}
+
+/** The sign beside its end, and a stem from it to the end. */
+function place(handle: HTMLElement, sign: { x: number; y: number }, end: { x: number; y: number }) {
+  const scale = (stage?.clientWidth ?? 0) / width
+  const [dx, dy] = [end.x * scale - sign.x, end.y * scale - sign.y]
+  handle.style.left = `${(100 * sign.x) / scale / width}%`
+  handle.style.top = `${(100 * sign.y) / scale / height}%`
+  const stem = handle.firstElementChild as HTMLElement
+  stem.style.width = `${Math.hypot(dx, dy)}px`
+  stem.style.rotate = `${Math.atan2(dy, dx)}rad`
+}
+
 function draw(): void {
   const isUsed =
     form?.querySelector<HTMLInputElement>('[name="kind"]:checked')?.value !== 'line-grid'
@@ -108,11 +136,10 @@ function draw(): void {
   for (const [edge, ring] of rings) {
     for (const end of ends) {
       const handle = handles.get(`${edge} ${end}`)
-      const { x, y } = placeOf(ring, end)
       if (handle === undefined) continue
       handle.hidden = !isUsed
-      handle.style.left = `${(100 * x) / width}%`
-      handle.style.top = `${(100 * y) / height}%`
+      const at = placeOf(ring, end)
+      place(handle, signAt(edge, end, ring, at), at)
     }
   }
 }
@@ -129,7 +156,11 @@ function pixelsAt(event: PointerEvent): { x: number; y: number } {
 function addHandle(edge: Edge, end: End): void {
   const handle = document.createElement('button')
   handle.type = 'button'
-  handle.className = `photo-handle photo-handle-${edge} ${end === 'middle' ? 'photo-handle-middle' : ''}`
+  const kind = end === 'middle' ? 'photo-handle-middle' : 'photo-handle-end'
+  handle.className = `photo-handle photo-handle-ring photo-handle-${edge} ${kind}`
+  const stem = document.createElement('span')
+  stem.className = 'photo-stem'
+  handle.append(stem)
   const key = `${edge}${end[0]?.toUpperCase()}${end.slice(1)}`
   handle.setAttribute('aria-label', stage?.dataset[key] ?? key)
   let off: { x: number; y: number } | undefined
@@ -166,6 +197,12 @@ function addHandle(edge: Edge, end: End): void {
 
 if (form !== null && stage !== null) {
   for (const edge of edges) for (const end of ends) addHandle(edge, end)
+  // Where the program found no edges, they are laid before any mark is set.
+  const isToBeLaid = field('outer', 'cx')?.value === '' || field('inner', 'cx')?.value === ''
+  const box = form.querySelector<HTMLInputElement>('[data-rings-move]')
+  if (box) box.checked = isToBeLaid
+  // Signs keep their distance on the screen while the picture grows.
+  new ResizeObserver(draw).observe(stage)
   form.addEventListener('input', draw)
   form.addEventListener('change', draw)
   draw()

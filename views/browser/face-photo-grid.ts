@@ -52,11 +52,13 @@ function placeAt({ directionDeg }: Grid, along: number, across: number) {
 }
 
 const armPx = Math.min(width, height) * 0.35
+/** The line that the spacing is pulled by: far enough from the middle for a finger. */
+let pulled = 1
 
 function handleAt(now: Grid, part: Part) {
   if (part === 'middle') return placeAt(now, 0, now.offsetPx)
   if (part === 'turn') return placeAt(now, armPx, now.offsetPx)
-  return placeAt(now, 0, now.offsetPx + now.spacingPx)
+  return placeAt(now, 0, now.offsetPx + pulled * now.spacingPx)
 }
 
 function moved(now: Grid, part: Part, to: { x: number; y: number }): Grid {
@@ -65,7 +67,7 @@ function moved(now: Grid, part: Part, to: { x: number; y: number }): Grid {
   const across = -dx * Math.sin(turn) + up * Math.cos(turn)
   if (part === 'middle') return { ...now, offsetPx: across }
   if (part === 'space')
-    return { ...now, spacingPx: Math.max(least, Math.abs(across - now.offsetPx)) }
+    return { ...now, spacingPx: Math.max(least, Math.abs(across - now.offsetPx) / pulled) }
   const middle = placeAt(now, 0, now.offsetPx)
   const directionDeg = (Math.atan2(middle.y - to.y, to.x - middle.x) * 180) / Math.PI
   return { ...now, directionDeg }
@@ -84,8 +86,12 @@ function line(now: Grid, across: number, name: string): SVGElement {
   return drawn
 }
 
+let held: Part | undefined
+
 function draw(): void {
   const now = grid()
+  // While it is pulled it stays on its line.
+  if (held === undefined) pulled = Math.max(1, Math.round((0.7 * armPx) / now.spacingPx))
   const most = Math.ceil(Math.hypot(width, height) / 2 / now.spacingPx)
   const lines = Array.from(
     { length: 2 * most + 1 },
@@ -112,14 +118,13 @@ function addHandle(part: Part): void {
   handle.className = `photo-handle ${part === 'middle' ? 'photo-handle-middle' : ''}`
   const key = `grid${part[0]?.toUpperCase()}${part.slice(1)}`
   handle.setAttribute('aria-label', stage?.dataset[key] ?? key)
-  let isHeld = false
   handle.addEventListener('pointerdown', (event) => {
     handle.setPointerCapture(event.pointerId)
-    isHeld = true
+    held = part
   })
   handle.addEventListener('pointermove', (event) => {
     const box = stage?.getBoundingClientRect()
-    if (!isHeld || box === undefined) return
+    if (held !== part || box === undefined) return
     const to = {
       x: ((event.clientX - box.left) / box.width) * width,
       y: ((event.clientY - box.top) / box.height) * height,
@@ -128,7 +133,7 @@ function addHandle(part: Part): void {
   })
   for (const over of ['pointerup', 'pointercancel'] as const) {
     handle.addEventListener(over, () => {
-      isHeld = false
+      held = undefined
     })
   }
   handle.addEventListener('keydown', (event) => {

@@ -7,9 +7,11 @@ export const FileField: FC<{
   label: string
   accept: string
   id?: string
+  /** Opens the camera at once, where there is one. */
+  capture?: 'environment'
   hint?: string | undefined
   error?: string | undefined
-}> = ({ name, label, accept, id = name, hint, error }) => (
+}> = ({ name, label, accept, id = name, capture, hint, error }) => (
   <FieldFrame id={id} label={label} hint={hint} error={error}>
     <div class="field-line">
       <input
@@ -18,6 +20,7 @@ export const FileField: FC<{
         name={name}
         type="file"
         accept={accept}
+        capture={capture}
         aria-invalid={error ? 'true' : undefined}
         aria-describedby={describedBy({ id, hint, error })}
       />

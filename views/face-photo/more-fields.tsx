@@ -8,16 +8,14 @@ import { InstrumentField } from '../recording/instrument-field.tsx'
 import { words } from '../words/en.ts'
 import type { FacePhotoValues } from './form-values.ts'
 import type { FacePhotoForm } from './page-props.ts'
-import { photoField, photoSentence } from './photo-fault.ts'
+import { photoError } from './photo-error.ts'
 
 /** With what the photograph was taken, and the second one that may tell which side the gap opens. */
 export const MorePhotoFields: FC<{ form: FacePhotoForm }> = ({ form }) => {
   const { facePhoto: w, flatness, trade } = words
   const { values, faults, choice, others, orderNumber, face } = form
   const common = (name: keyof FacePhotoValues & string) => {
-    const fault = faults.find((one) => photoField(one) === name)
-    const error = fault === undefined ? {} : { error: photoSentence(fault) }
-    return { name, value: values[name] as string, ...error }
+    return { name, value: values[name] as string, ...photoError(faults, name) }
   }
   const number = { inputMode: 'decimal', width: 'number' } as const
   return (

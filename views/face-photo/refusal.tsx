@@ -4,6 +4,7 @@ import { VerdictMark } from '../components/verdict-mark.tsx'
 import { photoWords } from '../words/en/photo.ts'
 import { words } from '../words/en.ts'
 import type { FacePhotoForm } from './page-props.ts'
+import { RatioLine } from './ratio-line.tsx'
 
 type Refused = Extract<WholeFaceAnswer['outcome'], { kind: 'refused' }>
 
@@ -23,6 +24,7 @@ export const FacePhotoRefusal: FC<{ form: FacePhotoForm; refused: Refused }> = (
       </p>
       {refused.isSecond ? <p>{w.secondRefused}</p> : null}
       <p class="strong">{photoWords.refusal[refused.reason]}</p>
+      {refused.reason === 'edges-not-found' ? <RatioLine values={form.values} /> : null}
       <p>{w.refusedNext}:</p>
       <ul class="plain-list">
         <li>

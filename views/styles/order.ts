@@ -19,6 +19,8 @@ export const styleOrder: readonly string[] = [
   'whole-face.css',
   'whole-faces.css',
   'face-photo.css',
+  'photo-stage.css',
+  'photo-marks.css',
   'desk.css',
   'drawing.css',
   'print.css',

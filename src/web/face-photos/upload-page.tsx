@@ -20,5 +20,9 @@ export function sendUploadPage(
     faces: faceChoices(desk),
   }
   const status = drawn.faults.length > 0 ? 422 : 200
-  return sendPage(c, <FacePhotoFormPage frame={frameOf(c)} upload={upload} />, status)
+  return sendPage(
+    c,
+    <FacePhotoFormPage frame={frameOf(c, ['face-photo-upload'])} upload={upload} />,
+    status,
+  )
 }

@@ -13,8 +13,10 @@ export function sendPhotoPage(
 ): Promise<Response> {
   const frame = frameOf(c, [
     'face-photo',
+    'face-photo-zoom',
     'face-photo-edges',
     'face-photo-marks',
+    'face-photo-mark-tools',
     'face-photo-grid',
   ])
   return sendPage(c, <FacePhotoPage frame={frame} form={facePhotoForm(desk, drawn)} />, status)
