@@ -52,7 +52,9 @@ export const ResultPage: FC<ResultPageProps> = (props) => {
           </p>
           {result.note === '' ? null : <p class="small soft">{w.note(result.note)}</p>}
         </section>
-        {props.wholeFace === null ? null : <WholeFaceSection shown={props.wholeFace} />}
+        {props.wholeFace === null ? null : (
+          <WholeFaceSection shown={props.wholeFace} method={result.method} />
+        )}
         <div class="split">
           <div class="stack-loose">
             <BudgetSection result={result} />

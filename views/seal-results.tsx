@@ -11,8 +11,10 @@ import { flatnessSees } from '../src/domain/flatness-sees.ts'
 import { type MeasuredPair, measuredPairs } from '../src/domain/measured-pairs.ts'
 import { coverageFactorText } from '../src/domain/uncertain-figure.ts'
 import type { VerdictKind } from '../src/plots/verdict-shape.ts'
+import { Facts } from './components/facts.tsx'
 import { VerdictMark } from './components/verdict-mark.tsx'
 import { WholeFaceFigure } from './whole-face/whole-face-figure.tsx'
+import { wholeFacePairs } from './words/en/whole-face-pairs.ts'
 import { words } from './words/en.ts'
 
 const w = words.mySeals
@@ -62,8 +64,9 @@ type LineMap = { readonly whole: CertifiedWholeFace; readonly id: string }
 const FaceMap: FC<{ map: LineMap; title: string }> = ({ map, title }) => (
   <details class="fold result-line-detail">
     <summary>{`${words.wholeFace.mapTitle}: ${title}`}</summary>
-    <div class="fold-body">
+    <div class="fold-body stack">
       <WholeFaceFigure wholeFace={map.whole} id={map.id} />
+      <Facts layout="rows" pairs={wholeFacePairs(map.whole)} />
     </div>
   </details>
 )

@@ -5,12 +5,14 @@ import type {
   CertifiedWholeFace,
 } from '../../src/domain/certified-results.ts'
 import { mapOfWholeFace } from '../../src/domain/map-of-whole-face.ts'
+import { toldMap } from '../../src/domain/told-map.ts'
 import { drawnRatio } from '../../src/plots/drawn-ratio.ts'
 import { wholeFaceDrawings } from '../../src/plots/whole-face-drawings.ts'
-import { peakAndValley } from '../../src/science/surface/peak-and-valley.ts'
 import { certificateWords } from '../../views/words/en/certificate.ts'
 import { wholeFaceWords as words } from '../../views/words/en/whole-face.ts'
-import { heightText, wholeFaceTexts } from '../../views/words/en/whole-face-texts.ts'
+import { wholeFaceAlternatives } from '../../views/words/en/whole-face-alternatives.ts'
+import { wholeFacePairs } from '../../views/words/en/whole-face-pairs.ts'
+import { wholeFaceTexts } from '../../views/words/en/whole-face-texts.ts'
 import type { Block, Fact } from '../document.ts'
 
 const { results, item } = certificateWords
@@ -31,58 +33,66 @@ function blocksOf(
 ): readonly Block[] {
   const condition = reading.condition === 'as-found' ? results.asFound : results.asLeft
   const title = `${words.mapTitle}: ${item.componentKinds[face.kind]}, ${condition}`
-  const map = mapOfWholeFace(whole)
-  const head: Block = { kind: 'subheading', text: title }
-  const facts: Block = { kind: 'facts', facts: factsOf(whole) }
-  if (map === null) return [head, facts]
-  const drawings = wholeFaceDrawings(map, wholeFaceTexts)
-  const { peak, valley } = peakAndValley(map)
-  const isWider =
-    drawnRatio(whole.innerDiameterMm / whole.outerDiameterMm) <
-    whole.innerDiameterMm / whole.outerDiameterMm
-  const alternative = words.mapText(heightText(peak.height), heightText(valley.height))
-  const notes = [
-    words.reference,
-    words.legend,
-    ...(isWider ? [words.drawnWider] : []),
-    ...(whole.isSignKnown ? [] : [words.upsideDown]),
-    ...whole.cautions.map((one) => words.caution[one]),
-  ]
   return [
-    head,
+    { kind: 'subheading', text: title },
+    ...figuresOf(whole),
+    { kind: 'facts', facts: [...judgedFact(reading), ...wholeFacePairs(whole)] },
+    { kind: 'paragraph', text: notesOf(whole).join(' '), style: 'small' },
+  ]
+}
+
+/** The figure that was held against the limit, beside those that were not. */
+function judgedFact({ flatnessUm, expandedUncertaintyUm, wholeFace }: CertifiedFlatness): Fact[] {
+  if (flatnessUm === null || expandedUncertaintyUm === null) return []
+  const value = words.judged(flatnessUm.text, expandedUncertaintyUm.text)
+  const { flatness, flatnessByLines } = words.figures
+  return [{ label: wholeFace?.surface === null ? flatnessByLines : flatness, value }]
+}
+
+function figuresOf(whole: CertifiedWholeFace): readonly Block[] {
+  const map = mapOfWholeFace(whole)
+  if (map === null) return []
+  const drawings = wholeFaceDrawings(map, wholeFaceTexts)
+  const told = wholeFaceAlternatives(toldMap(map))
+  return [
     {
       kind: 'figures',
-      large: { picture: { drawing: drawings.map, alternative }, caption: words.contours },
+      large: {
+        picture: { drawing: drawings.map, alternative: told.map },
+        caption: words.contours,
+      },
       small: [
         {
-          picture: { drawing: drawings.across, alternative: words.acrossText },
+          picture: { drawing: drawings.across, alternative: told.across },
           caption: words.acrossTitle,
         },
         {
-          picture: { drawing: drawings.around, alternative: words.aroundText },
+          picture: { drawing: drawings.around, alternative: told.around },
           caption: words.aroundTitle,
         },
       ],
     },
-    facts,
-    { kind: 'paragraph', text: notes.join(' '), style: 'small' },
   ]
 }
 
-function factsOf(whole: CertifiedWholeFace): readonly Fact[] {
-  const { figures: f } = words
-  const um = (text: string) => `${text} µm`
-  const { minimumZoneUm, rmsUm, taperUm, lobes, surface } = whole
+function notesOf(whole: CertifiedWholeFace): readonly string[] {
+  const { lineGridBands, innerDiameterMm, outerDiameterMm } = whole
+  const cautions = whole.cautions.map((one) => words.caution[one])
+  if (whole.surface === null) {
+    return [
+      ...(lineGridBands === undefined
+        ? []
+        : [words.lineGrid(lineGridBands.oneWay.text, lineGridBands.otherWay.text)]),
+      words.referenceLineGrid,
+      ...cautions,
+    ]
+  }
+  const ratio = innerDiameterMm / outerDiameterMm
   return [
-    { label: f.how, value: words.kind[whole.kind] },
-    ...(minimumZoneUm === null ? [] : [{ label: f.minimumZone, value: um(minimumZoneUm.text) }]),
-    ...(rmsUm === null ? [] : [{ label: f.rms, value: um(rmsUm.text) }]),
-    ...(surface === null
-      ? []
-      : [{ label: f.taper, value: taperUm === null ? words.notDetermined : um(taperUm.text) }]),
-    ...lobes.map(({ order, amplitudeUm, phaseDeg }) => ({
-      label: f.lobe(order),
-      value: f.wave(amplitudeUm.text, phaseDeg.text),
-    })),
+    words.reference,
+    words.legend,
+    ...(drawnRatio(ratio) < ratio ? [words.drawnWider] : []),
+    ...(whole.isSignKnown ? [] : [words.upsideDown]),
+    ...cautions,
   ]
 }

@@ -110,11 +110,17 @@ export type CertifiedWholeFace = {
   readonly rmsUm: Figure | null
   /** Outer edge less inner edge; null where it is not known which way up. */
   readonly taperUm: Figure | null
+  /** Its size, where it is not known which way up; absent otherwise, and in older records. */
+  readonly taperSizeUm?: Figure
   readonly lobes: readonly {
     readonly order: number
     readonly amplitudeUm: Figure
     readonly phaseDeg: Figure
   }[]
+  /** How much of the land was seen and explained, in percent; absent where that isn't known. */
+  readonly seenPercent?: Figure
+  /** Largest departures of a band from its line, in bands; of a grid of lines alone. */
+  readonly lineGridBands?: { readonly oneWay: Figure; readonly otherWay: Figure }
   readonly cautions: readonly PhotoCaution[]
   /** The workshop keeps the photograph that it was read from. */
   readonly hasPhotograph: boolean

@@ -63,9 +63,9 @@ export function flatnessMap(options: FlatnessMapOptions): Drawing {
       ...lowArea(ring),
       ...lines.map((line) => line.shape),
       { kind: 'path', d: edges, stroke: 'ink', strokePx: 1.5, part: 'edges' },
+      ...angleTicks(ring, options.angleText),
       ...labels.flatMap(labelShapes),
       ...marks.flatMap((mark) => mark.shapes),
-      ...angleTicks(ring, options.angleText),
     ],
   }
 }

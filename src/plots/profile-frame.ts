@@ -8,7 +8,7 @@ export interface ProfileLine {
   readonly points: readonly { readonly at: number; readonly heightUm: number }[]
   readonly strokePx: number
   readonly dash: 'solid' | 'dashed' | 'dotted'
-  /** Written at the right end. */
+  /** Written at the right end, behind a piece of the line. */
   readonly text: string
 }
 
@@ -35,10 +35,11 @@ const bottom = 38
 const textPx = 12
 const letterPx = 6.8
 const endRowPx = 14
+const samplePx = 16
 
 /**
  * A frame with heights upwards and lines in it, told apart by weight and dash and named at their
- * right ends. The plane, height 0, is a line of its own.
+ * right ends, each name behind a piece of its line. The plane, height 0, is a line of its own.
  *
  * @param frame widthPx from 280 to 1200, heightPx from 140 to 800, from below to, one line or more
  * @returns the drawing
@@ -55,7 +56,8 @@ export function profileFrame(frame: ProfileFrame): Drawing {
     throw new RangeError(`profileFrame requires from below to and a line, got ${from}, ${to}`)
   }
   const range = rangeOf(frame)
-  const right = Math.ceil(Math.max(...lines.map((line) => line.text.length)) * letterPx) + 12
+  const right =
+    Math.ceil(Math.max(...lines.map((line) => line.text.length)) * letterPx) + samplePx + 16
   const xOf = (at: number) => roundPx(left + ((at - from) / (to - from)) * (widthPx - left - right))
   const yOf = (heightUm: number) => {
     const share = (heightUm - range.lowUm) / (range.highUm - range.lowUm)
@@ -133,15 +135,25 @@ function drawnLine({ points, strokePx, dash, text }: ProfileLine, xOf: Place, yO
 /** Names at the right ends, moved apart where lines end close together, the last above the axis. */
 function endTexts(lines: readonly ProfileLine[], x: number, base: number, yOf: Place): Shape[] {
   const ends = lines
-    .map((line) => ({ text: line.text, y: yOf(line.points.at(-1)?.heightUm ?? 0) + 4 }))
+    .map((line) => ({ line, y: yOf(line.points.at(-1)?.heightUm ?? 0) + 4 }))
     .sort((a, b) => a.y - b.y)
   let above = Number.NEGATIVE_INFINITY
-  return ends.map(({ text, y }, index) => {
+  return ends.flatMap(({ line, y }, index): Shape[] => {
     const lowest = base - endRowPx * (ends.length - 1 - index)
     const free = Math.min(lowest, Math.max(y, above + endRowPx))
     above = free
-    return { kind: 'text', x, y: roundPx(free), text, sizePx: textPx, anchor: 'start', tone: 'ink' }
+    return endText(line, x, roundPx(free))
   })
+}
+
+/** Which line is meant is seen where several end at one place, too. */
+function endText({ text, strokePx, dash }: ProfileLine, x: number, y: number): Shape[] {
+  const at = roundPx(y - 4)
+  const [x1, x2] = [roundPx(x + 2), roundPx(x + 2 + samplePx)]
+  return [
+    { kind: 'line', x1, y1: at, x2, y2: at, stroke: 'ink', strokePx, dash },
+    { kind: 'text', x: roundPx(x2 + 5), y, text, sizePx: textPx, anchor: 'start', tone: 'ink' },
+  ]
 }
 
 function axisText(text: string, at: PointPx, anchor: 'start' | 'end'): Shape {

@@ -1,23 +1,35 @@
 import type { ResidualMap } from '../science/photo/photo-reading.ts'
 import type { Drawing, Shape, Tone } from './drawing.ts'
 import { drawnRatio } from './drawn-ratio.ts'
-import { outlinePath, type PointPx } from './path-data.ts'
+import { boxPath, outlinePath, type PointPx } from './path-data.ts'
+import { roundPx } from './round-px.ts'
 
 /** From which share of the swing of the bands a cell is filled, lightest first. */
 export const residualSteps = [0.05, 0.1, 0.2] as const
 const tones: readonly Tone[] = ['faint', 'half', 'ink']
 const marginPx = 6
+const keyRowPx = 20
+const swatchPx = 13
+const textPx = 12
+
+/** What stands in the key under the map. */
+export interface ResidualTexts {
+  readonly from: (share: number) => string
+  readonly unseen: string
+}
 
 /**
  * What a fit leaves unexplained, ring by ring and sector by sector as the face lies in the
- * photograph: the darker a cell, the more its light differs. What was not seen is crossed.
+ * photograph: the darker a cell, the more its light differs. What was not seen is crossed. A key
+ * stands below. A land narrower than 0.62 is drawn wider: see drawnRatio.
  *
  * @param map as it was stored
- * @param sizePx width and height, px, 120 to 800
+ * @param sizePx width, px, 120 to 800; the key is added below
+ * @param texts of the key
  * @returns the drawing
  * @throws RangeError for a size out of range
  */
-export function residualPicture(map: ResidualMap, sizePx: number): Drawing {
+export function residualPicture(map: ResidualMap, sizePx: number, texts: ResidualTexts): Drawing {
   if (!(sizePx >= 120 && sizePx <= 800)) {
     throw new RangeError(`residualPicture requires sizePx from 120 to 800, got ${sizePx}`)
   }
@@ -41,8 +53,7 @@ export function residualPicture(map: ResidualMap, sizePx: number): Drawing {
       at(ring, sector + 1),
     ] as const
     if (share === null) {
-      crossed += outlinePath([corners[0], corners[2]], false)
-      crossed += outlinePath([corners[1], corners[3]], false)
+      crossed += crossOf(corners)
       return
     }
     const step = residualSteps.findLastIndex((least) => Math.abs(share) >= least)
@@ -59,13 +70,50 @@ export function residualPicture(map: ResidualMap, sizePx: number): Drawing {
   })
   return {
     widthPx: sizePx,
-    heightPx: sizePx,
+    heightPx: sizePx + (tones.length + 1) * keyRowPx + marginPx,
     shapes: [
       ...areas,
       ...(crossed === ''
         ? []
         : [{ kind: 'path', d: crossed, stroke: 'soft', part: 'unseen' } as const]),
       { kind: 'path', d: `${circle(0)}${circle(ringCount)}`, stroke: 'ink', strokePx: 1.5 },
+      ...keyOf(sizePx, texts),
     ],
   }
+}
+
+type Corners = readonly [PointPx, PointPx, PointPx, PointPx]
+
+function crossOf([a, b, c, d]: Corners): string {
+  return `${outlinePath([a, c], false)}${outlinePath([b, d], false)}`
+}
+
+/** One row a tone, and one for what was not seen. */
+function keyOf(topPx: number, texts: ResidualTexts): Shape[] {
+  const rows = [...residualSteps.map(texts.from), texts.unseen]
+  return rows.flatMap((text, row): Shape[] => {
+    const [x, y] = [marginPx, topPx + row * keyRowPx + marginPx]
+    const d = boxPath({ x, y, width: swatchPx, height: swatchPx })
+    const [right, bottom] = [x + swatchPx, y + swatchPx]
+    const cross = crossOf([
+      { x, y },
+      { x: right, y },
+      { x: right, y: bottom },
+      { x, y: bottom },
+    ])
+    const fill = tones[row]
+    return [
+      { kind: 'path', d, stroke: 'soft', ...(fill === undefined ? {} : { fill }) },
+      ...(fill === undefined ? [{ kind: 'path', d: cross, stroke: 'soft' } as const] : []),
+      {
+        kind: 'text',
+        x: right + 7,
+        y: roundPx(bottom - 2),
+        text,
+        sizePx: textPx,
+        anchor: 'start',
+        tone: 'ink',
+      },
+    ]
+  })
 }

@@ -1,6 +1,7 @@
 import type { Ellipse } from '../science/photo/ellipse.ts'
+import { doubledLine } from './doubled-line.ts'
 import type { Drawing, Shape } from './drawing.ts'
-import { outlinePath, type PointPx } from './path-data.ts'
+import { circlePath, outlinePath, type PointPx } from './path-data.ts'
 import { roundPx } from './round-px.ts'
 
 /** What is drawn over a photograph, in its pixels. */
@@ -13,22 +14,21 @@ export interface SeenOverlay {
     readonly order: number
     readonly points: readonly (readonly [number, number])[]
   }[]
+  /** Places that were tapped; absent where the program found the bands. */
+  readonly marks?: readonly { readonly x: number; readonly y: number; readonly order: number }[]
   readonly doubtfulDeg: readonly number[]
   /** Two arrows across the bands, along this direction and against it; null: none. */
   readonly arrowsDeg: number | null
   readonly arrowTexts: readonly [string, string]
 }
 
-/** A light line with a dark one in it: seen on any ground, in any light. */
-function doubled(d: string, strokePx: number, dash: 'solid' | 'dashed' = 'solid'): Shape[] {
-  return [
-    { kind: 'path', d, stroke: 'paper', strokePx: roundPx(2.2 * strokePx) },
-    { kind: 'path', d, stroke: 'ink', strokePx: roundPx(strokePx), dash },
-  ]
+/** Half the width of a label. */
+function halfPx(text: string, sizePx: number): number {
+  return sizePx * 0.36 * (text.length + 0.8)
 }
 
 function label(at: PointPx, text: string, sizePx: number): Shape[] {
-  const half = sizePx * 0.36 * (text.length + 0.8)
+  const half = halfPx(text, sizePx)
   const box = [
     { x: at.x - half, y: at.y - 0.62 * sizePx },
     { x: at.x + half, y: at.y - 0.62 * sizePx },
@@ -64,7 +64,7 @@ function placeAt({ cx, cy, rx, ry, rotationDeg }: Ellipse, deg: number, by = 1):
 
 function edge(ellipse: Ellipse, strokePx: number): Shape[] {
   const places = Array.from({ length: 121 }, (_, k) => placeAt(ellipse, 3 * k))
-  return doubled(outlinePath(places, true), strokePx, 'dashed')
+  return doubledLine(outlinePath(places, true), strokePx, 'dashed')
 }
 
 function arrow(from: PointPx, deg: number, lengthPx: number, strokePx: number): Shape[] {
@@ -77,7 +77,7 @@ function arrow(from: PointPx, deg: number, lengthPx: number, strokePx: number): 
   const wing = 5 * strokePx
   const head = [tip, at(lengthPx - 2 * wing, wing), at(lengthPx - 2 * wing, -wing)]
   return [
-    ...doubled(shaft, 2 * strokePx),
+    ...doubledLine(shaft, 2 * strokePx),
     {
       kind: 'path',
       d: outlinePath(head, true),
@@ -88,8 +88,51 @@ function arrow(from: PointPx, deg: number, lengthPx: number, strokePx: number): 
   ]
 }
 
+/** The order of each line and mark, where no other label stands. */
+function orderLabels(seen: SeenOverlay, sizePx: number): Shape[] {
+  const lines = [...seen.bandLines].sort((a, b) => b.points.length - a.points.length)
+  const wanted = [
+    ...lines.flatMap(({ order, points }) => {
+      const middle = points[Math.floor(points.length / 2)]
+      if (middle === undefined) return []
+      return [{ order, at: besideLand(seen, { x: middle[0], y: middle[1] }, sizePx) }]
+    }),
+    ...(seen.marks ?? []).map((one) => ({ order: one.order, at: besideLand(seen, one, sizePx) })),
+  ]
+  const placed: { readonly at: PointPx; readonly half: number }[] = []
+  return wanted.flatMap(({ order, at }) => {
+    const text = String(order)
+    const half = halfPx(text, sizePx)
+    const isTaken = placed.some(
+      (one) =>
+        Math.abs(one.at.x - at.x) < one.half + half && Math.abs(one.at.y - at.y) < 1.3 * sizePx,
+    )
+    if (isTaken) return []
+    placed.push({ at, half })
+    return label(at, text, sizePx)
+  })
+}
+
 /**
- * Band centres with their orders, edges, doubtful sectors and the arrows of the press test, to be
+ * A narrow land would vanish under its labels: they stand outside it, or inside where the picture
+ * ends. On a wide one they stand on their lines.
+ */
+function besideLand(seen: SeenOverlay, on: PointPx, sizePx: number): PointPx {
+  const { outer, inner, widthPx, heightPx } = seen
+  const landPx = Math.sqrt(outer.rx * outer.ry) - Math.sqrt(inner.rx * inner.ry)
+  if (landPx > 4 * sizePx) return on
+  const deg = (Math.atan2(outer.cy - on.y, on.x - outer.cx) * 180) / Math.PI
+  const [away, near] = [
+    placeAt(outer, deg, 1 + sizePx / Math.sqrt(outer.rx * outer.ry)),
+    placeAt(inner, deg, 1 - sizePx / Math.sqrt(inner.rx * inner.ry)),
+  ]
+  const isInside =
+    away.x > sizePx && away.x < widthPx - sizePx && away.y > sizePx && away.y < heightPx - sizePx
+  return isInside ? away : near
+}
+
+/**
+ * Band centres or marks with their orders, edges, doubtful sectors and the arrows of the press test, to be
  * laid over a photograph. Every line is dark within a light one, so that nothing depends on colour.
  *
  * @param seen in pixels of the upright photograph
@@ -99,9 +142,8 @@ export function seenOverlay(seen: SeenOverlay): Drawing {
   const { widthPx, heightPx, outer, inner, bandLines, doubtfulDeg, arrowsDeg } = seen
   const radiusPx = Math.sqrt(outer.rx * outer.ry)
   const strokePx = roundPx(Math.max(1, radiusPx / 220))
-  const sizePx = Math.round(Math.max(12, radiusPx / 14))
+  const sizePx = Math.round(Math.max(12, radiusPx / 12))
   const [nameA, nameB] = seen.arrowTexts
-  const numbered = new Set<number>()
   return {
     widthPx,
     heightPx,
@@ -110,16 +152,12 @@ export function seenOverlay(seen: SeenOverlay): Drawing {
       ...edge(inner, strokePx),
       ...bandLines.flatMap(({ points }) => {
         const places = points.map(([x, y]) => ({ x, y }))
-        return places.length < 2 ? [] : doubled(outlinePath(places, false), strokePx)
+        return places.length < 2 ? [] : doubledLine(outlinePath(places, false), strokePx)
       }),
-      ...[...bandLines]
-        .sort((a, b) => b.points.length - a.points.length)
-        .flatMap(({ order, points }) => {
-          if (numbered.has(order)) return []
-          numbered.add(order)
-          const [x, y] = points[Math.floor(points.length / 2)] as readonly [number, number]
-          return label({ x, y }, String(order), sizePx)
-        }),
+      ...(seen.marks ?? []).flatMap(({ x, y }) =>
+        doubledLine(circlePath({ x, y }, 4 * strokePx), strokePx),
+      ),
+      ...orderLabels(seen, sizePx),
       ...doubtfulDeg.flatMap((deg) => label(placeAt(outer, deg, 1.08), '?', sizePx)),
       ...(arrowsDeg === null
         ? []

@@ -1,7 +1,9 @@
+import { peakAndValley } from '../science/surface/peak-and-valley.ts'
 import type { PolarMap } from '../science/surface/polar-map.ts'
 import { circleProfile } from './circle-profile.ts'
 import type { Drawing } from './drawing.ts'
 import { flatnessMap } from './flatness-map.ts'
+import { heightSteps } from './height-steps.ts'
 import { radiusProfile } from './radius-profile.ts'
 
 /** Lines and axes that several drawings share. */
@@ -13,7 +15,7 @@ export interface HeightScale {
 
 /** The texts of the drawings of a whole face, in one language. */
 export interface WholeFaceTexts {
-  readonly heightText: (heightUm: number) => string
+  readonly heightText: (heightUm: number, decimals: number) => string
   readonly angleText: (angleDeg: number) => string
   readonly radiusText: (radiusMm: number) => string
   readonly across: {
@@ -33,6 +35,8 @@ export interface WholeFaceTexts {
 
 /** Rays that are drawn beside the mean around. */
 const raysDeg = [0, 90] as const
+/** Of the map and of its axis of heights; the axes of the profiles have fewer. */
+const mostLines = 10
 const mapPx = 400
 const profile = { widthPx: 440, heightPx: 190 } as const
 
@@ -47,7 +51,9 @@ export function wholeFaceDrawings(
   texts: WholeFaceTexts,
   scale?: HeightScale,
 ): { readonly map: Drawing; readonly across: Drawing; readonly around: Drawing } {
-  const { heightText, angleText, radiusText } = texts
+  const { angleText, radiusText } = texts
+  const decimals = decimalsFor(map, scale)
+  const heightText = (heightUm: number) => texts.heightText(heightUm, decimals)
   const axis = { lowUm: scale?.lowUm, highUm: scale?.highUm }
   const { ray, ...across } = texts.across
   return {
@@ -63,4 +69,13 @@ export function wholeFaceDrawings(
     }),
     around: circleProfile({ map, ...profile, ...axis, heightText, angleText, texts: texts.around }),
   }
+}
+
+/** As many as the lines need: 0.005 um must not read 0.01. */
+function decimalsFor(map: PolarMap, scale: HeightScale | undefined): number {
+  const { peak, valley, peakToValley } = peakAndValley(map)
+  if (scale === undefined && !(peakToValley > 0)) return 4
+  const range = { lowUm: valley.height, highUm: peak.height }
+  const stepUm = scale?.stepUm ?? heightSteps(range, { mostCount: mostLines }).stepUm
+  return Math.min(6, Math.max(2, Math.ceil(-Math.log10(stepUm) - 1e-9)))
 }

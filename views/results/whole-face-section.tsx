@@ -20,8 +20,9 @@ export type WholeFaceShown = {
 }
 
 /** A whole face on the page of its result: map, further figures, what was seen, whence it comes. */
-export const WholeFaceSection: FC<{ shown: WholeFaceShown }> = ({ shown }) => {
-  const { wholeFace, photo, photoHref, isSameAgain, repeatHref } = shown
+export const WholeFaceSection: FC<{ shown: WholeFaceShown; method: string }> = (props) => {
+  const { shown, method } = props
+  const { wholeFace, photo, photoHref } = shown
   const w = words.wholeFace
   const { source } = wholeFace
   return (
@@ -40,23 +41,35 @@ export const WholeFaceSection: FC<{ shown: WholeFaceShown }> = ({ shown }) => {
       </p>
       {source.kind === 'combined' ? <CombinedParts source={source} /> : null}
       {photo === null || photo.note === '' ? null : <p>{words.results.note(photo.note)}</p>}
-      {isSameAgain === null ? (
+      <p>{source.kind === 'combined' ? w.keptParts(method) : w.kept(method)}</p>
+      {photo === null ? null : (
         <p>
-          {photo === null ? null : (
-            <a class="link-line" href={photoHref}>
-              {w.openPhoto}
-            </a>
-          )}
-          <a class="link-line" href={repeatHref}>
-            {w.repeat}
+          <a class="link-line" href={photoHref}>
+            {w.openPhoto}
           </a>
         </p>
-      ) : (
-        <Notice
-          kind={isSameAgain ? 'done' : 'note'}
-          text={isSameAgain ? w.repeated : w.repeatedOther}
-        />
       )}
+      <Repeat {...shown} />
     </section>
+  )
+}
+
+/** A combination is computed again from the records of its parts. */
+const Repeat: FC<WholeFaceShown> = ({ isSameAgain, repeatHref }) => {
+  const w = words.wholeFace
+  if (isSameAgain === null) {
+    return (
+      <p>
+        <a class="link-line" href={repeatHref}>
+          {w.repeat}
+        </a>
+      </p>
+    )
+  }
+  return (
+    <Notice
+      kind={isSameAgain ? 'done' : 'note'}
+      text={isSameAgain ? w.repeated : w.repeatedOther}
+    />
   )
 }

@@ -1,27 +1,30 @@
 import type { FC } from 'hono/jsx'
 import type { FacePhoto } from '../../src/domain/face-photo.ts'
-import type { WholeFace } from '../../src/domain/whole-face.ts'
+import { figure } from '../../src/domain/figure.ts'
+import { unexplainedShare } from '../../src/domain/unexplained-share.ts'
+import type { SeenInPhoto, WholeFace } from '../../src/domain/whole-face.ts'
 import { residualPicture, residualSteps } from '../../src/plots/residual-map.ts'
 import { SvgDrawing } from '../components/svg-drawing.tsx'
-import { seenDrawing } from '../face-photo/overlay-of.ts'
 import { words } from '../words/en.ts'
+import { overPhoto } from './over-photo.ts'
 
 const residualPx = 300
 
-/** What the program saw: band centres over the photograph, and what the surface leaves open. */
+/** What was seen or set, over the photograph, and what the surface leaves open. */
 export const SeenPicture: FC<{
-  wholeFace: WholeFace
+  wholeFace: Pick<WholeFace, 'seen' | 'source'>
   photo: Pick<FacePhoto, 'widthPx' | 'heightPx'>
   href: string
 }> = ({ wholeFace, photo, href }) => {
   const w = words.wholeFace
-  const drawing = seenDrawing(photo, wholeFace, false)
-  const residuals = wholeFace.seen?.residuals ?? null
-  const percent = residualSteps.map((one) => String(100 * one)) as [string, string, string]
+  const { seen, source } = wholeFace
+  const drawing = overPhoto(photo, wholeFace)
+  const hasDoubt = (seen?.doubtfulDeg.length ?? 0) > 0
+  const text = [w.seenText[source.kind], ...(hasDoubt ? [w.doubtful] : [])].join(' ')
   return (
     <div class="seen">
       <figure>
-        <figcaption class="strong">{w.seenTitle}</figcaption>
+        <figcaption class="strong">{w.seenTitle[source.kind]}</figcaption>
         <div class="photo-stage">
           <img
             class="photo-picture"
@@ -29,7 +32,7 @@ export const SeenPicture: FC<{
             width={photo.widthPx}
             height={photo.heightPx}
             loading="lazy"
-            alt={w.seenText}
+            alt={text}
           />
           {drawing === null ? null : (
             <div class="photo-over">
@@ -37,19 +40,31 @@ export const SeenPicture: FC<{
             </div>
           )}
         </div>
-        <p class="small soft">{w.seenText}</p>
+        <p class="small soft">{text}</p>
       </figure>
-      {residuals === null ? null : (
-        <figure>
-          <figcaption class="strong">{w.residualTitle}</figcaption>
-          <SvgDrawing
-            drawing={residualPicture(residuals, residualPx)}
-            id="residuals"
-            title={w.residualTitle}
-          />
-          <p class="small soft">{w.residualText(...percent)}</p>
-        </figure>
-      )}
+      <Residuals residuals={seen?.residuals ?? null} />
     </div>
+  )
+}
+
+const Residuals: FC<Pick<SeenInPhoto, 'residuals'>> = ({ residuals }) => {
+  if (residuals === null) return null
+  const w = words.wholeFace
+  const percent = (share: number) => figure(100 * share, { decimals: 0 }).text
+  const [least] = residualSteps
+  const drawing = residualPicture(residuals, residualPx, {
+    from: (share) => w.residualKey.from(percent(share)),
+    unseen: w.residualKey.unseen,
+  })
+  return (
+    <figure>
+      <figcaption class="strong">{w.residualTitle}</figcaption>
+      <SvgDrawing
+        drawing={drawing}
+        id="residuals"
+        title={w.residualAlternative(percent(unexplainedShare(residuals, least)), percent(least))}
+      />
+      <p class="small soft">{w.residualText}</p>
+    </figure>
   )
 }

@@ -1,9 +1,10 @@
+import { figure } from '../../../src/domain/figure.ts'
 import { formatFixed } from '../../../src/science/rounding/format-fixed.ts'
 import { wholeFaceWords as w } from './whole-face.ts'
 
 /** A height in um as it stands in drawings and lists. */
-export function heightText(heightUm: number): string {
-  return formatFixed({ value: heightUm, decimals: 2 })
+export function heightText(heightUm: number, decimals = 2): string {
+  return figure(heightUm, { decimals }).text
 }
 
 /** What stands in the drawings of a whole face. */

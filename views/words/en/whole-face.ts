@@ -7,16 +7,20 @@ export const wholeFaceWords = {
   mapOf: (face: string, condition: string, at: string) => `Map: ${face}, ${condition}, ${at}`,
   contours: 'Contours of the face',
   mapText: (peak: string, valley: string) =>
-    `Contour lines of the face: highest ${peak} µm, lowest ${valley} µm from the least-squares plane.`,
+    `Contour lines of the face. Highest: ${peak}. Lowest: ${valley}. Heights from the least-squares plane, angles counter-clockwise from the right.`,
+  heightAt: (um: string, deg: string) => `${um} µm at ${deg}°`,
+  fromTo: (low: string, high: string) => `from ${low} to ${high} µm`,
   legend:
     'Heights in µm from the least-squares plane, 0° to the right of the photograph. Solid lines stand above the plane, dashed ones below, where it is shaded; the heavy line is the plane. The full triangle is the highest place, the hollow one the lowest.',
   drawnWider: 'The land is drawn wider than it is, so that its lines have room.',
   upsideDown:
     'Which way up is not determined: nobody saw which way the gap opens. The map may be upside down; flatness, waves and the size of the taper are not touched by that.',
   acrossTitle: 'Across the land',
-  acrossText: 'Profile across the land, from the inner to the outer edge.',
+  acrossText: (inner: string, outer: string) =>
+    `Profile across the land: the mean around is ${inner} µm at the inner and ${outer} µm at the outer edge.`,
   aroundTitle: 'Around the land',
-  aroundText: 'Profile around the land, at its outer edge, its middle and its inner edge.',
+  aroundText: (outer: string, inner: string) =>
+    `Profile around the land: its outer edge lies ${outer}, its inner edge ${inner}.`,
   height: 'µm',
   across: { mean: 'mean', ray: (deg: string) => `at ${deg}°`, across: 'radius, mm', unit: 'µm' },
   around: {
@@ -33,7 +37,13 @@ export const wholeFaceWords = {
     taper: 'Taper, outer less inner edge',
     lobe: (count: number) =>
       count === 2 ? 'Two waves around' : `${count === 3 ? 'Three' : count} waves around`,
+    um: (text: string) => `${text} µm`,
     wave: (amplitude: string, phase: string) => `± ${amplitude} µm, high at ${phase}°`,
+    waveEitherWay: (amplitude: string, phase: string) =>
+      `± ${amplitude} µm, high or low at ${phase}°`,
+    noWave: (amplitude: string) => `± ${amplitude} µm`,
+    flatness: 'Flatness, least squares',
+    flatnessByLines: 'Flatness, grid of lines',
     quality: 'Seen and explained',
     percent: (share: string) => `${share} %`,
     diameters: 'Face, outer and inner diameter',
@@ -42,7 +52,10 @@ export const wholeFaceWords = {
   notDetermined: 'direction not determined',
   sizeOnly: (um: string) => `${um} µm, direction not determined`,
   reference:
-    'Flatness is the height from the lowest to the highest place over the least-squares plane.',
+    'Flatness of the whole surface is the height from its lowest to its highest place, over the least-squares plane. The minimum zone, between the two closest parallel planes, is given beside it. Neither may be compared with a flatness by line count.',
+  referenceLineGrid:
+    'Flatness of the whole surface is here the sum of the largest departures both ways, from straight lines laid by hand. It may not be compared with a flatness by line count.',
+  judged: (um: string, uncertainty: string) => `${um} ± ${uncertainty} µm, this one was judged`,
   kind: {
     photo: 'read from a photograph',
     marked: 'fitted to bands that were marked on a photograph',
@@ -66,16 +79,38 @@ export const wholeFaceWords = {
       'The inner edge could not be followed in the photograph: it stands as it was set.',
   } satisfies Readonly<Record<PhotoCaution, string>>,
   cautionAt: (degrees: string) => `At ${degrees}, counter-clockwise from the right.`,
-  seenTitle: 'What was seen',
-  seenText:
-    'The photograph with the middles of the dark bands as they were found, each with its order.',
+  seenTitle: {
+    photo: 'What was seen',
+    marked: 'What was marked',
+    'line-grid': 'How the lines were laid',
+    combined: '',
+  } satisfies Readonly<Record<WholeFaceKind, string>>,
+  seenText: {
+    photo:
+      'The photograph with both edges, and with the middles of the dark bands as they were found, each with its order.',
+    marked:
+      'The photograph with both edges, and with the places that were marked, each with the order of its band; halves are bright.',
+    'line-grid': 'The photograph with the grid of lines as it was laid.',
+    combined: '',
+  } satisfies Readonly<Record<WholeFaceKind, string>>,
+  doubtful: 'A place with a question mark does not follow the surface.',
   residualTitle: 'What the surface leaves unexplained',
-  residualText: (light: string, middle: string, dark: string) =>
-    `By rings and sectors: light, middle and dark where the light differs from the fitted bands by ${light}, ${middle} and ${dark} % of their swing or more. Crossed: not seen.`,
+  residualText:
+    'By rings and sectors, as the face lies in the photograph: how far the light differs from that of the fitted bands, in percent of their swing.',
+  residualAlternative: (share: string, least: string) =>
+    `Map of the residuals: ${share} % of what was seen differs by ${least} % of the swing or more.`,
+  residualKey: {
+    from: (percent: string) => `${percent} % or more`,
+    unseen: 'not seen',
+  },
   sourceTitle: 'Where it comes from',
   photo: 'Photograph',
   openPhoto: 'Open the photograph',
   marks: (count: number) => `${count} places were marked.`,
+  kept: (method: string) =>
+    `The photograph is kept with all that was set on it, and so is the version of the method, ${method}: every figure can be computed again, bit for bit.`,
+  keptParts: (method: string) =>
+    `The readings that it was combined from are kept, and so is the version of the method, ${method}.`,
   repeat: 'Compute it again from the record',
   repeated: 'Computed again from what is stored: every figure is the same, bit for bit.',
   repeatedOther:
