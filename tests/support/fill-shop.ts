@@ -93,6 +93,7 @@ function askAndAnswer({ store, cast, gauge }: Shop, { id: workOrderId }: WorkOrd
 export function fillShop(shop: Shop = buildShop()): Shop {
   const { store, cast } = shop
   const [tess, ian] = [actorOf(cast.tess), actorOf(cast.ian)]
+  addFacePhoto(store, freshPhoto(shop), tess)
   workAndRelease(shop)
   const second = anotherOrder(shop)
   const handOver = workAndHandOver(shop, second)
