@@ -1,15 +1,6 @@
-import { firstRecordedAt } from './first-recorded-at.ts'
-import type { ReadingCondition } from './flatness.ts'
+import { cyclesBefore, type ReadOnFace } from './cycles-before.ts'
 import type { LapCycle } from './lap-cycle.ts'
-import { type PlacedCycle, placedCycles } from './placed-cycles.ts'
-
-type ReadOnFace = {
-  readonly id: number
-  readonly componentId: number | null
-  readonly condition: ReadingCondition
-  readonly replacesId: number | null
-  readonly recordedAt: string
-}
+import type { PlacedCycle } from './placed-cycles.ts'
 
 /**
  * The cycle after which something was read on a face: the newest of that face and order that was
@@ -24,8 +15,5 @@ export function cycleBefore<T extends ReadOnFace>(
   reading: T,
   { readings, cycles }: { readonly readings: readonly T[]; readonly cycles: readonly LapCycle[] },
 ): PlacedCycle | null {
-  if (reading.componentId === null || reading.condition === 'as-found') return null
-  const readAt = firstRecordedAt(readings, reading)
-  const before = placedCycles(cycles, reading.componentId).filter((one) => one.lappedAt <= readAt)
-  return before.at(-1) ?? null
+  return cyclesBefore(reading, { readings, cycles }).at(-1) ?? null
 }

@@ -15,10 +15,10 @@ export type FaceLapping = {
   readonly earlierCount: number
   /**
    * How many times the ring was lapped anew: an order counts once, however many cycles it took,
-   * and not at all where the ring was fitted new in it.
+   * and not at all where the ring was fitted new in it, or only matted.
    */
   readonly relapCount: number
-  /** Over the cycles of this ring of which it is known what they took off; null without one. */
+  /** Over the cycles of this ring, but for matting, of which is known what they took off. */
   readonly meanStock: { readonly um: number; readonly cycleCount: number } | null
   readonly height: FaceHeight | null
   readonly minimumMm: number | null
@@ -75,8 +75,13 @@ function sinceNew(cycles: readonly LapCycle[]): readonly LapCycle[] {
 
 function relapsIn(cycles: readonly LapCycle[]): number {
   const fittedIn = cycles.find((one) => one.isNewRing)?.workOrderId
-  const orders = new Set(cycles.map((one) => one.workOrderId))
+  const orders = new Set(cycles.filter(isNoMatting).map((one) => one.workOrderId))
   return [...orders].filter((id) => id !== fittedIn).length
+}
+
+/** Matting takes off next to nothing, and is no lap to be expected again. */
+function isNoMatting({ purpose }: LapCycle): boolean {
+  return purpose !== 'matt'
 }
 
 function meanStock(
@@ -84,6 +89,7 @@ function meanStock(
   steps: readonly LapStep[],
 ): FaceLapping['meanStock'] {
   const stocks = cycles
+    .filter(isNoMatting)
     .map((cycle) => steps.find((one) => one.cycle === cycle)?.removedUm ?? ownStockUm(cycle))
     .filter((um) => um !== null)
   if (stocks.length === 0) return null

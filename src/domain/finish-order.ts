@@ -1,54 +1,77 @@
-import { currentOnly } from './current-only.ts'
 import type { Evidence } from './evidence.ts'
+import type { FaceState } from './face-state.ts'
+import { faceStateByLog } from './face-state-by-log.ts'
 import { firstRecordedAt } from './first-recorded-at.ts'
-import { placedCycles } from './placed-cycles.ts'
+import { type PlacedCycle, placedCycles } from './placed-cycles.ts'
+import { printedResult } from './printed-result.ts'
+import { standingReadings, standingValues } from './standing.ts'
 
-/** When a face was polished and matted, and what was read of it before and after. */
+/** What was read of a face that leaves matted, before and after it was matted. */
 export type FinishOrder = {
   /** Its newest matting. */
   readonly mattedAt: string
-  /** The newest polishing before it; null where none was written down. */
-  readonly polishedAt: string | null
-  /** The newest flatness as left, and whether it was read before the face was matted. */
-  readonly flatness: { readonly at: string; readonly isBeforeMatting: boolean } | null
-  /** The newest roughness as left, and whether it was read of the matted face. */
-  readonly finish: { readonly at: string; readonly isAfterMatting: boolean } | null
+  /** The flatness that speaks for the face as left; null where there is none. */
+  readonly flatness: FaceRead | null
+  /** The roughness that speaks for the face as left; null where there is none. */
+  readonly finish: (FaceRead & { readonly text: string }) | null
 }
+
+export type FaceRead = {
+  readonly at: string
+  /** How the face was by the log; null where no cycle came before. */
+  readonly state: FaceState | null
+  /** Read after its newest matting, or at the same instant. */
+  readonly isSinceMatting: boolean
+  /** It was lapped or polished after it was read, and matted then. */
+  readonly isReshapedSince: boolean
+}
+
+export type FinishRecords = Pick<Evidence, 'flatnessReadings' | 'measuredValues' | 'lapCycles'>
 
 /**
  * In which order a face was read and matted: bands are read on a polished face, and some are matted
- * for service afterwards. Null for a face that was not matted. It is derived from when things were
- * first written down, as the tie to lap cycles is.
+ * for service afterwards. Null for a face that does not leave matted: one that was not, or was
+ * lapped or polished since. It is derived from when things were first written down, as the tie to
+ * lap cycles is (D23).
  */
-export function finishOrder(
-  {
-    flatnessReadings,
-    measuredValues,
-    lapCycles,
-  }: Pick<Evidence, 'flatnessReadings' | 'measuredValues' | 'lapCycles'>,
-  componentId: number,
-): FinishOrder | null {
+export function finishOrder(records: FinishRecords, componentId: number): FinishOrder | null {
+  const { flatnessReadings, measuredValues, lapCycles } = records
   const cycles = placedCycles(lapCycles, componentId)
-  const matting = cycles.findLast((one) => one.cycle.purpose === 'matt')
-  if (matting === undefined) return null
-  const mattedAt = matting.lappedAt
-  const polished = cycles.findLast(
-    (one) => one.cycle.purpose === 'polish' && one.lappedAt <= mattedAt,
-  )
+  const last = cycles.at(-1)
+  if (last?.cycle.purpose !== 'matt') return null
   const isMine = (one: { componentId: number | null; condition: string }) =>
     one.componentId === componentId && one.condition === 'as-left'
-  const flat = currentOnly(flatnessReadings).findLast(
-    (one) => isMine(one) && one.flatnessUm !== null,
-  )
-  const rough = currentOnly(measuredValues).findLast(
-    (one) => isMine(one) && one.characteristic === 'roughness',
-  )
-  const flatAt = flat === undefined ? null : firstRecordedAt(flatnessReadings, flat)
-  const roughAt = rough === undefined ? null : firstRecordedAt(measuredValues, rough)
+  const flat = standingReadings(records).filter(isMine)
+  const first = flat.find((one) => one.sees === 'whole-surface') ?? flat.at(-1)
+  const rough = standingValues(measuredValues)
+    .filter((one) => one.characteristic === 'roughness')
+    .find(isMine)
   return {
-    mattedAt,
-    polishedAt: polished?.lappedAt ?? null,
-    flatness: flatAt === null ? null : { at: flatAt, isBeforeMatting: flatAt <= mattedAt },
-    finish: roughAt === null ? null : { at: roughAt, isAfterMatting: roughAt >= mattedAt },
+    mattedAt: last.lappedAt,
+    flatness: first === undefined ? null : faceRead(first, flatnessReadings, lapCycles, cycles),
+    finish:
+      rough === undefined
+        ? null
+        : {
+            ...faceRead(rough, measuredValues, lapCycles, cycles),
+            text: printedResult({ ...rough, value: rough.valueUm }).text,
+          },
+  }
+}
+
+function faceRead<T extends Parameters<typeof faceStateByLog>[0]>(
+  one: T,
+  readings: readonly T[],
+  cycles: Evidence['lapCycles'],
+  placed: readonly PlacedCycle[],
+): FaceRead {
+  const at = firstRecordedAt(readings, one)
+  return {
+    at,
+    state: faceStateByLog(one, { readings, cycles }),
+    isSinceMatting: placed.every(({ lappedAt }) => lappedAt <= at),
+    isReshapedSince: placed.some(({ cycle, lappedAt }) => {
+      return cycle.purpose !== 'matt' && lappedAt > at
+    }),
   }
 }

@@ -14,7 +14,7 @@ export type LappedBetween = {
 
 /**
  * The lap cycles between two readings of one face and order, with what they took off by the heights
- * of the log, else by what was stated.
+ * of the log, else by what was stated. Matting is no lap: it leaves the form as it is.
  * @param first the earlier one
  */
 export function lappedBetween(
@@ -26,7 +26,7 @@ export function lappedBetween(
   const numberOf = (one: FlatnessReading) => cycleBefore(one, { readings, cycles })?.number ?? 0
   const [from, to] = [numberOf(first), numberOf(second)]
   const steps = lapSteps(records, first.componentId).filter(
-    (one) => one.number > from && one.number <= to,
+    (one) => one.number > from && one.number <= to && one.cycle.purpose !== 'matt',
   )
   const stocks = steps.map((one) => one.removedUm).filter((um) => um !== null)
   const isKnown = steps.length > 0 && stocks.length === steps.length

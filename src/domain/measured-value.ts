@@ -1,4 +1,5 @@
 import type { MeasuredCharacteristic } from './characteristic.ts'
+import type { FaceState } from './face-state.ts'
 import type { ReadingCondition } from './flatness.ts'
 import type { InstrumentUse } from './instrument.ts'
 import type { Uncertainty } from './uncertainty.ts'
@@ -42,6 +43,10 @@ export type MeasuredBudgetInput = {
   readonly traceDirection?: TraceDirection | null
   /** Roughness: radius of the stylus; absent in records older than the question. */
   readonly tipRadiusUm?: number | null
+  /** Roughness: over which Ra was taken; absent in records older than the question. */
+  readonly evaluationLengthMm?: number | null
+  /** Roughness: how the face was, as its reader says; absent in records older than the question. */
+  readonly faceState?: FaceState | null
   /** Half width of the temperature's departure from 20 °C. */
   readonly temperatureHalfWidthK: number | null
   /** Standard uncertainty of what the instrument was set on. */
@@ -69,6 +74,7 @@ export const measuredValueBounds = {
   cutOffMm: { min: 0.01, max: 25 },
   /** Usual: 2, 5 and 10 µm (ISO 3274, from memory). */
   tipRadiusUm: { min: 0.1, max: 100 },
+  evaluationLengthMm: { min: 0.02, max: 200 },
   temperatureHalfWidthK: { min: 0, max: 100 },
   settingStandardUncertaintyUm: { min: 0, max: 1000 },
 } as const

@@ -3,6 +3,7 @@ import {
   type MeasuredCharacteristic,
   measuredCharacteristics,
 } from './characteristic.ts'
+import { faceStates } from './face-state.ts'
 import type { Bounds, Fields } from './fields.ts'
 import type { Instrument } from './instrument.ts'
 import { type FigureKind, figureKindOf } from './measured-family.ts'
@@ -94,22 +95,32 @@ function parseBudgetInput(
   characteristic: MeasuredCharacteristic | null,
   instrument: Instrument | undefined,
 ): MeasuredBudgetInput {
-  type NumberName = Exclude<keyof MeasuredBudgetInput, 'traceDirection'>
-  const read = (name: NumberName, isAsked: boolean) =>
-    isAsked ? fields.optionalDecimal(name, measuredValueBounds[name]) : notHere(fields, name)
+  type NumberName = Exclude<keyof MeasuredBudgetInput, 'traceDirection' | 'faceState'>
+  const read = (name: NumberName, isAsked: boolean, bounds: Bounds = measuredValueBounds[name]) =>
+    isAsked ? fields.optionalDecimal(name, bounds) : notHere(fields, name)
   const isOf = (kind: FigureKind) =>
     characteristic === null || figureKindOf[characteristic] === kind
   const isLever = instrument === undefined || instrument.kind === 'lever-indicator'
+  const choose = <T extends string>(name: string, choices: readonly T[]) =>
+    isOf('roughness') ? fields.optionalChoice(name, choices) : notHere(fields, name)
+  const cutOffMm = read('cutOffMm', isOf('roughness'))
   return {
     leverAngleDeg: read('leverAngleDeg', isOf('dial') && isLever),
-    cutOffMm: read('cutOffMm', isOf('roughness')),
-    traceDirection: isOf('roughness')
-      ? fields.optionalChoice('traceDirection', traceDirections)
-      : notHere(fields, 'traceDirection'),
+    cutOffMm,
+    traceDirection: choose('traceDirection', traceDirections),
     tipRadiusUm: read('tipRadiusUm', isOf('roughness')),
+    evaluationLengthMm: read('evaluationLengthMm', isOf('roughness'), lengthBounds(cutOffMm)),
+    faceState: choose('faceState', faceStates),
     temperatureHalfWidthK: read('temperatureHalfWidthK', isOf('height')),
     settingStandardUncertaintyUm: read('settingStandardUncertaintyUm', isOf('height')),
   }
+}
+
+/** A profile shorter than its cut-off has no waves that the cut-off lets through. */
+function lengthBounds(cutOffMm: number | null): Bounds {
+  const { min, max } = measuredValueBounds.evaluationLengthMm
+  // A faulty cut-off is no number.
+  return { min: Math.max(min, Number.isFinite(cutOffMm) ? (cutOffMm ?? min) : min), max }
 }
 
 function notHere(fields: Fields, name: string): null {

@@ -27,6 +27,8 @@ export const measuredValueFields = [
   'cutOffMm',
   'traceDirection',
   'tipRadiusUm',
+  'evaluationLengthMm',
+  'faceState',
   'temperatureHalfWidthK',
   'settingStandardUncertaintyUm',
   'note',

@@ -1,7 +1,7 @@
 import { currentOnly } from './current-only.ts'
-import { cycleBefore } from './cycle-before.ts'
 import type { Evidence } from './evidence.ts'
 import type { FlatnessReading } from './flatness.ts'
+import { lapBefore } from './lap-before.ts'
 import type { MeasuredValue } from './measured-value.ts'
 import type { StaticTest } from './static-test.ts'
 
@@ -9,7 +9,8 @@ import type { StaticTest } from './static-test.ts'
  * The readings that speak for the seal: of each face and condition the newest that no correction
  * replaced. A face lapped and read again speaks by its last reading; the earlier ones stay in
  * the record. A count of lines doesn't see all of a face, so beside a newer one the newest reading
- * of the whole face goes on speaking, until the face is lapped again or read whole again.
+ * of the whole face goes on speaking, until the face is lapped again or read whole again; matting
+ * leaves its form as it is.
  * @param flatnessReadings oldest first
  */
 export function standingReadings({
@@ -20,7 +21,7 @@ export function standingReadings({
   const current = currentOnly(readings)
   const newest = newestOfEach(current, keyOf)
   const whole = newestOfEach(current.filter(seesAll), keyOf)
-  const lapOf = (one: FlatnessReading) => cycleBefore(one, { readings, cycles })?.cycle.id
+  const lapOf = (one: FlatnessReading) => lapBefore(one, { readings, cycles })?.cycle.id
   return current.filter((one) => {
     if (newest.includes(one)) return true
     const last = newest.find((other) => keyOf(other) === keyOf(one))

@@ -40,6 +40,17 @@ describe('the lapping of a face', () => {
     expect(of.steps.map((one) => one.number)).toEqual([1, 2])
   })
 
+  test('counts neither as a relap nor in the mean an order in which it was only matted', () => {
+    const matted = cycle(2, 6, { purpose: 'matt', stockUm: 0.2 })
+    const of = lapping([cycle(1, 5, { stockUm: 10 }), matted], [])
+    expect(of).toMatchObject({ earlierCount: 2, relapCount: 1 })
+    expect(of.meanStock).toEqual({ um: 10, cycleCount: 1 })
+    const polished = cycle(3, 7, { purpose: 'polish', stockUm: 2 })
+    expect(lapping([cycle(1, 5), matted], [polished, { ...matted, id: 4 }])).toMatchObject({
+      relapCount: 2,
+    })
+  })
+
   test('counts neither what was replaced nor the other face', () => {
     const earlier = [cycle(1, 5, { replacedById: 2 }), cycle(2, 6, { componentId: 12 })]
     expect(lapping(earlier, [cycle(3, 7)])).toMatchObject({ earlierCount: 0, relapCount: 1 })

@@ -32,6 +32,15 @@ test('nothing is said of stock where one cycle is silent, or there was none', ()
   expect(between([])).toEqual({ cycleCount: 0, removedUm: null, isNewRing: false })
 })
 
+test('matting is no lap between two readings', () => {
+  const lapCycles = [
+    buildLapCycle({ id: 1, stockUm: 3, ...at(10) }),
+    buildLapCycle({ id: 2, purpose: 'matt', ...at(11) }),
+  ]
+  expect(between(lapCycles)).toEqual({ cycleCount: 1, removedUm: 3, isNewRing: false })
+  expect(between(lapCycles.slice(1))).toMatchObject({ cycleCount: 0, removedUm: null })
+})
+
 test('a ring that was fitted new between them is told', () => {
   expect(between([buildLapCycle({ isNewRing: true, ...at(10) })]).isNewRing).toBe(true)
 })

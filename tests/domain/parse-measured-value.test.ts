@@ -51,6 +51,8 @@ const noBudget = {
   cutOffMm: null,
   traceDirection: null,
   tipRadiusUm: null,
+  evaluationLengthMm: null,
+  faceState: null,
   temperatureHalfWidthK: null,
   settingStandardUncertaintyUm: null,
 }
@@ -184,6 +186,14 @@ describe('what only the reader knows', () => {
     expect(faultsOf(parse(runOut, { traceDirection: 'radial' }))).toEqual([
       'traceDirection not-here',
     ])
+    expect(faultsOf(parse(height, { faceState: 'matted', evaluationLengthMm: 4 }))).toEqual([
+      'evaluationLengthMm not-here',
+      'faceState not-here',
+    ])
+    const told = accepted(
+      parse(finish, { cutOffMm: '0.25', evaluationLengthMm: '1,25', faceState: 'matted' }),
+    ).budgetInput
+    expect(told).toMatchObject({ evaluationLengthMm: 1.25, faceState: 'matted' })
     const tilted = parse(runOut, { instrumentId: lever, leverAngleDeg: 15 })
     expect(accepted(tilted).budgetInput.leverAngleDeg).toBe(15)
     expect(accepted(parse(runOut, { sizeMm: '140' })).sizeMm).toBe(140)
@@ -214,8 +224,21 @@ describe('what only the reader knows', () => {
   test.each([
     ['cutOffMm', '0', 'below'],
     ['cutOffMm', '26', 'above'],
+    ['evaluationLengthMm', '0.01', 'below'],
+    ['evaluationLengthMm', '201', 'above'],
+    ['faceState', 'shiny', 'not-a-choice'],
   ])('keeps to its bounds: %s %s', (name, value, kind) => {
     expect(faultsOf(parse(finish, { [name]: value }))).toEqual([`${name} ${kind}`])
+  })
+
+  test('holds one cut-off at least, where both are told', () => {
+    const lengths = (cutOffMm: string, evaluationLengthMm: string) =>
+      faultsOf(parse(finish, { cutOffMm, evaluationLengthMm }))
+    expect(lengths('0.8', '0.79')).toEqual(['evaluationLengthMm below'])
+    expect(lengths('0.8', '0.8')).toEqual([])
+    expect(lengths('', '0.08')).toEqual([])
+    expect(lengths('0.8', '')).toEqual([])
+    expect(lengths('0.8', '0.01')).toEqual(['evaluationLengthMm below'])
   })
 
   test.each([

@@ -55,6 +55,15 @@ test('a whole face that was lapped and then counted no longer speaks', () => {
   expect(ids(standingReadings({ flatnessReadings: records, lapCycles }))).toEqual([2])
 })
 
+test('a whole face that was only matted before it was counted goes on speaking', () => {
+  const records = [
+    buildFlatnessReading({ id: 1, ...whole, ...at(10) }),
+    buildFlatnessReading({ id: 2, ...at(12) }),
+  ]
+  const matting = buildLapCycle({ id: 1, componentId: 11, purpose: 'matt', ...at(11) })
+  expect(ids(standingReadings({ flatnessReadings: records, lapCycles: [matting] }))).toEqual([1, 2])
+})
+
 test('a newer reading of the whole face overtakes all before it', () => {
   const records = [
     buildFlatnessReading({ id: 1, ...whole, ...at(10) }),

@@ -1,22 +1,26 @@
 import type { FinishOrder } from '../../../src/domain/finish-order.ts'
 import { lappingWords } from './lapping.ts'
 
+type Moment = (at: string) => string
+
 /** In which order a face was read and matted, in sentences; none for one that was not matted. */
-export function finishTexts(
-  order: FinishOrder | undefined,
-  moment: (at: string) => string,
-): readonly string[] {
-  if (order === undefined) return []
+export function finishTexts(order: FinishOrder | undefined, moment: Moment): readonly string[] {
+  return order === undefined ? [] : [flatnessText(order, moment), roughnessText(order, moment)]
+}
+
+function flatnessText({ flatness, mattedAt }: FinishOrder, moment: Moment): string {
   const { finish: w } = lappingWords
-  const { polishedAt, flatness, finish } = order
-  const matted = moment(order.mattedAt)
-  const polished = polishedAt === null ? null : moment(polishedAt)
-  const texts: string[] = []
-  if (flatness === null) texts.push(w.notRead(matted))
-  else if (flatness.isBeforeMatting) texts.push(w.before(polished, moment(flatness.at), matted))
-  else texts.push(w.after(moment(flatness.at), matted))
-  if (finish === null) texts.push(w.noRoughness)
-  else if (finish.isAfterMatting) texts.push(w.roughness(moment(finish.at)))
-  else texts.push(w.roughnessBefore(moment(finish.at)))
-  return texts
+  const matted = moment(mattedAt)
+  if (flatness === null) return w.noFlatness(matted)
+  const read = moment(flatness.at)
+  if (flatness.isSinceMatting) return w.flatnessAfter(read, matted)
+  if (flatness.isReshapedSince) return w.flatnessReshaped(read, matted)
+  return w.flatness[flatness.state ?? 'unknown'](read, matted)
+}
+
+function roughnessText({ finish }: FinishOrder, moment: Moment): string {
+  const { finish: w } = lappingWords
+  if (finish === null) return w.noRoughness
+  const tell = finish.isSinceMatting ? w.roughness : w.roughnessBefore
+  return tell(finish.text, moment(finish.at))
 }

@@ -1,4 +1,5 @@
 import type { NoseStanding } from '../../../src/domain/face-lapping.ts'
+import type { FaceState } from '../../../src/domain/face-state.ts'
 import type { Abrasive, LapPurpose, PlateForm } from '../../../src/domain/lap-cycle.ts'
 
 const times = (count: number, one: string, more: string) => `${count} ${count === 1 ? one : more}`
@@ -25,17 +26,26 @@ export const lappingWords = {
   } satisfies Record<LapPurpose, { label: string; detail: string }>,
   /** In which order a face was read and matted. */
   finish: {
-    before: (polishedAt: string | null, readAt: string, mattedAt: string) =>
-      polishedAt === null
-        ? `Flatness was read before matting (${readAt}); the face was matted afterwards (${mattedAt}).`
-        : `Flatness was read on the polished face (polished ${polishedAt}, read ${readAt}); it was matted afterwards (${mattedAt}).`,
-    after: (readAt: string, mattedAt: string) =>
-      `Flatness was read after the face was matted (matted ${mattedAt}, read ${readAt}): a matt face scatters the light, and bands on it are hard to read.`,
-    notRead: (mattedAt: string) =>
+    flatness: {
+      polished: (readAt: string, mattedAt: string) =>
+        `Flatness was read on the polished face (${readAt}); it was matted afterwards (${mattedAt}).`,
+      lapped: (readAt: string, mattedAt: string) =>
+        `Flatness was read on the lapped face (${readAt}), no polishing is in the log; it was matted afterwards (${mattedAt}).`,
+      matted: (readAt: string, mattedAt: string) =>
+        `Flatness was read on a face that was matted already (${readAt}); it was matted again afterwards (${mattedAt}).`,
+      unknown: (readAt: string, mattedAt: string) =>
+        `Flatness was read (${readAt}) before the face was matted (${mattedAt}).`,
+    } satisfies Record<FaceState | 'unknown', (readAt: string, mattedAt: string) => string>,
+    flatnessAfter: (readAt: string, mattedAt: string) =>
+      `Flatness was read on the matted face (matted ${mattedAt}, read ${readAt}): it scatters the light, and bands on it are hard to read.`,
+    flatnessReshaped: (readAt: string, mattedAt: string) =>
+      `Flatness was read (${readAt}), then the face was lapped or polished again and matted (${mattedAt}): flatness was not read since.`,
+    noFlatness: (mattedAt: string) =>
       `The face was matted (${mattedAt}); its flatness as left was not read.`,
-    roughness: (readAt: string) => `Its finish was read on the matted face (${readAt}).`,
-    roughnessBefore: (readAt: string) =>
-      `Its finish was read before it was matted (${readAt}): it says nothing of the matted face.`,
+    roughness: (ra: string, readAt: string) =>
+      `Finish Ra ${ra} µm was read on the matted face (${readAt}).`,
+    roughnessBefore: (ra: string, readAt: string) =>
+      `Finish Ra ${ra} µm was read before that (${readAt}): it says nothing of the matted face.`,
     noRoughness: 'Its finish was not read since.',
   },
   plateQuestion: 'On which plate?',
