@@ -5,6 +5,7 @@ export interface PhotoCase {
   readonly expect: 'answer' | 'refuse' | 'either'
   readonly why: string
   readonly pvLS: number
+  readonly pvMZ: number
   readonly outerRing: readonly (readonly [number, number])[]
   readonly innerRing: readonly (readonly [number, number])[]
   readonly clicks: {
