@@ -203,6 +203,7 @@ function resultOf(
       radiusRatio: face.radiusRatio,
       level: 4,
       gap: Array.from(gap, (one) => (sign * one) / axisRatio),
+      axisRatio,
     },
     isSignKnown: seenSign !== 0,
     peakToValleyBands: flatness,

@@ -46,6 +46,17 @@ describe('pressTest', () => {
     expect(got.movedBands).toBeCloseTo(-0.2 + 0.1 * mean, 4) // 17 circles, a step squared
   })
 
+  it('counts whole bands as they were seen, also where the gap is that of normal view', () => {
+    const axisRatio = 0.94
+    // As seen: from 0.45 down by 0.3 to 0.15, written as 1.15, 3.15 or -1.85.
+    const normal = (constant: number) => fitted(constant / axisRatio, [4, 1])
+    const before = { ...normal(0.45), axisRatio }
+    for (const constant of [0.15, 1.15, 3.15, -1.85]) {
+      const got = pressTest(before, { ...normal(constant), axisRatio })
+      expect(got).toEqual({ sign: 1, movedBands: expect.closeTo(-0.3 / axisRatio, 10) })
+    }
+  })
+
   it('can not tell below 0.08, above 0.42, or where the wedge was turned', () => {
     const before = fitted(5, [4, 1])
     expect(pressTest(before, fitted(4.93, [4, 1])).sign).toBe(0)
