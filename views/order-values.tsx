@@ -6,6 +6,7 @@ import { VerdictMark } from './components/verdict-mark.tsx'
 import { secondResultText } from './figures/result-text.ts'
 import { minuteText } from './figures/time-text.ts'
 import { uncertainText } from './figures/uncertain-text.ts'
+import { finishDetails } from './finish-details.ts'
 import { Cell, limitLine, RecordedBy, ResultLink, Struck } from './order-record.tsx'
 import { words } from './words/en.ts'
 
@@ -80,7 +81,7 @@ function valueCells(one: JudgedValue, { components, orderNumber }: Props): Child
     ),
     <Result measured={measured} orderNumber={orderNumber} isReplaced={isReplaced} />,
     limitLine(judged),
-    <Read measured={measured} isReplaced={isReplaced} />,
+    <Read one={one} isReplaced={isReplaced} />,
     <RecordedBy record={measured} replacement={replacedBy} />,
   ]
 }
@@ -112,11 +113,16 @@ const Result: FC<{
   )
 }
 
-const Read: FC<{ measured: JudgedValue['measured']; isReplaced: boolean }> = (props) => {
-  const { measured, isReplaced } = props
+const Read: FC<{ one: JudgedValue; isReplaced: boolean }> = ({ one, isReplaced }) => {
+  const { measured, faceByLog } = one
   const typed = measured.readings.map((one) => one.typed).join('; ')
   return (
-    <Cell details={[`${measured.instrument.number} ${measured.instrument.name}`]}>
+    <Cell
+      details={[
+        `${measured.instrument.number} ${measured.instrument.name}`,
+        finishDetails(measured, faceByLog).join(', '),
+      ]}
+    >
       <Struck isReplaced={isReplaced}>
         {words.measuredValues.readAs(typed, words.trade.unit[measured.unit])}
       </Struck>

@@ -1,12 +1,14 @@
 import type { CountedResult } from '../src/domain/counted-results.ts'
 import { cycleBefore } from '../src/domain/cycle-before.ts'
 import type { Evidence } from '../src/domain/evidence.ts'
+import { faceStateByLog } from '../src/domain/face-state-by-log.ts'
 import { figure } from '../src/domain/figure.ts'
 import type { FlatnessReading } from '../src/domain/flatness.ts'
 import type { MeasuredValue } from '../src/domain/measured-value.ts'
 import type { ResultSubject } from '../src/domain/result-subject.ts'
 import type { StaticTest } from '../src/domain/static-test.ts'
 import { numberText } from './figures/number-text.ts'
+import { finishDetails } from './finish-details.ts'
 import { inspectionWords } from './words/en/inspection.ts'
 import { lappingWords } from './words/en/lapping.ts'
 import { tradeWord, tradeWords } from './words/en/trade.ts'
@@ -30,7 +32,9 @@ export function recordDetail(
   }
   const value = evidence.measuredValues.find(isIt)
   if (value === undefined) return ''
-  return withCycle(valueDetail(value), value, evidence.measuredValues, evidence)
+  const of = { readings: evidence.measuredValues, cycles: evidence.lapCycles }
+  const detail = [valueDetail(value), ...finishDetails(value, faceStateByLog(value, of))].join('; ')
+  return withCycle(detail, value, evidence.measuredValues, evidence)
 }
 
 /** The lap cycle after which it was read, where there was one. */

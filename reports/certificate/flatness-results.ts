@@ -8,11 +8,13 @@ import type {
 import { flatnessSees } from '../../src/domain/flatness-sees.ts'
 import { bandPicture } from '../../src/plots/band-picture.ts'
 import { certificateWords } from '../../views/words/en/certificate.ts'
+import { finishTexts } from '../../views/words/en/finish-texts.ts'
 import { flatnessSeesWords } from '../../views/words/en/flatness-sees.ts'
 import { tradeWords } from '../../views/words/en/trade.ts'
-import type { Block, Cell, Line } from '../document.ts'
+import type { Block, Cell, Line, TableBlock } from '../document.ts'
 import { printMaterial } from './item.ts'
 import { limitCell, limitPicture, verdictLine } from './limit-cell.ts'
+import { printMoment } from './print-when.ts'
 
 const { results: words, conditions, item, ...common } = certificateWords
 const picturePx = 66
@@ -27,9 +29,19 @@ export function flatnessBlocks(record: CertificateRecord): readonly Block[] {
         title,
         share: [80, 126, 126, 130][index] ?? 1,
       })),
-      rows: record.faces.map((face) => ({ cells: faceCells(face) })),
+      rows: record.faces.map((face) => withOrder({ cells: faceCells(face) }, face, record)),
     },
   ]
+}
+
+/** Where a face was matted: in which order it was read and matted. */
+function withOrder(
+  row: TableBlock['rows'][number],
+  { kind }: CertifiedFace,
+  { lapping }: CertificateRecord,
+): TableBlock['rows'][number] {
+  const order = lapping.find((one) => one.face === kind)?.finish
+  return order === undefined ? row : { ...row, note: finishTexts(order, printMoment).join(' ') }
 }
 
 function faceCells(face: CertifiedFace): readonly Cell[] {

@@ -1,7 +1,6 @@
 import type { CertificateRecord } from '../../src/domain/certificate.ts'
 import type { CertifiedLapping } from '../../src/domain/certified-lapping.ts'
 import { certificateWords } from '../../views/words/en/certificate.ts'
-import { finishTexts } from '../../views/words/en/finish-texts.ts'
 import { lappingWords } from '../../views/words/en/lapping.ts'
 import type { Block, Cell, TableBlock } from '../document.ts'
 import { printMoment } from './print-when.ts'
@@ -30,8 +29,7 @@ function row(one: CertifiedLapping): TableBlock['rows'][number] {
   const corrected = one.corrections
     .map(({ byName, at, reason }) => lines.corrected(byName, printMoment(at), reason))
     .join(' ')
-  const note = [...finishTexts(one.finish, printMoment), corrected].filter((text) => text !== '')
-  return note.length === 0 ? { cells } : { cells, note: note.join(' ') }
+  return corrected === '' ? { cells } : { cells, note: corrected }
 }
 
 function cellsOf(one: CertifiedLapping): readonly Cell[] {

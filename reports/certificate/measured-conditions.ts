@@ -3,7 +3,10 @@ import type { CertifiedMeasuredValue } from '../../src/domain/certified-measured
 import type { Figure } from '../../src/domain/certified-results.ts'
 import { certificateWords } from '../../views/words/en/certificate.ts'
 import { certificateDecisionWords as decisions } from '../../views/words/en/certificate-decisions.ts'
-import type { Block, Cell, TableBlock } from '../document.ts'
+import { faceStateText } from '../../views/words/en/face-state-text.ts'
+import { finishWords } from '../../views/words/en/finish.ts'
+import { sixteenPercentText } from '../../views/words/en/sixteen-percent-text.ts'
+import type { Block, Cell, Line, TableBlock } from '../document.ts'
 import { placeName } from './decision-names.ts'
 import { printMoment } from './print-when.ts'
 
@@ -43,14 +46,38 @@ function cellsOf(measured: CertifiedMeasuredValue): readonly Cell[] {
         ...(isNewest ? [] : [{ text: words.overtaken, style: 'small' } as const]),
       ],
     },
-    cell(
-      readings.length === 0
-        ? words.readingsNotKept
-        : words.readAs(readings.join('; '), words.lengthUnits[measured.readingUnit]),
-      `${measured.text} ${decisions.units[measured.unit]}`,
-    ),
+    {
+      lines: [
+        {
+          text:
+            readings.length === 0
+              ? words.readingsNotKept
+              : words.readAs(readings.join('; '), words.lengthUnits[measured.readingUnit]),
+        },
+        { text: `${measured.text} ${decisions.units[measured.unit]}` },
+        ...traceLines(measured),
+      ],
+    },
     cell(measured.instrumentNumbers.join(', ')),
     cell(...setUp(measured), words.by(measured.recordedByName)),
+  ]
+}
+
+/** The largest trace, and what the 16 % rule says of them. */
+function traceLines({ traces }: CertifiedMeasuredValue): readonly Line[] {
+  if (traces === undefined) return []
+  const { count, largest, rule } = traces
+  const { ruleLabel, rule: ruleWords } = finishWords
+  return [
+    ...(count === 1 ? [] : [{ text: finishWords.traces(count, largest.text) }]),
+    ...(rule === null
+      ? []
+      : [
+          {
+            text: `${ruleLabel}: ${sixteenPercentText(rule, count)} (${ruleWords.source})`,
+            style: 'small',
+          } as const,
+        ]),
   ]
 }
 
@@ -59,12 +86,17 @@ function setUp(measured: CertifiedMeasuredValue): readonly string[] {
   const said = (figure: Figure | null, word: (text: string) => string) =>
     figure === null ? [] : [word(figure.text)]
   const isFinish = measured.characteristic === 'roughness'
+  const state = faceStateText(measured.faceState ?? null, measured.faceByLog ?? null)
+  const isStateMissed = isFinish && measured.condition === 'as-left' && state === ''
   return [
     ...(isFinish && measured.cutOffMm === null ? [words.cutOffUnknown] : []),
     ...said(measured.cutOffMm, words.cutOff),
     ...(isFinish && measured.traceDirection == null ? [words.traceUnknown] : []),
     ...(measured.traceDirection == null ? [] : [words.traces[measured.traceDirection]]),
+    ...said(measured.evaluationLengthMm ?? null, finishWords.evaluation),
     ...said(measured.tipRadiusUm ?? null, words.tip),
+    ...(state === '' ? [] : [state]),
+    ...(isStateMissed ? [finishWords.stateUnknown] : []),
     ...said(measured.leverAngleDeg, words.lever),
     ...said(measured.temperatureHalfWidthK, words.warmth),
     ...said(measured.settingStandardUncertaintyUm, words.setting),

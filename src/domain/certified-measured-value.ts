@@ -1,5 +1,7 @@
+import type { SixteenPercentRule } from '../science/acceptance/sixteen-percent-rule.ts'
 import type { CertifiedJudgement, Figure } from './certified-results.ts'
 import type { MeasuredCharacteristic } from './characteristic.ts'
+import type { FaceState } from './face-state.ts'
 import type { ReadingCondition } from './flatness.ts'
 import type { LengthUnit, TraceDirection } from './measured-value.ts'
 import type { PrintedUnitId } from './printed-unit.ts'
@@ -31,6 +33,16 @@ export type CertifiedMeasuredValue = CertifiedJudgement & {
   /** Absent in records older than the question. */
   readonly traceDirection?: TraceDirection | null
   readonly tipRadiusUm?: Figure | null
+  readonly evaluationLengthMm?: Figure | null
+  /** How the face was when its finish was read: as stated, and by the lapping log. */
+  readonly faceState?: FaceState | null
+  readonly faceByLog?: FaceState | null
+  /** Of a finish: its single traces; the rule is null without an upper limit. */
+  readonly traces?: {
+    readonly count: number
+    readonly largest: Figure
+    readonly rule: SixteenPercentRule | null
+  }
   readonly temperatureHalfWidthK: Figure | null
   readonly settingStandardUncertaintyUm: Figure | null
   readonly note: string

@@ -2,7 +2,8 @@ import { certifiedJudgement } from './certified-judgement.ts'
 import type { CertifiedMeasuredValue } from './certified-measured-value.ts'
 import { measuredCharacteristics } from './characteristic.ts'
 import type { Evidence } from './evidence.ts'
-import { optionalFigure } from './figure.ts'
+import { figure, optionalFigure } from './figure.ts'
+import { finishTraces } from './finish-traces.ts'
 import { type JudgedValue, judgedValues } from './judged-evidence.ts'
 import { printedResult } from './printed-result.ts'
 import { printedUnit } from './printed-unit.ts'
@@ -20,7 +21,7 @@ export function certifiedMeasuredValues(evidence: Evidence): readonly CertifiedM
 }
 
 function certifiedValue(
-  { measured, judged }: JudgedValue,
+  { measured, judged, faceByLog }: JudgedValue,
   evidence: Evidence,
   isNewest: boolean,
 ): CertifiedMeasuredValue {
@@ -30,6 +31,7 @@ function certifiedValue(
     optionalFigure(stored === null ? null : stored / storedPerPrinted, rounding)
   const { components } = evidence.seal
   const { value, text } = printedResult({ characteristic, value: valueUm, uncertainty })
+  const traces = finishTraces(measured, judged.upper)
   return {
     ...certifiedJudgement(judged),
     characteristic,
@@ -43,6 +45,16 @@ function certifiedValue(
     lower: bound(judged.lower),
     upper: bound(judged.upper),
     ...setUpOf(measured),
+    ...(traces === null
+      ? {}
+      : {
+          faceByLog,
+          traces: {
+            count: traces.count,
+            largest: figure(traces.largestUm / storedPerPrinted, rounding),
+            rule: traces.rule,
+          },
+        }),
     note: measured.note,
     method: measured.method,
     instrumentNumbers: [measured.instrument.number],
@@ -62,6 +74,8 @@ function setUpOf({ readings, unit, sizeMm, budgetInput }: JudgedValue['measured'
     cutOffMm: stated(budgetInput.cutOffMm),
     traceDirection: budgetInput.traceDirection ?? null,
     tipRadiusUm: stated(budgetInput.tipRadiusUm ?? null),
+    evaluationLengthMm: stated(budgetInput.evaluationLengthMm ?? null),
+    faceState: budgetInput.faceState ?? null,
     temperatureHalfWidthK: stated(budgetInput.temperatureHalfWidthK),
     settingStandardUncertaintyUm: stated(budgetInput.settingStandardUncertaintyUm),
   }

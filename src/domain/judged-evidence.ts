@@ -1,5 +1,6 @@
 import { cycleBefore } from './cycle-before.ts'
 import type { Evidence } from './evidence.ts'
+import { type FaceState, stateAfter } from './face-state.ts'
 import type { FlatnessReading } from './flatness.ts'
 import { judgeFlatness } from './judge-flatness.ts'
 import { judgeMeasuredValue } from './judge-measured-value.ts'
@@ -30,6 +31,8 @@ export type JudgedValue = {
   readonly replacedBy: MeasuredValue | null
   /** As of a reading; null for what belongs to the machine. */
   readonly afterCycle: number | null
+  /** How that cycle left the face. */
+  readonly faceByLog: FaceState | null
 }
 
 /** Every reading of an order beside its verdict, replaced ones too, oldest first. */
@@ -56,12 +59,16 @@ export function judgedTests(evidence: Evidence): readonly JudgedTest[] {
 /** Every value read with an instrument beside its verdict, replaced ones too, oldest first. */
 export function judgedValues(evidence: Evidence): readonly JudgedValue[] {
   const { measuredValues, lapCycles: cycles } = evidence
-  return measuredValues.map((measured) => ({
-    measured,
-    judged: judgeMeasuredValue(measured, evidence),
-    replacedBy: replacing(measuredValues, measured),
-    afterCycle: cycleBefore(measured, { readings: measuredValues, cycles })?.number ?? null,
-  }))
+  return measuredValues.map((measured) => {
+    const before = cycleBefore(measured, { readings: measuredValues, cycles })
+    return {
+      measured,
+      judged: judgeMeasuredValue(measured, evidence),
+      replacedBy: replacing(measuredValues, measured),
+      afterCycle: before?.number ?? null,
+      faceByLog: before === null ? null : stateAfter[before.cycle.purpose],
+    }
+  })
 }
 
 function replacing<T extends { readonly id: number; readonly replacedById: number | null }>(

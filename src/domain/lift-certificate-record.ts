@@ -59,6 +59,8 @@ const unstatedSetUp = {
   cutOffMm: null,
   traceDirection: null,
   tipRadiusUm: null,
+  evaluationLengthMm: null,
+  faceState: null,
   temperatureHalfWidthK: null,
   settingStandardUncertaintyUm: null,
   note: '',

@@ -5,6 +5,7 @@ import { JudgedBar } from '../recording/judged-bar.tsx'
 import { uncertaintyPairs } from '../recording/uncertainty-pairs.ts'
 import { words } from '../words/en.ts'
 import type { MeasuredAnswer } from './answer.tsx'
+import { finishPairs } from './finish-pairs.ts'
 
 /** The value on its limit, where the limit comes from, and what stands behind the ±. */
 export const MeasuredAnswerMore: FC<{ answer: MeasuredAnswer; isSwap?: boolean }> = (props) => {
@@ -21,6 +22,7 @@ export const MeasuredAnswerMore: FC<{ answer: MeasuredAnswer; isSwap?: boolean }
         layout="rows"
         pairs={[
           ...(readCount === 1 ? [] : [{ label: w.meanLabel, value: w.meanOf(readCount) }]),
+          ...finishPairs(outcome),
           ...uncertaintyPairs(uncertainty),
         ]}
       />

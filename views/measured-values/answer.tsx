@@ -1,6 +1,8 @@
 import type { FC } from 'hono/jsx'
 import type { MeasuredCharacteristic } from '../../src/domain/characteristic.ts'
+import type { FaceState } from '../../src/domain/face-state.ts'
 import type { Fault } from '../../src/domain/fault.ts'
+import type { FinishTraces } from '../../src/domain/finish-traces.ts'
 import type { InstrumentUse } from '../../src/domain/instrument.ts'
 import type { Judged } from '../../src/domain/judged.ts'
 import type { Uncertainty } from '../../src/domain/uncertainty.ts'
@@ -29,6 +31,14 @@ export type MeasuredFiguresShown = {
   readonly readCount: number
   /** Null while no face is chosen: its material decides which limit holds. */
   readonly judged: Judged | null
+  /** Of a finish. */
+  readonly traces: FinishTraces | null
+  /** Of a finish as left: how the face is by the lapping log, and as it is said to be. */
+  readonly face: {
+    readonly byLog: FaceState
+    readonly at: string
+    readonly stated: FaceState | null
+  } | null
 }
 
 /** The figure and its verdict, drawn anew by the server whenever something changes. */

@@ -13,6 +13,8 @@ export const measuredValueNames = [
   'cutOffMm',
   'traceDirection',
   'tipRadiusUm',
+  'evaluationLengthMm',
+  'faceState',
   'temperatureHalfWidthK',
   'settingStandardUncertaintyUm',
   'note',

@@ -1,5 +1,6 @@
 import type { FC } from 'hono/jsx'
 import { confirmField } from '../../src/domain/confirmed.ts'
+import { faceStates } from '../../src/domain/face-state.ts'
 import { fittingKinds, type MeasuredFamily } from '../../src/domain/measured-family.ts'
 import { traceDirections } from '../../src/domain/measured-value.ts'
 import { SelectField } from '../components/select-field.tsx'
@@ -37,23 +38,38 @@ export const MeasuredMoreFields: FC<{
           />
         ))}
       </div>
-      {family === 'roughness' ? (
-        <SelectField
-          {...typedProps(typed, 'traceDirection')}
-          label={w.trace}
-          hint={w.traceHint}
-          emptyLabel={w.traceNotSaid}
-          options={traceDirections.map((value) => ({ value, label: w.traces[value] }))}
-        />
-      ) : null}
+      {family === 'roughness' ? <FinishSelects typed={typed} /> : null}
       <ConfirmBeyond faults={typed.faults} typed={typed.values[confirmField]} />
       <TextAreaField {...typedProps(typed, 'note')} label={w.note} rows={2} />
     </section>
   )
 }
 
+/** Ra depends on both. */
+const FinishSelects: FC<{ typed: Typed }> = ({ typed }) => {
+  const { measuredValues: w, finish } = words
+  return (
+    <div class="field-pair">
+      <SelectField
+        {...typedProps(typed, 'traceDirection')}
+        label={w.trace}
+        hint={w.traceHint}
+        emptyLabel={w.traceNotSaid}
+        options={traceDirections.map((value) => ({ value, label: w.traces[value] }))}
+      />
+      <SelectField
+        {...typedProps(typed, 'faceState')}
+        label={finish.state}
+        hint={finish.stateHint}
+        emptyLabel={finish.stateNotSaid}
+        options={faceStates.map((value) => ({ value, label: finish.states[value] }))}
+      />
+    </div>
+  )
+}
+
 const budgetNames = {
-  roughness: ['cutOffMm', 'tipRadiusUm'],
+  roughness: ['cutOffMm', 'evaluationLengthMm', 'tipRadiusUm'],
   height: ['settingStandardUncertaintyUm', 'temperatureHalfWidthK', 'leverAngleDeg'],
   dial: ['leverAngleDeg'],
 } as const satisfies Readonly<Record<MeasuredFamily, readonly string[]>>

@@ -38,9 +38,9 @@ export const ReadingQuestion: FC<{ number: number; family: MeasuredFamily; typed
         />
       ) : null}
       <details class="fold" open={isReadAgain}>
-        <summary>{w.againTitle}</summary>
+        <summary>{family === 'roughness' ? w.traceAgainTitle : w.againTitle}</summary>
         <div class="fold-body">
-          <p class="field-hint">{w.againHint}</p>
+          <p class="field-hint">{family === 'roughness' ? w.traceAgainHint : w.againHint}</p>
           <div class="field-pair">
             {again.map((_, index) => (
               <ReadingField typed={typed} index={index + 1} />

@@ -8,6 +8,7 @@ import { customersWords } from './en/customers.ts'
 import { decisionWords } from './en/decision.ts'
 import { exceptionsWords } from './en/exceptions.ts'
 import { facePhotoWords } from './en/face-photo.ts'
+import { finishWords } from './en/finish.ts'
 import { flatnessWords } from './en/flatness.ts'
 import { flatnessGuideWords } from './en/flatness-guide.ts'
 import { flatnessSeesWords } from './en/flatness-sees.ts'
@@ -45,6 +46,7 @@ export const words = {
   customers: customersWords,
   exceptions: exceptionsWords,
   facePhoto: facePhotoWords,
+  finish: finishWords,
   flatness: flatnessWords,
   flatnessGuide: flatnessGuideWords,
   flatnessSees: flatnessSeesWords,

@@ -1,4 +1,5 @@
 import { measuredCharacteristics } from '../../domain/characteristic.ts'
+import { faceStates } from '../../domain/face-state.ts'
 import { bandPatterns, flatnessBounds, readingConditions } from '../../domain/flatness.ts'
 import {
   abrasives,
@@ -211,6 +212,8 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
       cutOffMm: num(measuredValueBounds.cutOffMm),
       traceDirection: oneOf(traceDirections),
       tipRadiusUm: num(measuredValueBounds.tipRadiusUm),
+      evaluationLengthMm: num(measuredValueBounds.evaluationLengthMm),
+      faceState: oneOf(faceStates),
       temperatureHalfWidthK: num(measuredValueBounds.temperatureHalfWidthK),
       settingStandardUncertaintyUm: num(measuredValueBounds.settingStandardUncertaintyUm),
       note: text,

@@ -1,15 +1,21 @@
-import type { MeasuredAnswer } from '../../../views/measured-values/answer.tsx'
+import type {
+  MeasuredAnswer,
+  MeasuredFiguresShown,
+} from '../../../views/measured-values/answer.tsx'
 import { canBeChosen } from '../../domain/can-be-chosen.ts'
 import { measuredCharacteristics } from '../../domain/characteristic.ts'
 import { computeMeasuredValue } from '../../domain/compute-measured-value.ts'
 import { isConfirmed } from '../../domain/confirmed.ts'
 import { expansionOf } from '../../domain/expansion-of.ts'
+import { faceStates, stateAfter } from '../../domain/face-state.ts'
 import { type Input, openFields } from '../../domain/fields.ts'
+import { finishTraces } from '../../domain/finish-traces.ts'
 import type { Instrument } from '../../domain/instrument.ts'
 import { judgeMeasuredValue } from '../../domain/judge-measured-value.ts'
 import { measuredAccuracy } from '../../domain/measured-accuracy.ts'
 import { familyOf, fittingKinds } from '../../domain/measured-family.ts'
 import { isOfFace, parseMeasuredFigures } from '../../domain/parse-measured-figures.ts'
+import { placedCycles } from '../../domain/placed-cycles.ts'
 import { useOf } from '../../domain/use-of.ts'
 import { typedText } from '../typed-text.ts'
 import type { MeasuredDesk } from './desk.ts'
@@ -50,15 +56,34 @@ function outcomeOf(
     { ...figures, expansionPerK: expansionOf(desk.components, componentId) },
     measuredAccuracy(instrument, desk.today, figures),
   )
+  const judged = isFaceMissing
+    ? null
+    : judgeMeasuredValue({ ...figures, ...computed, componentId }, desk)
   return {
     kind: 'figures',
     characteristic,
     valueUm: computed.valueUm,
     uncertainty: computed.uncertainty,
     readCount: figures.readings.length,
-    judged: isFaceMissing
-      ? null
-      : judgeMeasuredValue({ ...figures, ...computed, componentId }, desk),
+    judged,
+    traces: finishTraces(figures, judged?.upper ?? null),
+    face: characteristic === 'roughness' ? faceOf(input, desk, componentId) : null,
+  }
+}
+
+/** How the face is by the log, and as it is said to be; a correction is of an earlier time. */
+function faceOf(
+  input: Input,
+  { lapCycles }: MeasuredDesk,
+  componentId: number | null,
+): MeasuredFiguresShown['face'] {
+  const isNow = typedText(input.condition) === 'as-left' && typedText(input.replacesId) === ''
+  const last = placedCycles(lapCycles, componentId ?? 0).at(-1)
+  if (!isNow || last === undefined) return null
+  return {
+    byLog: stateAfter[last.cycle.purpose],
+    at: last.lappedAt,
+    stated: faceStates.find((one) => one === input.faceState) ?? null,
   }
 }
 

@@ -1,11 +1,13 @@
 import type { AgreedRule } from '../../domain/agreed-rule.ts'
 import type { Instrument } from '../../domain/instrument.ts'
+import type { LapCycle } from '../../domain/lap-cycle.ts'
 import type { LimitSet } from '../../domain/limit-set.ts'
 import { type Component, faceKinds, type Seal } from '../../domain/seal.ts'
 import type { UseException } from '../../domain/use-exception.ts'
 import type { WorkOrder } from '../../domain/work-order.ts'
 import { agreedRuleOf } from '../../store/agreed-rule-of.ts'
 import { listInstruments } from '../../store/list-instruments.ts'
+import { listLapCycles } from '../../store/list-lap-cycles.ts'
 import { listUseExceptions } from '../../store/list-use-exceptions.ts'
 import { requireLimitSet } from '../../store/require-limit-set.ts'
 import { requireSeal } from '../../store/require-seal.ts'
@@ -26,6 +28,8 @@ export type MeasuredDesk = {
   readonly instruments: readonly Instrument[]
   /** Asked for and answered: by which an instrument may be used in spite of a fault. */
   readonly exceptions: readonly UseException[]
+  /** Of the order: they say how a face is. */
+  readonly lapCycles: readonly LapCycle[]
   readonly today: string
 }
 
@@ -43,6 +47,7 @@ export function openMeasuredDesk(c: AppContext): MeasuredDesk {
     limitSet: requireLimitSet(store, order.limitSetId),
     instruments: listInstruments(store),
     exceptions: listUseExceptions(store, order.id),
+    lapCycles: listLapCycles(store, order.id),
     today: now().toISOString().slice(0, 10),
   }
 }

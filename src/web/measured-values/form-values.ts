@@ -59,6 +59,8 @@ export function valuesOfRecord(measured: MeasuredValue): MeasuredFormValues {
     cutOffMm: text(budgetInput.cutOffMm),
     traceDirection: budgetInput.traceDirection ?? '',
     tipRadiusUm: text(budgetInput.tipRadiusUm),
+    evaluationLengthMm: text(budgetInput.evaluationLengthMm),
+    faceState: budgetInput.faceState ?? '',
     temperatureHalfWidthK: text(budgetInput.temperatureHalfWidthK),
     settingStandardUncertaintyUm: text(budgetInput.settingStandardUncertaintyUm),
     note: measured.note,

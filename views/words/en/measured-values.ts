@@ -55,6 +55,9 @@ export const measuredValuesWords = {
   againTitle: 'Read it again',
   againHint:
     'The result is the mean of all readings, and their scatter goes into the uncertainty. Lift off and set up anew each time.',
+  traceAgainTitle: 'More traces',
+  traceAgainHint:
+    'Each at another place of the face, in the order in which they were traced, the first where it looks roughest. The result is their mean; their scatter goes into the uncertainty, and the largest is told beside it.',
   moreTitle: 'How it was read',
   instrument: 'Instrument',
   budget: {
@@ -66,6 +69,11 @@ export const measuredValuesWords = {
     cutOffMm: {
       label: 'Cut-off',
       hint: '0.25 mm for Ra up to 0.1 µm and 0.8 mm above it are usual (ISO 4288, from memory); a narrow face may allow only 0.08 mm.',
+      unit: 'mm',
+    },
+    evaluationLengthMm: {
+      label: 'Evaluation length',
+      hint: 'Over which Ra was taken: five cut-offs are usual (ISO 4288, from memory). Empty: not recorded.',
       unit: 'mm',
     },
     tipRadiusUm: {
@@ -133,6 +141,7 @@ export const measuredValuesWords = {
     'value empty': 'Enter the reading.',
     'readings empty': 'Enter the reading.',
     'unit empty': 'Choose what the instrument reads in.',
+    'evaluationLengthMm below': 'Enter a length from the cut-off up; five cut-offs are usual.',
     'leverAngleDeg not-here':
       'Only a lever indicator that reads a movement has an angle. Leave this empty.',
     'settingStandardUncertaintyUm not-here':
