@@ -74,7 +74,6 @@ const FaceMap: FC<{ map: LineMap; title: string }> = ({ map, title }) => (
 function faceLine(face: CertifiedFace): Line {
   const { asFound, asLeft } = face
   const upper = asLeft?.limit?.upper ?? null
-  const limit = upper === null ? '' : `, ${w.limit(`${upper.text} ${trade.unit.um}`)}`
   return {
     title: `${trade.faceKind[face.kind]}, ${w.flatness}`,
     verdict: asLeft?.verdict ?? 'missing',
@@ -82,7 +81,8 @@ function faceLine(face: CertifiedFace): Line {
     map: mapOf(face),
     details: [
       `${trade.condition['as-found']}: ${flatnessText(asFound)}`,
-      `${trade.condition['as-left']}: ${flatnessText(asLeft)}${limit}`,
+      `${trade.condition['as-left']}: ${flatnessText(asLeft)}`,
+      ...(upper === null ? [] : [w.limit(`${upper.text} ${trade.unit.um}`)]),
     ],
   }
 }

@@ -42,9 +42,31 @@ export function gridOverlay(grid: GridOverlay): Drawing {
   const strokePx = Math.max(1, reachPx / 500)
   const lines = Array.from({ length: Math.max(0, last - first + 1) }, (_, k) => {
     const across = offsetPx + (first + k) * spacingPx
-    // As far as a circle around the picture: the frame cuts off what lies outside.
-    const half = Math.sqrt(Math.max(1, reachPx ** 2 - across ** 2))
-    return outlinePath([at(-half, across), at(half, across)], false)
+    return clipped(at(-reachPx, across), at(reachPx, across), grid)
   })
-  return { widthPx, heightPx, shapes: lines.flatMap((d) => doubledLine(d, strokePx)) }
+  return {
+    widthPx,
+    heightPx,
+    shapes: lines.flatMap((d) => (d === '' ? [] : doubledLine(d, strokePx))),
+  }
+}
+
+/** The piece of a line that lies in the picture; '' where none does. */
+function clipped(from: PointPx, to: PointPx, { widthPx, heightPx }: GridOverlay): string {
+  const [dx, dy] = [to.x - from.x, to.y - from.y]
+  const sides = [
+    { toward: dx, room: widthPx - from.x },
+    { toward: -dx, room: from.x },
+    { toward: dy, room: heightPx - from.y },
+    { toward: -dy, room: from.y },
+  ]
+  let [start, end] = [0, 1]
+  for (const { toward, room } of sides) {
+    if (toward === 0 && room < 0) return ''
+    if (toward > 0) end = Math.min(end, room / toward)
+    if (toward < 0) start = Math.max(start, room / toward)
+  }
+  if (!(start < end)) return ''
+  const on = (share: number) => ({ x: from.x + share * dx, y: from.y + share * dy })
+  return outlinePath([on(start), on(end)], false)
 }

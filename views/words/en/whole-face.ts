@@ -96,7 +96,7 @@ export const wholeFaceWords = {
   doubtful: 'A place with a question mark does not follow the surface.',
   residualTitle: 'What the surface leaves unexplained',
   residualText:
-    'By rings and sectors, as the face lies in the photograph: how far the light differs from that of the fitted bands, in percent of their swing.',
+    'By rings and sectors, as the face lies in the photograph: the larger a block, the more the light differs from that of the fitted bands, in percent of their swing.',
   residualAlternative: (share: string, least: string) =>
     `Map of the residuals: ${share} % of what was seen differs by ${least} % of the swing or more.`,
   residualKey: {
