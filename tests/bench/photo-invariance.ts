@@ -6,6 +6,7 @@ import type { PhotoCase } from './tools/photo-case.ts'
 import { photoVariants } from './tools/photo-variants.ts'
 import { pressPair } from './tools/press-pairs.ts'
 import { publicPhotos } from './tools/public-photos.ts'
+import { rolledPhoto } from './tools/rolled-photo.ts'
 
 type Read = typeof import('../../src/workers/read-photo-bytes.ts')
 type Figures = typeof import('../../src/science/surface/surface-figures.ts')
@@ -14,8 +15,8 @@ type Press = typeof import('../../src/science/surface/press-test.ts')
 
 /** Seeds that no limit of the method was chosen on. */
 const firstSeed = 95_000
-const ownCount = 16
-const pairCount = 18
+const ownCount = 8
+const pairCount = 10
 const size = { ringCount: 17, angleCount: 180 } as const
 
 async function read(
@@ -33,10 +34,8 @@ const none = (): Tally => ({ within: 0, answered: 0, asked: 0, shares: [] })
 async function run(): Promise<Measured> {
   const { surfaceFigures } = await importBuilt<Figures>('src/science/surface/surface-figures.ts')
   const { surfaceMap } = await importBuilt<Maps>('src/science/surface/surface-map.ts')
-  const cases = [
-    ...publicPhotos().filter((one) => one.category === 'core'),
-    ...ownPhotos('core', firstSeed, ownCount),
-  ]
+  const own = ownPhotos('core', firstSeed, ownCount)
+  const cases = [...publicPhotos().filter((one) => one.category === 'core'), ...own]
   const tallies = new Map<string, Tally>()
   const zoneErrors: number[] = []
   let zonesCovered = 0
@@ -48,7 +47,9 @@ async function run(): Promise<Measured> {
     const error = Math.abs(zone - one.pvMZ)
     zoneErrors.push(error)
     if (error <= expanded) zonesCovered++
-    for (const variant of await photoVariants(one, index + 1)) {
+    const at = own.indexOf(one)
+    const rolled = at < 0 ? [] : [await rolledPhoto(firstSeed + at)]
+    for (const variant of [...(await photoVariants(one, index + 1)), ...rolled]) {
       const tally = tallies.get(variant.of) ?? none()
       tallies.set(variant.of, tally)
       tally.asked++

@@ -64,6 +64,22 @@ function answeredRows(category: 'core' | 'hard', all: readonly PhotoOutcome[]): 
       0.12,
     ),
     worst,
+    ...foundRows(all),
+  ]
+}
+
+/** The same pictures without a click: only those whose edges were found can be answered. */
+function foundRows(all: readonly PhotoOutcome[]): Row[] {
+  const found = all.flatMap(({ byFound, of }) => (byFound === null ? [] : [{ ...byFound, of }]))
+  const within = found.filter(({ error, of }) => Math.abs(error) <= Math.max(0.1, 0.05 * of.pvLS))
+  const covered = found.filter(({ error, expanded }) => Math.abs(error) <= expanded)
+  const sizes = found.map(({ error }) => Math.abs(error))
+  return [
+    row('by found edges: answered', percent(found.length, all.length)),
+    row('by found edges: within max(0.1, 5 %)', percent(within.length, found.length)),
+    row('by found edges: U covers', percent(covered.length, found.length)),
+    row('by found edges: median error', quantile(sizes, 0.5).toFixed(3)),
+    row('by found edges: worst error', Math.max(0, ...sizes).toFixed(3)),
   ]
 }
 

@@ -1,9 +1,10 @@
 import { fitEllipse } from '../../../src/science/photo/fit-ellipse.ts'
+import type { PhotoReading } from '../../../src/science/photo/photo-reading.ts'
 import { importBuilt } from './import-built.ts'
 import type { PhotoCase } from './photo-case.ts'
+import { readPhotoCase } from './read-photo-case.ts'
 
 type Decode = typeof import('../../../src/workers/decode-photo.ts')
-type Read = typeof import('../../../src/science/photo/read-scaled-photo.ts')
 type Find = typeof import('../../../src/science/photo/find-edges.ts')
 type Ellipse = import('../../../src/science/photo/ellipse.ts').Ellipse
 
@@ -15,6 +16,8 @@ export interface PhotoOutcome {
   /** Read less true flatness, and expanded uncertainty, bands; NaN when not answered. */
   readonly error: number
   readonly expanded: number
+  /** The same picture read by the edges that the program found, not by the clicks. */
+  readonly byFound: { readonly error: number; readonly expanded: number } | null
   readonly isStepSeen: boolean
   readonly ms: number
   /** Largest error of a found edge, middle or mean radius, in outer radii; null: not found. */
@@ -31,20 +34,6 @@ function edgeError(found: Ellipse, ring: PhotoCase['outerRing'], radius: number)
   return Math.max(off, Math.abs(meanRadius(found) - meanRadius(truth))) / radius
 }
 
-/** Reads a picture as the app does: decoded for the size of the face, by the edges as set. */
-async function readOne(one: PhotoCase) {
-  const { decodePhoto } = await importBuilt<Decode>('src/workers/decode-photo.ts')
-  const { readScaledPhoto } = await importBuilt<Read>('src/science/photo/read-scaled-photo.ts')
-  const bytes = await one.jpeg()
-  const xs = one.clicks.outer.map(([x]) => x)
-  const radius = (Math.max(...xs) - Math.min(...xs)) / 2
-  const startedAt = performance.now()
-  const decoded = await decodePhoto(bytes, 600 / radius)
-  if ('fault' in decoded) throw new Error(`${one.id}: ${decoded.fault}`)
-  const answer = readScaledPhoto(decoded.picture, decoded.scale, one.clicks)
-  return { answer, ms: performance.now() - startedAt, bytes }
-}
-
 async function findOne(one: PhotoCase, bytes: Uint8Array) {
   const { decodePhoto } = await importBuilt<Decode>('src/workers/decode-photo.ts')
   const { findEdges } = await importBuilt<Find>('src/science/photo/find-edges.ts')
@@ -53,21 +42,29 @@ async function findOne(one: PhotoCase, bytes: Uint8Array) {
   const startedAt = performance.now()
   const found = findEdges(decoded.picture)
   const edgeMs = performance.now() - startedAt
-  if (found === null) return { edgeError: null, edgeMs }
+  if (found === null) return { edgeError: null, edgeMs, byFound: null }
   const truth = fitEllipse(one.outerRing)
   const radius = truth === null ? Number.NaN : meanRadius(truth)
   const errors = [
     edgeError(found.outer, one.outerRing, radius),
     edgeError(found.inner, one.innerRing, radius),
   ]
-  return { edgeError: Math.max(...errors), edgeMs }
+  const isAsked = one.category === 'core'
+  const answer = isAsked ? (await readPhotoCase(one, found)).answer : null
+  const byFound = answer?.kind === 'read' ? figuresOf(one, answer) : null
+  return { edgeError: Math.max(...errors), edgeMs, byFound }
 }
+
+const figuresOf = (one: PhotoCase, answer: PhotoReading) => ({
+  error: answer.peakToValleyBands - one.pvLS,
+  expanded: 2 * answer.standardUncertaintyBands,
+})
 
 /** Reads one picture and compares; an exception is kept as what it is, never as a refusal. */
 export async function photoOutcome(one: PhotoCase): Promise<PhotoOutcome> {
   const nothing = { error: Number.NaN, expanded: Number.NaN, isStepSeen: false }
   try {
-    const { answer, ms, bytes } = await readOne(one)
+    const { answer, ms, bytes } = await readPhotoCase(one)
     const edges = await findOne(one, bytes)
     if (answer.kind === 'refused') {
       return { of: one, kind: 'refused', reason: answer.reason, ...nothing, ms, ...edges }
@@ -76,14 +73,14 @@ export async function photoOutcome(one: PhotoCase): Promise<PhotoOutcome> {
       of: one,
       kind: 'answered',
       reason: '',
-      error: answer.peakToValleyBands - one.pvLS,
-      expanded: 2 * answer.standardUncertaintyBands,
+      ...figuresOf(one, answer),
       isStepSeen: answer.cautions.includes('local-defect-or-step'),
       ms,
       ...edges,
     }
   } catch (error) {
     const reason = String(error)
-    return { of: one, kind: 'failed', reason, ...nothing, ms: 0, edgeError: null, edgeMs: 0 }
+    const noEdges = { edgeError: null, edgeMs: 0, byFound: null }
+    return { of: one, kind: 'failed', reason, ...nothing, ms: 0, ...noEdges }
   }
 }

@@ -6,7 +6,7 @@ type Clicks = { readonly outer: readonly Place[]; readonly inner: readonly Place
 
 /** The same face seen otherwise: its figures must not mind. */
 export interface PhotoVariant {
-  readonly of: 'turned' | 'mirrored' | 'clicked again'
+  readonly of: 'turned' | 'mirrored' | 'clicked again' | 'camera rolled'
   readonly jpeg: Uint8Array
   readonly clicks: Clicks
 }
