@@ -91,7 +91,13 @@ describe.each(['tamsin', 'ingrid', 'marit', 'cora', ''])('the pages of "%s"', (w
 
 test('every page that the route table serves is among them', () => {
   // These answer with a redirect or a document, and have no page of their own.
-  const pageless = ['home', 'findWorkOrder', 'downloadCertificate', 'showInstrumentFile']
+  const pageless = [
+    'home',
+    'findWorkOrder',
+    'downloadCertificate',
+    'showInstrumentFile',
+    'showFacePicture',
+  ]
   const paths = Object.values(pages).flatMap((list) => list.map((one) => one.path.split('?')[0]!))
   const missing = Object.entries(routes as Readonly<Record<string, Route>>)
     .filter(

@@ -42,6 +42,14 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
   const seal = ask(
     `SELECT seal_id FROM work_order WHERE customer_id = 1 AND stage = 'dispatched' ORDER BY id DESC`,
   )
+  const photographed = ask(
+    `SELECT number FROM work_order WHERE stage = 'lapping' AND id IN (
+      SELECT work_order_id FROM face_photo) ORDER BY id DESC`,
+  )
+  const photo = ask(
+    `SELECT id FROM face_photo WHERE work_order_id = (
+      SELECT id FROM work_order WHERE number = '${photographed}') ORDER BY id`,
+  )
   const of = (...paths: string[]): readonly DemoPage[] => paths.map((path) => ({ path }))
   const conformity =
     '/calculator/conformity?value=1.9&standardUncertainty=0.12&upperLimit=2&rule=four-outcomes'
@@ -55,6 +63,9 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
       ...of(`/work-orders/${lapping}/flatness/new`, '/flatness-guide'),
       ...of(`/work-orders/${lapping}/flatness/new?replaces=${reading}`),
       ...of(`/work-orders/${lapping}/static-tests/new`, '/calculator'),
+      ...of(`/work-orders/${photographed}/face-photos/new`),
+      ...of(`/work-orders/${photographed}/face-photos/${photo}`),
+      ...of(`/work-orders/${photographed}/whole-faces`),
       ...of(`/work-orders/${lapping}/exceptions/new?instrument=${doubted}`),
       ...of('/instruments?state=overdue', `/instruments/${doubted}`),
       ...of(`/work-orders/${lapping}/exceptions/new?instrument=10`),
@@ -75,6 +86,7 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
     ],
     ingrid: [
       ...of('/inspection', `/work-orders/${handedOver}/inspection`),
+      ...of(`/work-orders/${photographed}/whole-faces`),
       ...of(`/work-orders/${handedOver}/results/static-test-leak/${tested}`),
       ...of(`/work-orders/${handedOver}/results/static-test-drop/${tested}`),
       ...of(`/work-orders/${corrected}/inspection`, `/certificates/${certificate}`),

@@ -14,6 +14,8 @@ const width = Number(stage?.dataset.width)
 const height = Number(stage?.dataset.height)
 /** A finger that moved further than this has drawn, not tapped. */
 const tapPx = 8
+/** Bands lie close: a tap that misses a mark by so much on the screen is the next one. */
+const besidePx = 11
 const mostUndone = 200
 
 type Place = { readonly x: number; readonly y: number }
@@ -148,8 +150,17 @@ function button(index: number): HTMLButtonElement {
       start = undefined
     })
   }
-  made.addEventListener('click', () => {
-    if (!hasMoved) choose(index)
+  made.addEventListener('click', (event) => {
+    if (hasMoved) return
+    const box = made.getBoundingClientRect()
+    const off = Math.hypot(
+      event.clientX - (box.left + box.width / 2),
+      event.clientY - (box.top + box.height / 2),
+    )
+    // A press of a key comes without a place.
+    const isBeside = event.detail > 0 && off > besidePx && !areRingsMoved()
+    if (isBeside) add(pixelsAt(event))
+    else choose(index)
   })
   made.addEventListener('keydown', (event) => key(event, index))
   return made

@@ -85,11 +85,14 @@ function markCount({ values }: FacePhotoForm): number {
   return values.points.split('\n').filter((line) => line.trim() !== '').length
 }
 
-/** Where the question is not asked, its answer waits: a refusal in between must not lose it. */
+/**
+ * Where the question is not asked its answer waits: a refusal in between must not lose it. What two
+ * photographs decided needs none.
+ */
 const KeptDirection: FC<{ form: FacePhotoForm; outcome: Outcome | null }> = ({ form, outcome }) => {
-  const { kind, pressedPhotoId, opensTowardsDeg } = form.values
-  const isAsked = outcome?.kind === 'figures' && kind === 'photo' && pressedPhotoId === ''
-  if (isAsked || opensTowardsDeg === '') return null
+  const { opensTowardsDeg } = form.values
+  const isRead = outcome?.kind === 'figures' && outcome.wholeFace.source.kind === 'photo'
+  if (isRead || opensTowardsDeg === '') return null
   return <input type="hidden" name="opensTowardsDeg" value={opensTowardsDeg} />
 }
 

@@ -11,9 +11,7 @@ export const MarkTools: FC = () => {
     <div class="photo-kind photo-kind-marked">
       <div class="mark-tools" data-order-tools="" hidden>
         <div class="mark-order">
-          <Step by="-0.5" label={w.lessHalf}>
-            −½
-          </Step>
+          <Step by="-0.5" sign="−½" label={w.lessHalf} />
           <label class="mark-order-now">
             <span class="small">{w.order}</span>
             <input
@@ -25,9 +23,7 @@ export const MarkTools: FC = () => {
               autocomplete="off"
             />
           </label>
-          <Step by="0.5" label={w.moreHalf}>
-            +½
-          </Step>
+          <Step by="0.5" sign="+½" label={w.moreHalf} />
           <button type="button" class="button button-plain mark-next" data-mark-act="next">
             {w.nextBand}
           </button>
@@ -52,9 +48,15 @@ export const MarkTools: FC = () => {
   )
 }
 
-const Step: FC<{ by: string; label: string; children: Child }> = ({ by, label, children }) => (
-  <button type="button" class="stepper-button" data-order-step={by} aria-label={label}>
-    {children}
+const Step: FC<{ by: string; sign: string; label: string }> = ({ by, sign, label }) => (
+  <button
+    type="button"
+    class="stepper-button"
+    data-order-step={by}
+    aria-label={`${sign} ${label}`}
+    aria-controls="mark-order"
+  >
+    {sign}
   </button>
 )
 

@@ -1,5 +1,3 @@
-import type { FacePhoto } from '../../src/domain/face-photo.ts'
-import type { WholeFace } from '../../src/domain/whole-face.ts'
 import type { WholeFaceAnswer } from '../../src/domain/whole-face-answer.ts'
 import type { Drawing } from '../../src/plots/drawing.ts'
 import { seenOverlay } from '../../src/plots/seen-overlay.ts'
@@ -13,24 +11,13 @@ export function overlayOf(
   outcome: WholeFaceAnswer['outcome'],
 ): Drawing | null {
   if (outcome.kind !== 'figures') return null
-  return seenDrawing(photo, outcome.wholeFace, true)
-}
-
-/**
- * The same from a record.
- * @param hasArrows of the press test
- */
-export function seenDrawing(
-  photo: Pick<FacePhoto, 'widthPx' | 'heightPx'>,
-  { seen }: Pick<WholeFace, 'seen'>,
-  hasArrows: boolean,
-): Drawing | null {
+  const { seen } = outcome.wholeFace
   if (seen === null || seen.bandLines.length === 0) return null
   const [a, b] = facePhotoWords.arrow
   return seenOverlay({
     ...photo,
     ...seen,
-    arrowsDeg: hasArrows ? arrowDeg(seen.tiltDirectionDeg) : null,
+    arrowsDeg: arrowDeg(seen.tiltDirectionDeg),
     arrowTexts: [a, b],
   })
 }

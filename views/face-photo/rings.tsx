@@ -11,7 +11,8 @@ export const Rings: FC<{ values: Pick<FacePhotoValues, 'outer' | 'inner'> }> = (
 )
 
 const Ring: FC<{ name: 'outer' | 'inner'; edge: EdgeValues }> = ({ name, edge }) => {
-  const given = Object.values(edge).map((text) => Number(text.trim().replace(',', '.') || 'none'))
+  const parts = [edge.cx, edge.cy, edge.rx, edge.ry, edge.rotationDeg]
+  const given = parts.map((text) => Number(text.trim().replace(',', '.') || 'none'))
   const [cx = 0, cy = 0, rx = 0, ry = 0, rotationDeg = 0] = given
   if (!given.every(Number.isFinite) || rx <= 0 || ry <= 0) return null
   const shape = { cx, cy, rx, ry, transform: `rotate(${-rotationDeg} ${cx} ${cy})` }

@@ -74,8 +74,8 @@ export const facePhotoWords = {
   marksHint:
     'Tap along one dark band, press “Next band”, tap along the next one: its order is one higher. Bright middles have half orders. 20 taps or more, spread over the whole ring and near both edges; more taps make the figure surer.',
   order: 'Order',
-  lessHalf: 'Half an order less',
-  moreHalf: 'Half an order more',
+  lessHalf: 'half an order less',
+  moreHalf: 'half an order more',
   nextBand: 'Next band',
   undo: 'Undo',
   clear: 'Remove chosen',
