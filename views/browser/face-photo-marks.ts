@@ -16,7 +16,6 @@ const height = Number(stage?.dataset.height)
 const tapPx = 8
 /** Bands lie close: a tap that misses a mark by so much on the screen is the next one. */
 const besidePx = 11
-const mostUndone = 200
 
 type Place = { readonly x: number; readonly y: number }
 type Mark = Place & { readonly order: string }
@@ -61,7 +60,6 @@ function setChosen(index: number | undefined): void {
 
 function remember(): void {
   if (points?.value !== before.at(-1)) before.push(points?.value ?? '')
-  if (before.length > mostUndone) before.shift()
 }
 
 function keep(list: readonly string[]): void {
@@ -152,11 +150,8 @@ function button(index: number): HTMLButtonElement {
   }
   made.addEventListener('click', (event) => {
     if (hasMoved) return
-    const box = made.getBoundingClientRect()
-    const off = Math.hypot(
-      event.clientX - (box.left + box.width / 2),
-      event.clientY - (box.top + box.height / 2),
-    )
+    const { x, y, width: sidePx } = made.getBoundingClientRect()
+    const off = Math.hypot(event.clientX - x - sidePx / 2, event.clientY - y - sidePx / 2)
     // A press of a key comes without a place.
     const isBeside = event.detail > 0 && off > besidePx && !areRingsMoved()
     if (isBeside) add(pixelsAt(event))
