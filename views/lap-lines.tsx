@@ -15,6 +15,11 @@ export const LapLines: FC<{ lapping: readonly CertifiedLapping[] }> = ({ lapping
         {details(one).map((text) => (
           <span class="result-line-detail">{text}</span>
         ))}
+        {finishTexts(one.finish, minuteText).map(({ text, isAmiss }) => (
+          <span class="result-line-told">
+            {isAmiss ? <VerdictMark verdict="missing" word={text} /> : text}
+          </span>
+        ))}
       </li>
     ))}
   </ul>
@@ -36,7 +41,6 @@ function details(one: CertifiedLapping): readonly string[] {
     heightText(one),
     one.removedUm === null ? lines.removedUnknown : lines.removed(one.removedUm.text),
     minimumText(one),
-    ...finishTexts(one.finish, minuteText),
     ...one.corrections.map(({ byName, at, reason }) =>
       lines.corrected(byName, minuteText(at), reason),
     ),

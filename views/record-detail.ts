@@ -4,10 +4,12 @@ import type { Evidence } from '../src/domain/evidence.ts'
 import { faceStateByLog } from '../src/domain/face-state-by-log.ts'
 import { figure } from '../src/domain/figure.ts'
 import type { FlatnessReading } from '../src/domain/flatness.ts'
+import { mattedAfter } from '../src/domain/matted-after.ts'
 import type { MeasuredValue } from '../src/domain/measured-value.ts'
 import type { ResultSubject } from '../src/domain/result-subject.ts'
 import type { StaticTest } from '../src/domain/static-test.ts'
 import { numberText } from './figures/number-text.ts'
+import { minuteText } from './figures/time-text.ts'
 import { finishDetails } from './finish-details.ts'
 import { inspectionWords } from './words/en/inspection.ts'
 import { lappingWords } from './words/en/lapping.ts'
@@ -24,7 +26,9 @@ export function recordDetail(
   if (subjectKind === 'flatness-reading') {
     const reading = evidence.flatnessReadings.find(isIt)
     if (reading === undefined) return ''
-    return withCycle(readingDetail(reading), reading, evidence.flatnessReadings, evidence)
+    const of = { readings: evidence.flatnessReadings, cycles: evidence.lapCycles }
+    const detail = withCycle(readingDetail(reading), reading, of.readings, evidence)
+    return [detail, ...mattedText(mattedAfter(reading, of))].join('; ')
   }
   if (subjectKind === 'static-test') {
     const test = evidence.staticTests.find(isIt)
@@ -46,6 +50,10 @@ function withCycle<T extends Parameters<typeof cycleBefore>[0]>(
 ): string {
   const before = cycleBefore(reading, { readings, cycles: lapCycles })
   return before === null ? detail : `${detail}; ${lappingWords.afterCycle(before.number)}`
+}
+
+function mattedText(at: string | null): readonly string[] {
+  return at === null ? [] : [lappingWords.finish.mattedAfter(minuteText(at))]
 }
 
 function readingDetail(reading: FlatnessReading): string {

@@ -41,7 +41,8 @@ function withOrder(
   { lapping }: CertificateRecord,
 ): TableBlock['rows'][number] {
   const order = lapping.find((one) => one.face === kind)?.finish
-  return order === undefined ? row : { ...row, note: finishTexts(order, printMoment).join(' ') }
+  const texts = finishTexts(order, printMoment).map((one) => one.text)
+  return texts.length === 0 ? row : { ...row, note: texts.join(' ') }
 }
 
 function faceCells(face: CertifiedFace): readonly Cell[] {

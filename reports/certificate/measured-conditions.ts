@@ -67,14 +67,14 @@ function cellsOf(measured: CertifiedMeasuredValue): readonly Cell[] {
 function traceLines({ traces }: CertifiedMeasuredValue): readonly Line[] {
   if (traces === undefined) return []
   const { count, largest, rule } = traces
-  const { ruleLabel, rule: ruleWords } = finishWords
+  const { ruleLabel } = finishWords
   return [
     ...(count === 1 ? [] : [{ text: finishWords.traces(count, largest.text) }]),
     ...(rule === null
       ? []
       : [
           {
-            text: `${ruleLabel}: ${sixteenPercentText(rule, count)} (${ruleWords.source})`,
+            text: `${ruleLabel}: ${sixteenPercentText(rule, count)}`,
             style: 'small',
           } as const,
         ]),

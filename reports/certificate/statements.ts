@@ -61,7 +61,9 @@ function measuredMethods({ measuredValues }: CertificateRecord): readonly string
     if (used.length === 0) return []
     const method = methods.measured[kind](namesOf(used))
     const setUp = methods.cutOffs(statedOf(used, 'cutOffMm'), statedOf(used, 'tipRadiusUm'))
-    return [kind === 'roughness' ? `${method} ${setUp}` : method]
+    if (kind !== 'roughness') return [method]
+    const isRuleTold = used.some((one) => one.traces != null && one.traces.rule !== null)
+    return [[method, setUp, ...(isRuleTold ? [methods.sixteen] : [])].join(' ')]
   })
 }
 

@@ -21,8 +21,9 @@ const rough = (hour: number, id = 1) =>
     ...at(hour),
   })
 const cycles = [cycle(1, 10, 'lap'), cycle(2, 11, 'polish'), cycle(3, 13, 'matt')]
-const texts = (...of: Parameters<typeof finishOrder>) =>
+const told = (...of: Parameters<typeof finishOrder>) =>
   finishTexts(finishOrder(...of) ?? undefined, (one) => one.slice(11, 13))
+const texts = (...of: Parameters<typeof finishOrder>) => told(...of).map((one) => one.text)
 
 describe('the order of reading and matting', () => {
   it('says nothing of a face that was not matted', () => {
@@ -84,6 +85,21 @@ describe('the order of reading and matting', () => {
     )
     const twice = [cycle(1, 10, 'matt'), cycle(2, 14, 'matt')]
     expect(read(twice)).toContain('on a face that was matted already (12)')
+  })
+
+  it('marks what is missing or was done the wrong way round, and nothing else', () => {
+    const marks = (flatHour: number | null, roughHour: number | null) =>
+      told(
+        {
+          flatnessReadings: flatHour === null ? [] : [flat(flatHour)],
+          measuredValues: roughHour === null ? [] : [rough(roughHour)],
+          lapCycles: cycles,
+        },
+        11,
+      ).map((one) => one.isAmiss)
+    expect(marks(12, 14)).toEqual([false, false])
+    expect(marks(14, 12)).toEqual([true, true])
+    expect(marks(null, null)).toEqual([true, true])
   })
 
   it('says nothing of a matting that was lapped or polished away', () => {

@@ -1,15 +1,16 @@
 import { beforeEach, describe, expect, it } from 'vitest'
+import { addLapCycle } from '../../src/store/add-lap-cycle.ts'
 import { addLimitSet } from '../../src/store/add-limit-set.ts'
 import { listMeasuredValues } from '../../src/store/list-measured-values.ts'
 import { requireWorkOrder } from '../../src/store/require-work-order.ts'
 import { buildLimitSet } from '../support/build-limit-set.ts'
 import { approved, buildShop, newLimitSet, type Shop } from '../support/build-shop.ts'
-import { operator } from '../support/cast.ts'
+import { actorOf, operator } from '../support/cast.ts'
 import {
   addMeasuringInstruments,
   type MeasuringInstruments,
 } from '../support/measuring-instruments.ts'
-import { anotherOrder, workAndHandOver, workAndRelease } from '../support/shop-steps.ts'
+import { anotherOrder, freshCycle, workAndHandOver, workAndRelease } from '../support/shop-steps.ts'
 import { type TestApp, testApp } from '../support/test-app.ts'
 
 let shop: Shop
@@ -96,7 +97,8 @@ describe('the form of a measured value', () => {
     const page = await open('?characteristic=roughness')
     expect(page).toContain('<input type="hidden" name="characteristic" value="roughness"/>')
     expect(page).toContain('name="componentId"')
-    expect(page).toContain('name="cutOffMm"')
+    const traced = ['evaluationLengthMm', 'tipRadiusUm', 'traceDirection', 'faceState']
+    for (const name of ['cutOffMm', ...traced]) expect(page).toContain(`name="${name}"`)
     for (const name of ['sizeMm', 'leverAngleDeg', 'temperatureHalfWidthK']) {
       expect(page).not.toContain(`name="${name}"`)
     }
@@ -146,6 +148,53 @@ describe('the form of a measured value', () => {
       expect((await app.get(`${order}/measured-values/new`, as)).status, as).toBe(403)
     }
     expect(values()).toHaveLength(0)
+  })
+})
+
+describe('the answer while a finish is entered', () => {
+  it('tells the largest trace and the 16 % rule beside the mean, where there is a limit', async () => {
+    const at = limitedOrder()
+    const traces = { 'readings[1].value': '0.45', 'readings[2].value': '0.3' }
+    const text = await preview(finish(traces), at)
+    expect(text).toContain('Largest trace')
+    expect(text).toContain('0.450 µm')
+    expect(text).toContain('16 % rule (ISO 4288, from memory)')
+    expect(text).toContain('decided with 6 traces, 1 of 3 above the limit')
+    const alone = await preview(finish(), at)
+    expect(alone).toContain('kept, none above the limit')
+    expect(alone).not.toContain('Largest trace')
+    expect(await preview(finish(traces))).not.toContain('16 % rule')
+  })
+
+  it('holds how the face is said to be against the lapping log', async () => {
+    expect(await preview(finish())).not.toContain('Face by the lapping log')
+    const { store, cast } = shop
+    addLapCycle(store, freshCycle(shop, { purpose: 'polish' }), actorOf(cast.tess))
+    expect(await preview(finish())).toMatch(/Face by the lapping log<\/dt><dd[^>]*>polished, 20/)
+    expect(await preview(finish({ faceState: 'polished' }))).not.toContain('not as you say')
+    expect(await preview(finish({ faceState: 'matted' }))).toContain('not as you say')
+    const other = [{ condition: 'as-found' }, { componentId: face('stationary-seat') }]
+    for (const one of other) {
+      expect(await preview(finish(one))).not.toContain('Face by the lapping log')
+    }
+  })
+
+  it('stands on the order with how it was traced, and on which face', async () => {
+    const said = {
+      cutOffMm: '0.25',
+      evaluationLengthMm: '1.25',
+      traceDirection: 'radial',
+      tipRadiusUm: '2',
+      faceState: 'polished',
+    }
+    expect((await record(finish(said))).status).toBe(303)
+    const page = await (await app.get(order, 'tess')).text()
+    expect(page).toContain(
+      'cut-off 0.25 mm, evaluated over 1.25 mm, traced radially, stylus of 2 µm radius, read on the polished face',
+    )
+    const again = await open(`?replaces=${values()[0]?.id}`)
+    expect(again).toMatch(/value="polished" selected/)
+    expect(again).toMatch(/name="evaluationLengthMm"[^>]*value="1.25"/)
   })
 })
 
@@ -269,6 +318,8 @@ describe('recording a measured value', () => {
     ['componentId', '99999', 'This is not a face of the seal.'],
     ['cutOffMm', '0', 'Enter a value from 0.01 to 25.'],
     ['cutOffMm', '26', 'Enter a value from 0.01 to 25.'],
+    ['evaluationLengthMm', '0.01', 'Enter a length from the cut-off up'],
+    ['faceState', 'shiny', 'Choose one of: lapped, polished, matted.'],
   ])('refuses %s "%s" of a finish beside the field', async (name, value, says) => {
     const answer = await record(finish({ [name]: value }))
     expect(answer.status).toBe(422)

@@ -16,8 +16,8 @@ export function finishPairs({ traces, face }: MeasuredFiguresShown) {
       ? []
       : [
           {
-            label: w.ruleLabel,
-            value: `${sixteenPercentText(traces.rule, traces.count)} (${w.rule.source})`,
+            label: `${w.ruleLabel} (${w.rule.source})`,
+            value: sixteenPercentText(traces.rule, traces.count),
           },
         ]),
     ...(face === null ? [] : [{ label: w.byLogLabel, value: faceText(face) }]),

@@ -1,4 +1,5 @@
 import type { Evidence } from '../../domain/evidence.ts'
+import { finishOrders } from '../../domain/finish-orders.ts'
 import { missingForHandOver } from '../../domain/missing-for-hand-over.ts'
 import type { User } from '../../domain/user.ts'
 import { maySeeResults } from '../../domain/who-may-see.ts'
@@ -26,6 +27,7 @@ export function workOrderAnswer(evidence: Evidence, viewer: Pick<User, 'role'>) 
       : {
           stageChanges: evidence.stageChanges,
           lapCycles,
+          finishOrders: finishOrders(evidence),
           handOver,
           decisions,
           missing: missingForHandOver(evidence),

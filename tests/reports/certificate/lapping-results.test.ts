@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { conditionBlocks } from '../../../reports/certificate/conditions.ts'
 import { certificateContent } from '../../../reports/certificate/content.ts'
 import { drawCertificate } from '../../../reports/certificate/draw.ts'
+import { flatnessBlocks } from '../../../reports/certificate/flatness-results.ts'
 import { lappingBlocks } from '../../../reports/certificate/lapping-results.ts'
 import { signatureBlocks } from '../../../reports/certificate/signatures.ts'
 import type { Block } from '../../../reports/document.ts'
@@ -91,6 +92,20 @@ describe('what the certificate says of the lapping', () => {
     expect(readings.filter((one) => one?.includes('after lap cycle 2'))).toHaveLength(1)
     expect(readings.find((one) => one?.includes('after lap cycle'))).toContain('Rotating face')
     expect(readings.filter((one) => one?.includes('after lap cycle 1'))).toEqual([])
+  })
+
+  it('says under the flatness in which order a face was read and matted', () => {
+    // Read as left on the 17th, and matted the day after.
+    const matted = cycle(2, { purpose: 'matt', recordedAt: '2026-03-18T10:00:00.000Z' })
+    const notes = (lapCycles: readonly LapCycle[]) =>
+      rowsOf(flatnessBlocks(recordOf(lapCycles))).map((row) => row[4])
+    expect(notes([cycle(1)])).toEqual([undefined, undefined])
+    const [note, other] = notes([cycle(1, { purpose: 'polish' }), matted])
+    expect(note).toMatch(/^Flatness was read on the polished face \(.*\); it was matted afterwards/)
+    expect(note).toContain('Its finish was not read since.')
+    expect(other).toBeUndefined()
+    const early = cycle(2, { purpose: 'matt' })
+    expect(notes([cycle(1), early])[0]).toContain('Flatness was read on the matted face')
   })
 
   it('names who lapped among those who did the work, who then can not be independent', () => {

@@ -122,6 +122,61 @@ describe('the methods of what was read', () => {
     expect(textOf([finish(null)])).toContain('The cut-off was not recorded')
   })
 
+  it('say of a finish how it was traced, on which face, and what its traces say', () => {
+    const limit = { characteristic: 'roughness', upper: 0.2, lower: null } as const
+    const traced = {
+      ...finish(0.25),
+      readings: [0.1, 0.21, 0.12].map((um) => ({ um, typed: String(um) })),
+      budgetInput: {
+        ...finish(0.25).budgetInput,
+        evaluationLengthMm: 1.25,
+        traceDirection: 'radial',
+        tipRadiusUm: 2,
+        faceState: 'matted',
+      },
+    } as const
+    const record = recordOf([traced], [limit])
+    const [row] = rowsOf(measuredConditionBlocks(record))
+    expect(row?.[1]).toContain('3 traces, largest 0.210 µm')
+    expect(row?.[1]).toContain('16 % rule: decided with 6 traces, 1 of 3 above the limit')
+    expect(row?.[3]).toBe(
+      [
+        'cut-off 0.25 mm',
+        'traced radially',
+        'evaluated over 1.25 mm',
+        'stylus of 2 µm radius',
+        'read on the matted face',
+        'by Tess',
+      ].join(' | '),
+    )
+    const { sixteen } = certificateWords.methods
+    expect(JSON.stringify(certificateContent(record).blocks)).toContain(sixteen)
+    expect(textOf([finish(0.25)])).not.toContain(sixteen)
+  })
+
+  it('say what of a finish was not recorded, and only of a finish', () => {
+    const [row] = rowsOf(measuredConditionBlocks(recordOf([finish(null)])))
+    expect(row?.[3]).toBe(
+      [
+        'cut-off not recorded',
+        'direction of the trace not recorded',
+        'how the face was is not recorded',
+        'by Tess',
+      ].join(' | '),
+    )
+  })
+
+  it('are told of records from before single traces as they were written', () => {
+    const record = recordOf([finish(0.8)])
+    const early = record.measuredValues.map((one) => {
+      const { traces: _1, faceState: _2, faceByLog: _3, evaluationLengthMm: _4, ...rest } = one
+      return rest
+    })
+    const blocks = measuredConditionBlocks({ ...record, measuredValues: early })
+    expect(rowsOf(blocks)[0]?.[3]).toContain('cut-off 0.8 mm')
+    expect(JSON.stringify(blocks)).not.toContain('traces')
+  })
+
   it('are those of the results alone: neither bands nor air where there were none', () => {
     const { flatnessCounted } = certificateWords.methods
     const start = flatnessCounted('').slice(0, 'Flatness by line count'.length)

@@ -57,6 +57,38 @@ describe('a measured value of a program', () => {
     expect(order.stage).toBe('lapping')
   })
 
+  test('of a finish keeps how it was traced, and stands in the order of reading and matting', async () => {
+    const { web, order, post, height, shown, bench, faults } = setUp()
+    const { componentId } = height()
+    const finish = (more: Json = {}) => ({
+      ...height({ characteristic: 'roughness', instrumentId: bench.profilometer.id }),
+      unit: 'um',
+      readings: [{ value: 0.1 }, { value: 0.12 }],
+      cutOffMm: 0.25,
+      evaluationLengthMm: 1.25,
+      traceDirection: 'radial',
+      tipRadiusUm: 2,
+      faceState: 'matted',
+      ...more,
+    })
+    const cycle = { componentId, purpose: 'matt', plate: 'Glass plate', abrasive: 'sheet' }
+    const lapped = await web.postJson(`${order}/lap-cycles`, cycle, 'tess')
+    expect(lapped.status, await lapped.text()).toBe(201)
+    const { status, body } = await post(finish())
+    expect(status, JSON.stringify(body)).toBe(201)
+    expect(body.budgetInput).toMatchObject({
+      evaluationLengthMm: 1.25,
+      traceDirection: 'radial',
+      tipRadiusUm: 2,
+      faceState: 'matted',
+    })
+    expect((await shown()).finishOrders).toMatchObject([
+      { componentId, flatness: null, finish: { state: 'matted', isSinceMatting: true } },
+    ])
+    expect(await faults(finish({ evaluationLengthMm: 0.2 }))).toEqual(['evaluationLengthMm'])
+    expect(await faults(finish({ faceState: 'shiny' }))).toEqual(['faceState'])
+  })
+
   test('keeps the text as typed, in the unit it was read in', async () => {
     const { post, runOut } = setUp()
     const { body } = await post(runOut())

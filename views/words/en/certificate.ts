@@ -398,12 +398,14 @@ export const certificateWords = {
       `Static air test (${methods}): air was shut in the volume stated; absolute pressure p and absolute temperature T were read at the start (1) and at the end (2) of the time t. Leak rate = (V · T₀ / t) · (p₁ / T₁ − p₂ / T₂), given as air at T₀ = ${celsius} °C; positive: air leaves. The pressure drop is start less end, as read. Source: ideal gas law in a rigid volume, compare 40 CFR 1065.644.`,
     measured: {
       roughness: (methods: string) =>
-        `Surface finish (${methods}): a stylus instrument traced the face; Ra is the mean of the traces, in µm. Definition of Ra: ISO 21920-2, from memory; across the lay, common practice, no source.`,
+        `Surface finish (${methods}): a stylus instrument traced the face; Ra is the mean of the traces, in µm. Definition of Ra: ISO 21920-2, from memory. It is asked for across the lay (common practice, no source); which way each was traced stands beside it.`,
       height: (methods: string) =>
         `Heights (${methods}): read with the instrument named beside the result; the mean of the readings, corrected for nothing. Common practice, no source.`,
       dial: (methods: string) =>
         `Run-out, play and parallelism (${methods}): the largest less the smallest reading of an indicator over the way that was swept, or between two end positions; of a lever indicator multiplied by the cosine of its angle where that was stated. Common practice, no source.`,
     },
+    sixteen:
+      '16 % rule: ISO 4288, from memory; it is told of the single traces, and what is judged is their mean.',
     cutOffs: (mm: readonly string[], tipsUm: readonly string[]) =>
       [
         mm.length === 0

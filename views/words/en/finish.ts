@@ -34,6 +34,6 @@ export const finishWords = {
     more: (untilCount: number) => `decided with ${untilCount} traces`,
     above: (beyondCount: number, count: number) =>
       beyondCount === 0 ? 'none above the limit' : `${beyondCount} of ${count} above the limit`,
-    source: 'ISO 4288, from memory; the mean is what is judged',
+    source: 'ISO 4288, from memory',
   },
 } as const

@@ -46,6 +46,7 @@ export const lappingWords = {
       `Finish Ra ${ra} µm was read on the matted face (${readAt}).`,
     roughnessBefore: (ra: string, readAt: string) =>
       `Finish Ra ${ra} µm was read before that (${readAt}): it says nothing of the matted face.`,
+    mattedAfter: (mattedAt: string) => `matted afterwards (${mattedAt})`,
     noRoughness: 'Its finish was not read since.',
   },
   plateQuestion: 'On which plate?',
