@@ -17,28 +17,58 @@ import type { Block, Fact } from '../document.ts'
 
 const { results, item } = certificateWords
 
-/** The maps of the faces that were read as a whole, as found and as left. */
-export function wholeFaceBlocks({ faces }: CertificateRecord): readonly Block[] {
-  return faces.flatMap((face) =>
-    [face.asFound, face.asLeft].flatMap((reading) =>
-      reading?.wholeFace === undefined ? [] : blocksOf(face, reading, reading.wholeFace),
-    ),
-  )
+type Mapped = {
+  readonly face: CertifiedFace
+  readonly reading: CertifiedFlatness
+  readonly whole: CertifiedWholeFace
 }
 
-function blocksOf(
-  face: CertifiedFace,
-  reading: CertifiedFlatness,
-  whole: CertifiedWholeFace,
-): readonly Block[] {
-  const condition = reading.condition === 'as-found' ? results.asFound : results.asLeft
-  const title = `${words.mapTitle}: ${item.componentKinds[face.kind]}, ${condition}`
+/** The maps of the faces that were read as a whole, as found and as left, two to a page. */
+export function wholeFaceBlocks({ faces }: CertificateRecord): readonly Block[] {
+  const mapped = faces.flatMap((face) =>
+    [face.asFound, face.asLeft].flatMap((reading): Mapped[] =>
+      reading?.wholeFace === undefined ? [] : [{ face, reading, whole: reading.wholeFace }],
+    ),
+  )
+  if (mapped.length === 0) return []
+  const text = howToRead(mapped.map((one) => one.whole)).join(' ')
+  return [{ kind: 'paragraph', text, style: 'small' }, ...mapped.flatMap(blocksOf)]
+}
+
+/** What holds for every map is said once. */
+function howToRead(wholes: readonly CertifiedWholeFace[]): readonly string[] {
+  const fitted = wholes.filter((one) => one.surface !== null)
+  const isNarrow = fitted.some((one) => {
+    const ratio = one.innerDiameterMm / one.outerDiameterMm
+    return drawnRatio(ratio) < ratio
+  })
   return [
-    { kind: 'subheading', text: title },
+    ...(fitted.length === 0 ? [] : [words.reference]),
+    ...(fitted.length === wholes.length ? [] : [words.referenceLineGrid]),
+    ...(fitted.length === 0 ? [] : [words.legend]),
+    ...(isNarrow ? [words.narrowDrawnWider] : []),
+    ...(fitted.every((one) => one.isSignKnown) ? [] : [words.upsideDownMap]),
+  ]
+}
+
+function blocksOf({ face, reading, whole }: Mapped): readonly Block[] {
+  const notes = notesOf(whole).join(' ')
+  return [
+    { kind: 'subheading', text: titleOf(face, reading, whole) },
     ...figuresOf(whole),
     { kind: 'facts', facts: [...judgedFact(reading), ...wholeFacePairs(whole)] },
-    { kind: 'paragraph', text: notesOf(whole).join(' '), style: 'small' },
+    ...(notes === '' ? [] : [{ kind: 'paragraph', text: notes, style: 'small' } as const]),
   ]
+}
+
+function titleOf(
+  face: CertifiedFace,
+  { condition }: CertifiedFlatness,
+  { surface, isSignKnown }: CertifiedWholeFace,
+): string {
+  const when = condition === 'as-found' ? results.asFound : results.asLeft
+  const title = `${words.mapTitle}: ${item.componentKinds[face.kind]}, ${when}`
+  return surface === null || isSignKnown ? title : `${title} (${words.notDetermined})`
 }
 
 /** The figure that was held against the limit, beside those that were not. */
@@ -75,24 +105,11 @@ function figuresOf(whole: CertifiedWholeFace): readonly Block[] {
   ]
 }
 
-function notesOf(whole: CertifiedWholeFace): readonly string[] {
-  const { lineGridBands, innerDiameterMm, outerDiameterMm } = whole
-  const cautions = whole.cautions.map((one) => words.caution[one])
-  if (whole.surface === null) {
-    return [
-      ...(lineGridBands === undefined
-        ? []
-        : [words.lineGrid(lineGridBands.oneWay.text, lineGridBands.otherWay.text)]),
-      words.referenceLineGrid,
-      ...cautions,
-    ]
-  }
-  const ratio = innerDiameterMm / outerDiameterMm
+function notesOf({ lineGridBands, cautions }: CertifiedWholeFace): readonly string[] {
   return [
-    words.reference,
-    words.legend,
-    ...(drawnRatio(ratio) < ratio ? [words.drawnWider] : []),
-    ...(whole.isSignKnown ? [] : [words.upsideDown]),
-    ...cautions,
+    ...(lineGridBands === undefined
+      ? []
+      : [words.lineGrid(lineGridBands.oneWay.text, lineGridBands.otherWay.text)]),
+    ...cautions.map((one) => words.caution[one]),
   ]
 }

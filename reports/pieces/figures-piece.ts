@@ -7,6 +7,8 @@ import { drawPicture } from './cell.ts'
 import { setLines } from './text-pieces.ts'
 
 const gapPt = 14
+/** Between the smaller ones: two figures with what belongs to them have to go on a page. */
+const rowGapPt = 8
 const captionGapPt = 3
 const leftShare = 0.46
 
@@ -23,16 +25,17 @@ export function figuresPiece(paper: Paper, block: FiguresBlock): Piece {
   const rightPt = pageSize.bodyWidthPt - leftPt - gapPt
   const left = placed(paper, block.large, leftPt)
   const right = block.small.map((one) => placed(paper, one, rightPt))
-  const rightHeight = right.reduce((sum, one) => sum + one.heightPt + gapPt, -gapPt)
+  const rightHeight = right.reduce((sum, one) => sum + one.heightPt + rowGapPt, -rowGapPt)
   return {
     heightPt: Math.max(left.heightPt, rightHeight) + 4,
     beforePt: 6,
+    isKeptWithNext: true,
     draw: (y) => {
       drawPlaced(paper, left, { x: pageSize.leftPt, y })
       let top = y
       for (const one of right) {
         drawPlaced(paper, one, { x: pageSize.leftPt + leftPt + gapPt, y: top })
-        top += one.heightPt + gapPt
+        top += one.heightPt + rowGapPt
       }
     },
   }

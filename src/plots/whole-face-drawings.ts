@@ -38,7 +38,7 @@ const raysDeg = [0, 90] as const
 /** Of the map and of its axis of heights; the axes of the profiles have fewer. */
 const mostLines = 10
 const mapPx = 400
-const profile = { widthPx: 440, heightPx: 190 } as const
+const profile = { widthPx: 440, heightPx: 170 } as const
 
 /**
  * The three drawings of a whole face: contours, profile across the land, profile around it. Page

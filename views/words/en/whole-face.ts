@@ -13,6 +13,9 @@ export const wholeFaceWords = {
   legend:
     'Heights in µm from the least-squares plane, 0° to the right of the photograph. Solid lines stand above the plane, dashed ones below, where it is shaded; the heavy line is the plane. The full triangle is the highest place, the hollow one the lowest.',
   drawnWider: 'The land is drawn wider than it is, so that its lines have room.',
+  narrowDrawnWider: 'A narrow land is drawn wider than it is, so that its lines have room.',
+  upsideDownMap:
+    'A map whose direction is not determined may be upside down: nobody saw which way the gap opens. Its flatness, its waves and the size of its taper are not touched by that.',
   upsideDown:
     'Which way up is not determined: nobody saw which way the gap opens. The map may be upside down; flatness, waves and the size of the taper are not touched by that.',
   acrossTitle: 'Across the land',
@@ -34,7 +37,7 @@ export const wholeFaceWords = {
     how: 'How it was read',
     minimumZone: 'Flatness, minimum zone',
     rms: 'RMS',
-    taper: 'Taper, outer less inner edge',
+    taper: 'Taper, outer − inner',
     lobe: (count: number) =>
       count === 2 ? 'Two waves around' : `${count === 3 ? 'Three' : count} waves around`,
     um: (text: string) => `${text} µm`,
