@@ -37,10 +37,10 @@ describe('a whole face on the page of its result', () => {
     expect(section({ isSameAgain: true })).not.toContain('href="/again"')
   })
 
-  it('does not offer to read a combination again: it has no photograph', () => {
+  it('shows no photograph of a combination, but where its parts are', () => {
     const page = section({ wholeFace: combined })
     expect(page).toContain(wholeFaceWords.keptParts('flatness/photo 1'))
-    expect(page).not.toContain('href="/again"')
+    for (const href of ['./3', './4']) expect(page).toContain(`href="${href}"`)
     expect(page).not.toContain('<img')
   })
 })
