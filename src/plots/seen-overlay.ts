@@ -73,17 +73,18 @@ function arrow(from: PointPx, deg: number, lengthPx: number, strokePx: number): 
     return { x: from.x + along * c - across * s, y: from.y - (along * s + across * c) }
   }
   const tip = at(lengthPx, 0)
-  const shaft = outlinePath([at(0.2 * lengthPx, 0), at(0.85 * lengthPx, 0)], false)
-  const wing = 5 * strokePx
+  const wing = Math.min(9 * strokePx, lengthPx / 4)
+  // The middle stays free: there the rings have their signs.
+  const shaft = outlinePath([at(0.3 * lengthPx, 0), at(lengthPx - 2 * wing, 0)], false)
   const head = [tip, at(lengthPx - 2 * wing, wing), at(lengthPx - 2 * wing, -wing)]
   return [
-    ...doubledLine(shaft, 2 * strokePx),
+    ...doubledLine(shaft, 3 * strokePx),
     {
       kind: 'path',
       d: outlinePath(head, true),
       fill: 'ink',
       stroke: 'paper',
-      strokePx: roundPx(strokePx),
+      strokePx: roundPx(1.5 * strokePx),
     },
   ]
 }
