@@ -46,7 +46,7 @@ function diametersOf(photo: ReturnType<typeof listFacePhotos>[number] | undefine
   return { outerDiameterMm: '60', innerDiameterMm: String((60 * inner.rx) / outer.rx) }
 }
 
-describe('a photograph of a face', () => {
+describe('a photograph of a face', { timeout: 60_000 }, () => {
   it('is kept with its edges, whatever it is called', async () => {
     const { shop, send, photos, get } = shopApp()
     const answer = await send(bytesOf('core-000'))
@@ -146,7 +146,7 @@ describe('a photograph of a face', () => {
   })
 })
 
-describe('reading a photograph', () => {
+describe('reading a photograph', { timeout: 60_000 }, () => {
   it('records flatness, map and where it comes from, once', async () => {
     const { shop, send, photos, readings, fields, post, order } = shopApp()
     await send(bytesOf('core-000'))
@@ -233,7 +233,7 @@ describe('reading a photograph', () => {
   })
 })
 
-describe('a line grid', () => {
+describe('a line grid', { timeout: 60_000 }, () => {
   it('records the two departures as a figure of the whole face', async () => {
     const { send, photos, readings, fields, post, order } = shopApp()
     await send(bytesOf('core-000'))

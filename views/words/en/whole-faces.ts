@@ -107,7 +107,7 @@ export const wholeFacesWords = {
     flatness: 'Flatness',
     'minimum-zone': 'Flatness, minimum zone',
     rms: 'RMS',
-    taper: 'Taper, outer less inner edge',
+    taper: 'Taper, outer − inner',
     'two-waves': 'Two waves around, amplitude',
     'three-waves': 'Three waves around, amplitude',
   } satisfies Readonly<Record<FaceFigureName, string>>,
