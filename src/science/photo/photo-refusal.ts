@@ -6,6 +6,7 @@ export const photoRefusals = [
   'view-too-oblique',
   'overexposed',
   'no-clear-bands',
+  'lamp-of-many-colours',
   'too-few-bands',
   'bands-too-fine',
   'face-partly-hidden',

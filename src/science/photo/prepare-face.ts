@@ -1,4 +1,5 @@
 import { chooseChannel } from './choose-channel.ts'
+import { colourAgreement } from './colour-agreement.ts'
 import type { Ellipse } from './ellipse.ts'
 import { fitEllipse } from './fit-ellipse.ts'
 import type { LightChannel } from './light-at.ts'
@@ -20,10 +21,14 @@ export interface Face {
   /** Short over long axis of the outer edge: the cosine of the angle of view. */
   readonly axisRatio: number
   readonly clippedShare: number
+  /** How well the colours agree on where the bands are; see colourAgreement. */
+  readonly colourAgreement: number
 }
 
 const leastRadiusPx = 150
 const leastAxisRatio = 0.93
+/** A narrower land is all margin: what an edge blurs is left out on both sides. */
+const mostRatio = 0.965
 const mostCutShare = 0.02
 const mostClippedShare = 0.15
 
@@ -61,7 +66,7 @@ function cutShare(ellipse: Ellipse, picture: Picture): number {
 function areOneRing(outer: Ellipse, inner: Ellipse): boolean {
   const ratio = meanRadius(inner) / meanRadius(outer)
   const apart = Math.hypot(outer.cx - inner.cx, outer.cy - inner.cy) / meanRadius(outer)
-  return ratio > 0.2 && ratio < 0.975 && apart < 0.12
+  return ratio > 0.2 && ratio < mostRatio && apart < 0.12
 }
 
 /** A followed inner edge must lie as the outer one does; if not, one of them was lost. */
@@ -103,7 +108,8 @@ export function prepareFace(
   if (axisRatioSet < leastAxisRatio - 0.02) {
     return refused('view-too-oblique', axisRatioSet, leastAxisRatio)
   }
-  const { channel, clippedShare } = chooseChannel(linearChannels(picture), {
+  const channels = linearChannels(picture)
+  const { channel, index, clippedShare } = chooseChannel(channels, {
     outer: outerSet,
     radiusRatio: meanRadius(innerSet) / radius,
   })
@@ -131,5 +137,11 @@ export function prepareFace(
   if (axisRatio < leastAxisRatio) return refused('view-too-oblique', axisRatio, leastAxisRatio)
   const radiusRatio = meanRadius(inner.ellipse) / meanRadius(outer.ellipse)
   if (!areOneRing(outer.ellipse, inner.ellipse)) return refused('edges-not-found')
-  return { kind: 'face', channel, outer, inner, radiusRatio, axisRatio, clippedShare }
+  const agreement = colourAgreement(channels, index, {
+    outer: outer.ellipse,
+    from: radiusRatio + 0.15 * (1 - radiusRatio),
+    to: 1 - 0.15 * (1 - radiusRatio),
+  })
+  const form = { radiusRatio, axisRatio, clippedShare, colourAgreement: agreement }
+  return { kind: 'face', channel, outer, inner, ...form }
 }

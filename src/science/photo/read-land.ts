@@ -1,5 +1,6 @@
 import { bandTables } from './band-tables.ts'
 import { type FitQuality, fitQuality } from './fit-quality.ts'
+import { hiddenArc } from './hidden-arc.ts'
 import { type LandCells, landCells } from './land-cells.ts'
 import type { Face } from './prepare-face.ts'
 import { relativeLight } from './relative-light.ts'
@@ -13,6 +14,8 @@ export interface LandReading {
   readonly seenTo: number
   readonly solution: BandSolution
   readonly quality: FitQuality
+  /** The longest part of the ring that is hidden, in degrees. */
+  readonly hiddenArcDeg: number
   /** How each rival explains the land. */
   readonly rivalQualities: readonly FitQuality[]
 }
@@ -53,7 +56,7 @@ const isGood = (quality: FitQuality) =>
  *   outer: { ellipse: { cx: -9, cy: 1, rx: 1, ry: 1, rotationDeg: 0 }, isSnapped: false,
  *   scatter: 0, share: 0, moved: 0 }, inner: { ellipse: { cx: -9, cy: 1, rx: 0.5, ry: 0.5,
  *   rotationDeg: 0 }, isSnapped: false, scatter: 0, share: 0, moved: 0 }, radiusRatio: 0.5,
- *   axisRatio: 1, clippedShare: 0 }, () => {}) // null
+ *   axisRatio: 1, clippedShare: 0, colourAgreement: 1 }, () => {}) // null
  */
 export function readLand(face: Face, onProgress: (share: number) => void): LandReading | null {
   const { from, to } = margins(face)
@@ -96,6 +99,7 @@ function judged(input: {
     seenFrom: seen.from,
     seenTo: seen.to,
     solution,
+    hiddenArcDeg: hiddenArc(samples, land, solution.lightSwing),
     quality: fitQuality(tables, solution.fine.model, { land, indexes }),
     rivalQualities: solution.rivals.map((rival) =>
       fitQuality(fewer, rival.model, {

@@ -145,6 +145,16 @@ export function readPhoto(picture: Picture, options: PhotoOptions): PhotoReading
   return resultOf(face, land, options)
 }
 
+/** Other surfaces that explain nearly all of the land: their flatness and robust residual. */
+function rivalsOf(land: LandReading, coarse: SurfaceGrid, axisRatio: number) {
+  return land.solution.rivals.flatMap((rival, i) => {
+    const its = land.rivalQualities[i] as LandReading['quality']
+    if (its.explainedShare < 0.93) return []
+    const flatnessBands = peakToValley(coarse, rival.model.gap.subarray(1)) / axisRatio
+    return [{ flatnessBands, spread: its.spread }]
+  })
+}
+
 function resultOf(
   face: Face,
   land: LandReading,
@@ -169,16 +179,13 @@ function resultOf(
   const refusal = judgeReading({
     ...quality,
     lightSwing: solution.lightSwing,
+    colourAgreement: face.colourAgreement,
+    hiddenArcDeg: land.hiddenArcDeg,
     tiltBands,
     pixelsPerBand: radiusPx / finestPitch(grids.seen, gap),
     flatnessBands: flatness,
     expandedUncertaintyBands: 2 * standard,
-    rivals: solution.rivals.flatMap((rival, i) => {
-      const its = land.rivalQualities[i] as LandReading['quality']
-      if (its.explainedShare < 0.93) return []
-      const flatnessBands = peakToValley(grids.coarse, rival.model.gap.subarray(1)) / axisRatio
-      return [{ flatnessBands, spread: its.spread }]
-    }),
+    rivals: rivalsOf(land, grids.coarse, axisRatio),
   })
   if (refusal !== null) return refusal
   const outwards = outwardsRise(grids.all, gap)

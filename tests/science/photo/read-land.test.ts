@@ -6,7 +6,8 @@ import { paintRing } from './paint-ring.ts'
 const outer = { cx: 200, cy: 200, rx: 160, ry: 160, rotationDeg: 0 }
 const inner = { ...outer, rx: 112, ry: 112 }
 
-it('readLand explains a painted land and tells how far it is', () => {
+// A reading takes a second or two, longer beside other work.
+it('readLand explains a painted land and tells how far it is', { timeout: 60_000 }, () => {
   const gap = (x: number, y: number) => 4 * x + 2 * y + 0.3 * (x * x - y * y)
   const picture = paintRing({ width: 400, height: 400, outer, radiusRatio: 0.7, gap })
   const face = prepareFace(picture, { outer, inner })
@@ -21,7 +22,7 @@ it('readLand explains a painted land and tells how far it is', () => {
   expect(told).toEqual([0.2])
 })
 
-it('readLand searches no longer where there are no bands', () => {
+it('readLand searches no longer where there are no bands', { timeout: 60_000 }, () => {
   const picture = paintRing({ width: 400, height: 400, outer, radiusRatio: 0.7, gap: () => 0.25 })
   const face = prepareFace(picture, { outer, inner })
   if (face.kind !== 'face') throw new Error(face.reason)

@@ -93,6 +93,35 @@ describe('readPhoto', { timeout: 60_000 }, () => {
     expect(answer).toMatchObject({ kind: 'refused', reason })
   })
 
+  it('names a hand over the face, and a lamp of many colours', () => {
+    const hand = picture.data.map((byte, i) => (i / 3 < 0.5 * 400 * 400 ? 60 : byte))
+    const covered = readPhoto({ ...picture, data: hand }, { outer, inner })
+    expect(covered).toMatchObject({ kind: 'refused', reason: 'face-partly-hidden' })
+    // Green and blue see 13 and 31 % more bands than red.
+    const blue = paintRing({ ...painted, gap: (x, y) => 1.31 * gapOf(x, y) }).data
+    const green = paintRing({ ...painted, gap: (x, y) => 1.13 * gapOf(x, y) }).data
+    const white = picture.data.map((byte, i) =>
+      i % 3 === 0 ? byte : ((i % 3 === 1 ? green : blue)[i - (i % 3)] as number),
+    )
+    const manifold = readPhoto({ ...picture, data: white }, edges)
+    expect(manifold).toMatchObject({ kind: 'refused', reason: 'lamp-of-many-colours' })
+  })
+
+  it('refuses edges that lie nearly on each other, or on nothing, and never fails', () => {
+    const stripes = new Uint8Array(3 * 400 * 400).map((_, i) => (Math.floor(i / 37) % 2) * 255)
+    const burnt = picture.data.map((byte, i) => (i % 1200 < 640 ? 255 : byte))
+    const size = { width: 400, height: 400 }
+    for (const data of [stripes, burnt]) {
+      for (const ratio of [0.3, 0.96, 0.964, 0.97, 0.974, 0.98]) {
+        const within = { ...outer, rx: ratio * outer.rx, ry: ratio * outer.ry }
+        expect(readPhoto({ ...size, data }, { outer, inner: within }).kind).toBe('refused')
+      }
+    }
+    const beside = { ...outer, cx: 900 }
+    const both = { outer: beside, inner: { ...inner, cx: 900 } }
+    expect(readPhoto(picture, both)).toMatchObject({ reason: 'face-cut-by-frame' })
+  })
+
   it('refuses every kind of empty picture instead of failing', () => {
     for (const byte of [0, 128, 255]) {
       const data = new Uint8Array(3 * 400 * 400).fill(byte)

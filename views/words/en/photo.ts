@@ -14,6 +14,8 @@ export const photoWords = {
     overexposed: 'Too much of the face is burnt out. Lower the exposure.',
     'no-clear-bands':
       'There are no clear bands. Clean face and flat, look at the lamp, and see that the flat lies on the face.',
+    'lamp-of-many-colours':
+      'Red, green and blue show the bands in different places: the lamp shines in more than one colour, or white light is stronger. Use a lamp of one colour, and keep other light out.',
     'too-few-bands':
       'There are too few bands to tell forms apart. Lift one side until five to twelve bands cross the face.',
     'bands-too-fine':
