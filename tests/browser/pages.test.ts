@@ -50,6 +50,9 @@ async function go(page: Page, { path, status = 200 }: DemoPage): Promise<void> {
   lookedAtCount++
 }
 
+/** A technician has forty pages and more, each looked at twice by a browser beside other work. */
+const patience = 300_000
+
 /** A refused address is a failed load to the browser's console, and is meant to be one. */
 function expectNoFaults(faults: readonly string[]): void {
   expect(faults.filter((one) => !/status of 40[34]/.test(one))).toEqual([])
@@ -73,6 +76,7 @@ describe.each(['tamsin', 'ingrid', 'marit', 'cora', ''])('the pages of "%s"', (w
       expectNoFaults(faults)
       await context.close()
     },
+    patience,
   )
 
   test('are accessible in the dark view and fit a desktop', async () => {
