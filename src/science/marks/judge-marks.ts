@@ -4,11 +4,11 @@ import type { MarksRefusal } from './marks-refusal.ts'
 /** How many marks are asked for; fewer gave errors of up to half a band. */
 export const fewestMarks = 20
 const fewestOrders = 3
-/** No larger part of the ring may be without marks. */
+/** No larger part of the ring may be without marks; common practice, no source. */
 const widestGapDeg = 60
 /** So many marks in the outer and in the inner 40 % of the land. */
 const fewestNearEdge = 3
-/** Shares of the outer radius by which a finger may miss the land. */
+/** Share of the outer radius by which a finger may miss the land; common practice, no source. */
 const offLand = 0.03
 
 const refuse = (

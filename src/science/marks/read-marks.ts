@@ -37,9 +37,13 @@ export interface MarksReading {
 
 const leastAxisRatio = 0.93
 const mostRatioError = 0.05
-/** Of radii; beyond them there is no land to speak of. */
+/** Of radii; beyond them there is no land to speak of; common practice, no source. */
 const ratios = { from: 0.05, to: 0.985 }
-/** A mark that misses all the others by so much, in bands and over its sd, has a wrong order. */
+/**
+ * A mark that misses all the others by so much, in bands and over its standard deviation, has a
+ * wrong order. Half a band is the least wrong order there is, and a tap is good to 0.1; 4 standard
+ * deviations: common practice, no source.
+ */
 const surprise = { bands: 0.4, ratio: 4 }
 
 const axisRatioOf = ({ rx, ry }: Ellipse) => Math.min(rx, ry) / Math.max(rx, ry)
@@ -94,7 +98,8 @@ function qualityOf(fit: FittedMarks): number {
  *   its reason. The same marks give the same figures, bit for bit
  * @throws RangeError as placeOnRing does
  * Validity: one smooth land; by marks alone a tenth of a band is not reached.
- * Source: as fitMarks and marksUncertainty.
+ * Source: as fitMarks and marksUncertainty; its limits of edges and of a wrong order are common
+ *   practice, no source.
  * @example readMarks([], { outer: { cx: 9, cy: 9, rx: 9, ry: 9, rotationDeg: 0 },
  *   inner: { cx: 9, cy: 9, rx: 6, ry: 6, rotationDeg: 0 }, radiusRatio: 0.9,
  *   doOrdersRiseWithGap: true }).reason // edges-not-one-ring
