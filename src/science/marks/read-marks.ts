@@ -41,7 +41,7 @@ const mostRatioError = 0.05
 const ratios = { from: 0.05, to: 0.985 }
 /**
  * A mark that misses all the others by so much, in bands and over its standard deviation, has a
- * wrong order. Half a band is the least wrong order there is, and a tap is good to 0.1; 4 standard
+ * wrong order. Half a band is the least that an order can be wrong by; 0.4 band and 4 standard
  * deviations: common practice, no source.
  */
 const surprise = { bands: 0.4, ratio: 4 }

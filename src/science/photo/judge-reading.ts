@@ -10,6 +10,8 @@ export interface FitFigures {
   /** The longest part of the ring without bands, beside which bands begin at once. */
   readonly hiddenArcDeg: number
   readonly spread: number
+  /** How wide the outer edge is drawn, in outer radii; see edgeWidth. */
+  readonly edgeWidth: number
   readonly explained: number
   readonly usableShare: number
   readonly explainedShare: number
@@ -31,6 +33,16 @@ const leastExplainedShare = 0.95
 /** Ordinary pictures have 40 at most, covered ones of the suite's recipe 120 or more. */
 const mostHiddenDeg = 80
 
+/** Sharp pictures have 0.045 at most, those out of focus or moved 0.08 or more. */
+const mostEdgeWidth = 0.06
+/** What a picture that is not sharp looks like. */
+const causedByBlur: readonly PhotoRefusalReason[] = [
+  'no-clear-bands',
+  'too-few-bands',
+  'bands-too-fine',
+  'model-does-not-fit',
+]
+
 /**
  * Asks the gates of an honest figure, in the order of causes.
  *
@@ -38,11 +50,19 @@ const mostHiddenDeg = 80
  * @returns the first gate that does not hold, with the figure and its limit; null when all hold
  * Source: limits chosen on synthetic photographs, no published source.
  * @example judgeReading({ lightSwing: 0.01, swing: 0.01, colourAgreement: 1, hiddenArcDeg: 0,
- *   spread: 0.01, explained: 0.1, usableShare: 1, explainedShare: 0, edgeShare: 0, doubtfulInRow: 9,
+ *   spread: 0.01, edgeWidth: 0.03, explained: 0.1, usableShare: 1, explainedShare: 0, edgeShare: 0, doubtfulInRow: 9,
  *   tiltBands: 6, pixelsPerBand: 50, flatnessBands: 1, expandedUncertaintyBands: 0.1, rivals: [] }
  *   )?.reason // no-clear-bands
  */
 export function judgeReading(figures: FitFigures): PhotoRefusal | null {
+  const refusal = firstRefusal(figures)
+  const { edgeWidth } = figures
+  const canBeBlur = refusal !== null && causedByBlur.includes(refusal.reason)
+  if (!canBeBlur || edgeWidth <= mostEdgeWidth) return refusal
+  return { kind: 'refused', reason: 'noisy', measured: edgeWidth, limit: mostEdgeWidth }
+}
+
+function firstRefusal(figures: FitFigures): PhotoRefusal | null {
   const { swing, spread, flatnessBands, expandedUncertaintyBands } = figures
   const noise = spread / swing
   const rival = figures.rivals.find(

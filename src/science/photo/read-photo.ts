@@ -1,6 +1,7 @@
 import { annularTerms } from '../surface/annular-terms.ts'
 import { bandLines } from './band-lines.ts'
 import { bandResiduals } from './band-residuals.ts'
+import { edgeWidth } from './edge-width.ts'
 import { gapSign, type WedgeSeen } from './gap-sign.ts'
 import { judgeReading } from './judge-reading.ts'
 import type { Picture } from './linear-channels.ts'
@@ -181,6 +182,7 @@ function resultOf(
     lightSwing: solution.lightSwing,
     colourAgreement: face.colourAgreement,
     hiddenArcDeg: land.hiddenArcDeg,
+    edgeWidth: edgeWidth(face.channel, face.outer.ellipse),
     tiltBands,
     pixelsPerBand: radiusPx / finestPitch(grids.seen, gap),
     flatnessBands: flatness,

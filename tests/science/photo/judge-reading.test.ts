@@ -6,6 +6,7 @@ const good: FitFigures = {
   swing: 0.5,
   colourAgreement: 0.99,
   hiddenArcDeg: 10,
+  edgeWidth: 0.03,
   spread: 0.02,
   explained: 0.99,
   usableShare: 1,
@@ -62,6 +63,18 @@ describe('judgeReading', () => {
     expect(judgeReading(nothing)?.reason).toBe('no-clear-bands')
     const few = { ...good, tiltBands: 2, explained: 0.9, expandedUncertaintyBands: 2 }
     expect(judgeReading(few)?.reason).toBe('too-few-bands')
+  })
+
+  it('names what is not sharp, but refuses nothing for it alone', () => {
+    const blurred = { ...good, edgeWidth: 0.1 }
+    expect(judgeReading(blurred)).toBeNull()
+    for (const change of [{ swing: 0.01 }, { tiltBands: 1 }, { explained: 0.9 }]) {
+      const refusal = judgeReading({ ...blurred, ...change })
+      expect(refusal).toMatchObject({ reason: 'noisy', measured: 0.1 })
+      expect(judgeReading({ ...good, ...change })?.reason).not.toBe('noisy')
+    }
+    expect(judgeReading({ ...blurred, colourAgreement: 0 })?.reason).toBe('lamp-of-many-colours')
+    expect(judgeReading({ ...blurred, hiddenArcDeg: 120 })?.reason).toBe('face-partly-hidden')
   })
 
   it('allows 0.15 band of uncertainty where the face is nearly flat', () => {
