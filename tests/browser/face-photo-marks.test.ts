@@ -3,7 +3,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest'
 import { demoAccounts } from '../../fixtures/demo/accounts.ts'
 import { launchBrowser, signIn, sizes, watch } from '../support/browser.ts'
 import { type DemoServer, startDemo } from '../support/demo-server.ts'
-import { flatnessOfLast, marksOf, openPhoto, settled } from './face-photo-steps.ts'
+import { flatnessOfLast, marksOf, openWideFace, settled } from './face-photo-steps.ts'
 
 type Mark = { readonly x: number; readonly y: number; readonly order: number }
 
@@ -27,7 +27,7 @@ async function marking(
   const page = await context.newPage()
   const faults = watch(page)
   await signIn(page, server.origin, demoAccounts.find((one) => one.name === 'tamsin')!)
-  const { id } = await openPhoto(page, server)
+  const { id } = await openWideFace(page, server)
   await page.locator('input[name=kind][value=marked]').check({ force: true })
   return { page, faults, id }
 }

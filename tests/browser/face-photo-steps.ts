@@ -1,3 +1,4 @@
+import { fileURLToPath } from 'node:url'
 import type { Page } from 'playwright-core'
 import type { DemoServer } from '../support/demo-server.ts'
 
@@ -16,7 +17,7 @@ type Details = {
 
 /**
  * Opens a photograph of the invented workshop that was read by the program and may be again, with
- * the diameters that it was read with: pictures and seals of that workshop are drawn apart.
+ * the diameters that it was read with.
  */
 export async function openPhoto(
   page: Page,
@@ -32,6 +33,42 @@ export async function openPhoto(
   const { innerDiameterMm } = readByProgram(server, id)
   await page.fill('[name=innerDiameterMm]', String(innerDiameterMm))
   return { number, id }
+}
+
+const wideFace = fileURLToPath(
+  new URL('../../fixtures/files/bands/suite/core-002.jpg', import.meta.url),
+)
+
+/**
+ * Keeps a photograph of a wide face, has it read by the program and recorded, and opens it again:
+ * its bands leave no part of the ring out, so that they can be marked one by one.
+ */
+export async function openWideFace(
+  page: Page,
+  server: DemoServer,
+): Promise<{ number: string; id: number }> {
+  const { number } = await openPhoto(page, server)
+  await page.goto(`${server.origin}/work-orders/${number}/face-photos/new`)
+  await page.locator('input[name=faceId]').first().check()
+  await page.setInputFiles('#file', wideFace)
+  await page.getByRole('button', { name: 'Keep and read it' }).click()
+  await page.waitForURL(/face-photos\/\d+$/)
+  const href = page.url()
+  await settled(page)
+  // The diameters of the seal are not those of this picture.
+  const [outer, inner] = [await edgeOf(page, 'outer'), await edgeOf(page, 'inner')]
+  const innerDiameterMm = (60 * Math.sqrt(inner.rx * inner.ry)) / Math.sqrt(outer.rx * outer.ry)
+  const diameters = async () => {
+    await page.fill('[name=outerDiameterMm]', '60')
+    await page.fill('[name=innerDiameterMm]', innerDiameterMm.toFixed(2))
+  }
+  await diameters()
+  await settled(page)
+  await page.getByRole('button', { name: 'Record the reading' }).last().click()
+  await page.waitForURL(/recorded=flatness/)
+  await page.goto(href)
+  await diameters()
+  return { number, id: Number(/\d+$/.exec(href)?.[0]) }
 }
 
 /** Waits until the answer belongs to the form as it stands. */
