@@ -121,6 +121,16 @@ describe('reading a lap cycle', () => {
     expect(faults(heights('x', '2.901'))).toEqual(['heightBeforeMm not-a-number'])
   })
 
+  test('takes what it was for, and stock where nobody says', () => {
+    const purposeOf = (changes: Record<string, unknown>) => {
+      const parsed = parse(changes)
+      return parsed.ok ? parsed.value.purpose : parsed.faults
+    }
+    const said = ['polish', 'matt', 'lap', '', undefined].map((purpose) => purposeOf({ purpose }))
+    expect(said).toEqual(['polish', 'matt', 'lap', 'lap', 'lap'])
+    expect(faults({ purpose: 'shine' })).toEqual(['purpose not-a-choice'])
+  })
+
   test('asks which way a plate is out of flat', () => {
     expect(faults({ plateSagUm: '4' })).toEqual(['plateForm empty'])
     expect(faults({ plateSagUm: '4', plateForm: 'flat' })).toEqual(['plateSagUm not-here'])

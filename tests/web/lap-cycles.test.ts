@@ -262,6 +262,32 @@ describe('recording a lap cycle', () => {
     expect(page).toContain('1 cycle in this order, 2 in earlier ones, relapped 2 times')
   })
 
+  it('says on order and evidence that a face was matted after its flatness was read', async () => {
+    const componentId = Number(faces.rotating)
+    const by = (hour: number) => ({
+      ...actorOf(shop.cast.tess),
+      at: `2026-11-25T${hour}:00:00.000Z`,
+    })
+    const cycle = (purpose: 'polish' | 'matt', hour: number) =>
+      addLapCycle(
+        shop.store,
+        freshCycle(shop, { workOrderId: orderId, componentId, purpose }),
+        by(hour),
+      )
+    cycle('polish', 11)
+    const of = { workOrderId: orderId, componentId }
+    addFlatnessReading(shop.store, freshReading(shop, 'rotating-face', of), by(12))
+    expect(await traveller()).not.toContain('matted')
+    cycle('matt', 13)
+    const pages = [await traveller(), await (await app.get(`${order}/inspection`, 'ian')).text()]
+    for (const page of pages) {
+      expect(page).toMatch(/Flatness was read on the polished face \(.*12:00.*matted afterwards/)
+      expect(page).toContain('Its finish was not read since.')
+    }
+    expect(pages[1]).toMatch(/; matted afterwards \(2026-11-25 13:00/)
+    expect(await open()).toMatch(/name="purpose" value="lap"[^>]*checked/)
+  })
+
   it('ties a reading to the cycle before it, and stands on the inspector’s page', async () => {
     await record(lap({ heightBeforeMm: '2.9', stockUm: '10' }))
     const by = actorOf(shop.cast.tess)
