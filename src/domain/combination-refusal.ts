@@ -1,5 +1,6 @@
 import { combineWholeFaces } from './combine-whole-faces.ts'
 import { combinedParts } from './combined-parts.ts'
+import { compareWholeFaces } from './compare-whole-faces.ts'
 import { cycleBefore } from './cycle-before.ts'
 import type { Evidence } from './evidence.ts'
 import type { FlatnessReading } from './flatness.ts'
@@ -20,6 +21,7 @@ export const combinationRefusals = [
   'in-doubt',
   'other-land',
   'unlike',
+  'disagree',
   'combined-already',
 ] as const
 export type CombinationRefusal = (typeof combinationRefusals)[number]
@@ -56,7 +58,19 @@ export function combinationRefusal(
   const ratios = parts.map((one) => one.wholeFace?.surface?.radiusRatio ?? 0)
   if (Math.max(...ratios) - Math.min(...ratios) > mostRatioApart) return 'other-land'
   if (combineWholeFaces(parts).turns.some((one) => one?.standing === 'unlike')) return 'unlike'
+  if (parts.some((one) => doNotAgree(one, first))) return 'disagree'
   return isCombinedAlready(parts, readings) ? 'combined-already' : null
+}
+
+/** A mean of figures that contradict each other would be of none of them. */
+function doNotAgree(one: FlatnessReading, first: FlatnessReading): boolean {
+  if (one.wholeFace === null || first.wholeFace === null || one === first) return false
+  const { agreement } = compareWholeFaces(
+    { ...first, wholeFace: first.wholeFace },
+    { ...one, wholeFace: one.wholeFace },
+    { isTurned: true },
+  )
+  return agreement !== null && !agreement.isWithin
 }
 
 /** As combineSurfaces takes them. */

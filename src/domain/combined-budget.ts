@@ -1,6 +1,6 @@
 import { type BudgetLine, budgetLine } from '../science/uncertainty/budget-line.ts'
 import { normalLine } from '../science/uncertainty/normal-line.ts'
-import { renewedSources } from './picture-sources.ts'
+import { pictureSources, renewedSources } from './picture-sources.ts'
 
 /** A part of a combination: its budget in um, and its share of the mean, all adding up to 1. */
 export type WeighedBudget = { readonly budget: readonly BudgetLine[]; readonly weight: number }
@@ -10,7 +10,8 @@ export type WeighedBudget = { readonly budget: readonly BudgetLine[]; readonly w
  *
  * a source that every photograph draws anew: sqrt(sum of (weight x contribution)^2)
  * every other one, such as optical flat and lamp: sum of weight x contribution
- * disagreement: sqrt(ratio^2 - 1) x the root of the sum of squares of the former, above ratio 1
+ * disagreement: sqrt(ratio^2 - 1) x the root of the sum of squares of all that comes from the
+ *   pictures, above ratio 1: the ratio was taken over all of it
  *
  * @param parts one or more
  * @param how areIndependent: false where two of them are of one photograph; ratio: Birge ratio of
@@ -27,8 +28,10 @@ export function combinedBudget(
   const sources = [...new Set(parts.flatMap(({ budget }) => budget.map((one) => one.source)))]
   const isRenewed = (source: string) => how.areIndependent && renewedSources.includes(source)
   const lines = sources.map((source) => combinedLine(parts, source, isRenewed(source)))
-  const renewed = lines.filter((one) => isRenewed(one.source)).map((one) => one.contribution)
-  const value = Math.sqrt(Math.max(0, how.ratio ** 2 - 1)) * Math.hypot(...renewed)
+  const ofPictures = lines
+    .filter((one) => pictureSources.includes(one.source))
+    .map((one) => one.contribution)
+  const value = Math.sqrt(Math.max(0, how.ratio ** 2 - 1)) * Math.hypot(...ofPictures)
   return value > 0
     ? [...lines, normalLine({ source: 'disagreement', value, sensitivity: 1 })]
     : lines

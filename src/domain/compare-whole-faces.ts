@@ -119,7 +119,7 @@ function laid(first: WholeFace, second: WholeFace, turn: FaceTurn | null): [Laid
   const isOpposite = turn?.isOpposite ?? false
   const isFirstDown = isOpposite && second.isSignKnown
   const isSecondDown = isOpposite && !second.isSignKnown
-  const isSignKnown = turn !== null && (first.isSignKnown || second.isSignKnown)
+  const isSignKnown = turn?.standing === 'found' && (first.isSignKnown || second.isSignKnown)
   const lay = (face: WholeFace, turnDeg: number, isUpsideDown: boolean): LaidFace => ({
     surface: face.surface && laySurface(face.surface, { turnDeg, isUpsideDown }),
     outerDiameterMm: face.outerDiameterMm,

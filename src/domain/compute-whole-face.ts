@@ -7,6 +7,7 @@ import type { BudgetLine } from '../science/uncertainty/budget-line.ts'
 import { lineGridBudget } from '../science/uncertainty/line-grid-budget.ts'
 import { markedFlatnessBudget } from '../science/uncertainty/marked-flatness-budget.ts'
 import { photoFlatnessBudget } from '../science/uncertainty/photo-flatness-budget.ts'
+import { angleOfView } from './angle-of-view.ts'
 import { asUncertainty } from './as-uncertainty.ts'
 import type { ComputedFlatness } from './compute-flatness.ts'
 import type { FlatnessInstruments } from './flatness-uncertainty.ts'
@@ -110,6 +111,10 @@ function knownBeside({ budgetInput }: NewWholeFaceReading, instruments: Flatness
   }
 }
 
+function isOfAngle({ source }: BudgetLine): boolean {
+  return source === 'viewing-angle'
+}
+
 function leftOutOf(known: ReturnType<typeof knownBeside>): string[] {
   return [
     ...(known.opticalFlatToleranceUm === undefined ? ['optical-flat'] : []),
@@ -167,7 +172,10 @@ function columns(
   known: ReturnType<typeof knownBeside>,
   method: string,
 ): ComputedFlatness {
-  const uncertainty = asUncertainty(whole.budget, leftOutOf(known), null)
+  // The cosine of marks and grids comes from an edge laid by hand: nobody says how well.
+  const isAngleOpen = method !== methods.flatnessPhoto && !whole.budget.some(isOfAngle)
+  const leftOut = [...leftOutOf(known), ...(isAngleOpen ? ['viewing-angle'] : [])]
+  const uncertainty = asUncertainty(whole.budget, leftOut, null)
   return {
     wavelengthNm: known.wavelengthNm,
     bandHeightUm: known.bandHeightUm,
@@ -180,33 +188,27 @@ function columns(
   }
 }
 
-/** A circle that is seen obliquely is as much shorter one way as the cosine says. */
-function angleOfView({ rx, ry }: Ellipse): number {
-  return (Math.acos(Math.min(rx, ry) / Math.max(rx, ry)) * 180) / Math.PI
-}
-
 function ofLineGrid(
   asked: NewWholeFaceReading,
   source: LineGridSource,
   instruments: FlatnessInstruments,
 ): ComputedWholeFace {
   const known = knownBeside(asked, instruments)
-  const flatnessUm = (source.oneWayBands + source.otherWayBands) * known.bandHeightUm
+  const viewedAt = source.viewingAngleDeg ?? 0
+  const cosine = Math.cos((viewedAt * Math.PI) / 180)
+  const flatnessUm = ((source.oneWayBands + source.otherWayBands) * known.bandHeightUm) / cosine
   const { viewingAngleLimitDeg } = asked.budgetInput
   const { budget } = lineGridBudget({
     ...known,
     flatnessUm,
     viewingAngleLimitDeg: viewingAngleLimitDeg ?? undefined,
   })
-  const leftOut = viewingAngleLimitDeg === null ? ['viewing-angle'] : []
-  const uncertainty = asUncertainty(budget, [...leftOutOf(known), ...leftOut], null)
-  const columnsOf = columns(
-    { flatnessUm, form: 'undetermined', budget },
-    known,
-    methods.flatnessLineGrid,
-  )
   return {
-    computed: { ...columnsOf, uncertainty },
+    computed: columns(
+      { flatnessUm, form: 'undetermined', budget },
+      known,
+      methods.flatnessLineGrid,
+    ),
     wholeFace: {
       source,
       outerDiameterMm: asked.outerDiameterMm,
@@ -221,6 +223,6 @@ function ofLineGrid(
       cautions: [],
       seen: null,
     },
-    viewingAngleDeg: 0,
+    viewingAngleDeg: viewedAt,
   }
 }

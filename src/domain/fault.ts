@@ -68,6 +68,7 @@ export type FaultKind =
   | 'not-whole-or-half'
   | 'edges-not-one-ring'
   | 'edges-not-set'
+  | 'contradicts-press'
   | 'view-too-oblique'
   | 'mark-off-land'
   | 'mark-does-not-fit'

@@ -1,4 +1,5 @@
 import { currentOnly } from './current-only.ts'
+import { firstRecordedAt } from './first-recorded-at.ts'
 import type { FlatnessReading } from './flatness.ts'
 
 /** A reading of a whole face. */
@@ -6,9 +7,17 @@ export type WholeReading = FlatnessReading & {
   readonly wholeFace: NonNullable<FlatnessReading['wholeFace']>
 }
 
-/** The readings of whole faces that no correction replaced, oldest first. */
+/**
+ * The readings of whole faces that no correction replaced, as the face went through them: as found
+ * before as left, then by when they were first written down. A correction keeps the place of what
+ * it replaced.
+ */
 export function wholeReadings(readings: readonly FlatnessReading[]): readonly WholeReading[] {
-  return currentOnly(readings).filter((one): one is WholeReading => one.wholeFace !== null)
+  const place = (one: WholeReading) =>
+    `${one.condition === 'as-found' ? 0 : 1} ${firstRecordedAt(readings, one)}`
+  return currentOnly(readings)
+    .filter((one): one is WholeReading => one.wholeFace !== null)
+    .sort((a, b) => (place(a) === place(b) ? a.id - b.id : place(a) < place(b) ? -1 : 1))
 }
 
 /**

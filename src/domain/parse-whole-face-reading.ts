@@ -1,3 +1,4 @@
+import { angleOfView } from './angle-of-view.ts'
 import { checkStatedLamp } from './check-stated-lamp.ts'
 import { confirmField, isConfirmed } from './confirmed.ts'
 import type { FacePhoto } from './face-photo.ts'
@@ -145,7 +146,12 @@ function parseSource(
   const { photo } = context
   // Whoever sends no photograph is asked for marks alone.
   const photoId = photo.id ?? 0
-  if (kind === 'line-grid') return { kind, photoId, ...parseGrid(fields.group('grid')) }
+  if (kind === 'line-grid') {
+    const stated = fields.optionalDecimal('viewingAngleDeg', flatnessBounds.viewingAngleDeg)
+    const found = photo.foundEdges === null ? null : angleOfView(photo.foundEdges.outer)
+    const grid = parseGrid(fields.group('grid'))
+    return { kind, photoId, viewingAngleDeg: stated ?? found, ...grid }
+  }
   const edges = parseEdges(fields, input, photo)
   const viewingAngleDeg = fields.optionalDecimal('viewingAngleDeg', flatnessBounds.viewingAngleDeg)
   const common = { ...edges, viewingAngleDeg }
@@ -206,7 +212,7 @@ function parsePressed(
   return { photoId: second.id, ...(second.foundEdges ?? edges) }
 }
 
-function parseGrid(part: Fields): Omit<LineGridSource, 'kind' | 'photoId'> {
+function parseGrid(part: Fields): Omit<LineGridSource, 'kind' | 'photoId' | 'viewingAngleDeg'> {
   const { directionDeg, spacingPx, offsetPx, departureBands } = lineGridBounds
   part.only('directionDeg', 'spacingPx', 'offsetPx', 'oneWayBands', 'otherWayBands')
   return {

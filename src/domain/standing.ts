@@ -1,3 +1,4 @@
+import { combinedParts } from './combined-parts.ts'
 import { currentOnly } from './current-only.ts'
 import type { Evidence } from './evidence.ts'
 import type { FlatnessReading } from './flatness.ts'
@@ -18,7 +19,10 @@ export function standingReadings({
   lapCycles: cycles,
 }: Pick<Evidence, 'flatnessReadings' | 'lapCycles'>): readonly FlatnessReading[] {
   const keyOf = (one: FlatnessReading) => `${one.componentId} ${one.condition}`
-  const current = currentOnly(readings)
+  const current = currentOnly(readings).filter((one) => {
+    // A combination falls with any of its parts.
+    return combinedParts([one], readings).every((part) => part.replacedById === null)
+  })
   const newest = newestOfEach(current, keyOf)
   const whole = newestOfEach(current.filter(seesAll), keyOf)
   const lapOf = (one: FlatnessReading) => lapBefore(one, { readings, cycles })?.cycle.id

@@ -51,6 +51,8 @@ export type LineGridSource = {
   /** Between two lines, and of the first one from the middle of the photograph, in pixels. */
   readonly spacingPx: number
   readonly offsetPx: number
+  /** As stated, else from the shape of the edge that was found; null: not known. */
+  readonly viewingAngleDeg: number | null
   /** Largest departures of a band from its line, in bands, both 0 or more. */
   readonly oneWayBands: number
   readonly otherWayBands: number

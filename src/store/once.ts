@@ -1,5 +1,4 @@
-import { and, eq } from 'drizzle-orm'
-import { AppError } from '../domain/app-error.ts'
+import { findKeptAnswer } from './find-kept-answer.ts'
 import type { Store } from './open.ts'
 import { keptAnswer } from './schema/kept-answer.ts'
 
@@ -24,12 +23,8 @@ export function once(
 ): Answer & { readonly isRepeat: boolean } {
   const { userId, key, requestHash, at } = request
   return store.transact(() => {
-    const isSame = and(eq(keptAnswer.userId, userId), eq(keptAnswer.key, key))
-    const kept = store.db.select().from(keptAnswer).where(isSame).get()
-    if (kept !== undefined) {
-      if (kept.requestHash !== requestHash) throw new AppError('conflict', 'key-reused')
-      return { status: kept.status, body: kept.body, isRepeat: true }
-    }
+    const kept = findKeptAnswer(store, request)
+    if (kept !== undefined) return { ...kept, isRepeat: true }
     const { status, body } = work()
     if (status < 400) {
       store.db.insert(keptAnswer).values({ userId, key, requestHash, status, body, at }).run()

@@ -78,6 +78,10 @@ async function readPhotographs(
   )
   if (second.kind === 'refused') return { kind: 'refused', refusal: second, isSecond: true }
   const { sign, movedBands } = pressTest(first.gap, second.gap)
+  if (sign < 0 && first.isSignKnown) {
+    const fault = { field: 'wedge.opensTowardsDeg', kind: 'contradicts-press' } as const
+    return { kind: 'faulty', faults: [fault] }
+  }
   const press = { isDecided: sign !== 0, movedBands }
   return { kind: 'read', read: sign === 0 ? first : withGapSign(first, sign), press }
 }

@@ -37,7 +37,7 @@ export async function runPhotoThread<T>(
   options: object | null,
   limits: PhotoLimits,
 ): Promise<T> {
-  await turn()
+  await turn(limits.signal)
   try {
     limits.signal?.throwIfAborted()
     return await inThread<T>(bytes, options, limits)
@@ -49,13 +49,23 @@ export async function runPhotoThread<T>(
   }
 }
 
-async function turn(): Promise<void> {
+async function turn(signal: AbortSignal | undefined): Promise<void> {
+  signal?.throwIfAborted()
   if (runningCount < mostAtOnce) {
     runningCount++
     return
   }
   if (waiting.length >= mostWaiting) throw new AppError('too-many', 'photo-busy')
-  await new Promise<void>((resolve) => waiting.push(resolve))
+  await new Promise<void>((resolve, reject) => {
+    waiting.push(resolve)
+    // Whoever went away leaves the row.
+    const leave = () => {
+      const place = waiting.indexOf(resolve)
+      if (place >= 0) waiting.splice(place, 1)
+      if (place >= 0) reject(signal?.reason)
+    }
+    signal?.addEventListener('abort', leave, { once: true })
+  })
 }
 
 function faultOf(fault: FaultOfFile): AppError {

@@ -12,6 +12,7 @@ const lineGrid = buildWholeFace({
   source: {
     kind: 'line-grid',
     photoId: 1,
+    viewingAngleDeg: null,
     directionDeg: 0,
     spacingPx: 30,
     offsetPx: 0,

@@ -25,6 +25,11 @@ const changed = (reading: Partial<WholeReading>) => ({ ...second, ...reading })
 const at = (hour: number) => ({
   recordedAt: `2026-11-24T${String(hour).padStart(2, '0')}:30:00.000Z`,
 })
+/** Of the same form, and so much higher that the two figures contradict each other. */
+const grown = (surface: typeof face, by: number) => ({
+  ...surface,
+  coefficients: surface.coefficients.map((one) => by * one),
+})
 const doubt: Doubt = {
   subjectKind: 'flatness-reading',
   subjectId: 2,
@@ -92,6 +97,7 @@ describe('readings are not combined', () => {
         records([madeWholeReading(1, dish), madeWholeReading(2, saddle)]),
       ),
     ],
+    ['disagree', refusal(madeWholeReading(2, grown(turnSurface(face, 40), 6)))],
     ['combined-already', combinationRefusal([first, second], records([first, second, combined]))],
   ]
 

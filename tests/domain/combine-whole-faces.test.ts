@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { combineWholeFaces } from '../../src/domain/combine-whole-faces.ts'
 import { laySurface } from '../../src/domain/lay-surface.ts'
+import { pictureSources } from '../../src/domain/picture-sources.ts'
 import { pictureUncertaintyUm } from '../../src/domain/picture-uncertainty-um.ts'
 import { turnSurface } from '../../src/science/surface/turn-surface.ts'
 import { dish, madeSurface, madeWholeReading } from './made-whole-reading.ts'
@@ -112,9 +113,12 @@ describe('readings that differ', () => {
     const more = combineWholeFaces([first, madeWholeReading(2, moved(1.5))])
     expect(more.disagreementRatio).toBeGreaterThan(1)
     const { computed, disagreementRatio } = more
-    const renewed = ['photo-statistical', 'photo-perspective', 'photo-view', 'disagreement']
-    const all = Math.hypot(...renewed.map((one) => contributionOf(computed, one)))
-    const without = Math.hypot(...renewed.slice(0, 3).map((one) => contributionOf(computed, one)))
+    // The ratio was taken over all that comes from the pictures.
+    const known = computed.uncertainty?.budget.map((one) => one.source) ?? []
+    const ofPictures = pictureSources.filter((one) => known.includes(one))
+    expect(ofPictures.length).toBeGreaterThan(3)
+    const without = Math.hypot(...ofPictures.map((one) => contributionOf(computed, one)))
+    const all = Math.hypot(without, contributionOf(computed, 'disagreement'))
     expect(all / without).toBeCloseTo(disagreementRatio, 9)
   })
 

@@ -1,9 +1,12 @@
 import { expect, test } from 'vitest'
+import { combineWholeFaces } from '../../src/domain/combine-whole-faces.ts'
 import { currentOnly } from '../../src/domain/current-only.ts'
+import type { FlatnessReading } from '../../src/domain/flatness.ts'
 import { standingReadings, standingTests } from '../../src/domain/standing.ts'
 import { buildFlatnessReading } from '../support/build-flatness-reading.ts'
 import { buildLapCycle } from '../support/build-lap-cycle.ts'
 import { buildStaticTest } from '../support/build-static-test.ts'
+import { madeSurface, madeWholeReading } from './made-whole-reading.ts'
 
 const ids = (records: readonly { readonly id: number }[]) => records.map((one) => one.id)
 
@@ -81,4 +84,15 @@ test('the newest test of each section stands', () => {
     buildStaticTest({ id: 4, section: 'inboard', replacedById: 5 }),
   ]
   expect(ids(standingTests(records))).toEqual([2, 3])
+})
+
+test('a combination falls with any of its parts', () => {
+  const first = madeWholeReading(1, madeSurface(2))
+  const second = madeWholeReading(2, madeSurface(2))
+  const { wholeFace } = combineWholeFaces([first, second])
+  const combined = { ...second, id: 3, wholeFace }
+  const of = (flatnessReadings: readonly FlatnessReading[]) =>
+    ids(standingReadings({ flatnessReadings, lapCycles: [] }))
+  expect(of([first, second, combined])).toEqual([3])
+  expect(of([{ ...first, replacedById: 9 }, second, combined])).toEqual([2])
 })

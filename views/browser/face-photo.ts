@@ -29,6 +29,8 @@ function question(): string {
 function ask(): void {
   if (question() === asked) return
   clearTimeout(waiting)
+  // Its answer would draw the older state over what was just chosen.
+  running?.abort()
   place?.setAttribute('aria-busy', 'true')
   waiting = setTimeout(() => void read(), restMs)
 }
@@ -81,7 +83,7 @@ async function follow(body: ReadableStream<Uint8Array>): Promise<boolean> {
       if (progress !== undefined) showProgress(progress)
       if (html === undefined) continue
       isAnswered = true
-      show(html)
+      if (question() === asked) show(html)
     }
     if (done) return isAnswered
   }

@@ -16,7 +16,8 @@ export type WholeFaceShown = {
   readonly photoHref: string
   /** Whether its figures came out the same again; null where nobody asked. */
   readonly isSameAgain: boolean | null
-  readonly repeatHref: string
+  /** Null for whoever may not ask for it. */
+  readonly repeatHref: string | null
 }
 
 /** A whole face on the page of its result: map, further figures, what was seen, whence it comes. */
@@ -33,7 +34,9 @@ export const WholeFaceSection: FC<{ shown: WholeFaceShown; method: string }> = (
       {photo === null ? null : <SeenPicture wholeFace={wholeFace} photo={photo} href={photoHref} />}
       <h3>{w.sourceTitle}</h3>
       <p>
-        {w.kindSentence[source.kind]}
+        {source.kind === 'marked' && source.photoId === null
+          ? w.marksAlone
+          : w.kindSentence[source.kind]}
         {photo === null
           ? ''
           : ` ${words.facePhoto.taken(photo.recordedByName, minuteText(photo.recordedAt))}.`}
@@ -41,7 +44,7 @@ export const WholeFaceSection: FC<{ shown: WholeFaceShown; method: string }> = (
       </p>
       {source.kind === 'combined' ? <CombinedParts source={source} /> : null}
       {photo === null || photo.note === '' ? null : <p>{words.results.note(photo.note)}</p>}
-      <p>{source.kind === 'combined' ? w.keptParts(method) : w.kept(method)}</p>
+      <p>{keptText(source, method)}</p>
       {photo === null ? null : (
         <p>
           <a class="link-line" href={photoHref}>
@@ -54,13 +57,20 @@ export const WholeFaceSection: FC<{ shown: WholeFaceShown; method: string }> = (
   )
 }
 
+function keptText(source: WholeFace['source'], method: string): string {
+  const w = words.wholeFace
+  if (source.kind === 'combined') return w.keptParts(method)
+  return source.photoId === null ? w.keptMarks(method) : w.kept(method)
+}
+
 /** A combination is computed again from the records of its parts. */
 const Repeat: FC<WholeFaceShown> = ({ isSameAgain, repeatHref }) => {
   const w = words.wholeFace
+  if (isSameAgain === null && repeatHref === null) return null
   if (isSameAgain === null) {
     return (
       <p>
-        <a class="link-line" href={repeatHref}>
+        <a class="link-line" href={repeatHref ?? ''}>
           {w.repeat}
         </a>
       </p>

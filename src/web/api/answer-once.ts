@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto'
 import { AppError } from '../../domain/app-error.ts'
+import { findKeptAnswer } from '../../store/find-kept-answer.ts'
 import { once } from '../../store/once.ts'
 import type { AppContext } from '../context.ts'
 import { viewer } from '../viewer.ts'
@@ -20,13 +21,28 @@ export function answerOnce(c: AppContext, body: JsonBody, work: () => Answer): R
       store.transact(() => toKept(work())),
       false,
     )
+  const asked = { ...requestOf(c, key, body), at: now().toISOString() }
+  const kept = once(store, asked, () => toKept(work()))
+  return send(kept, kept.isRepeat)
+}
+
+/**
+ * The first answer to a request that is sent again, before any work is done for it; undefined where
+ * it is new. What may have changed meanwhile, an order, a calibration, doesn't matter to it.
+ */
+export function answeredBefore(c: AppContext, body: JsonBody): Response | undefined {
+  const key = c.req.header('idempotency-key')
+  if (key === undefined) return undefined
+  const kept = findKeptAnswer(c.var.shop.store, requestOf(c, key, body))
+  return kept === undefined ? undefined : send(kept, true)
+}
+
+function requestOf(c: AppContext, key: string, body: JsonBody) {
   if (key.trim() === '' || key.length > 150) throw new AppError('invalid', 'bad-key')
   const requestHash = createHash('sha256')
     .update(JSON.stringify([c.req.method, c.req.path, body.text]))
     .digest('hex')
-  const asked = { userId: viewer(c).id, key: `api ${key}`, requestHash, at: now().toISOString() }
-  const kept = once(store, asked, () => toKept(work()))
-  return send(kept, kept.isRepeat)
+  return { userId: viewer(c).id, key: `api ${key}`, requestHash }
 }
 
 function toKept(answer: Answer): { status: number; body: string } {

@@ -13,7 +13,7 @@ import type { AppContext } from '../context.ts'
 import { readWholeFace, type WholeFaceRead } from '../read-whole-face.ts'
 import { runPhotoEdges } from '../run-photo.ts'
 import { actor } from '../viewer.ts'
-import { answerOnce } from './answer-once.ts'
+import { answeredBefore, answerOnce } from './answer-once.ts'
 import { InputRefused } from './input-refused.ts'
 import { mustParse } from './must-parse.ts'
 import { unreadablePicture } from './photo-flatness.ts'
@@ -28,6 +28,10 @@ export async function createPhotoReading(
 ): Promise<Response> {
   const { store } = c.var.shop
   const { bytes, input } = await readPhotoUpload(c)
+  const sha256 = createHash('sha256').update(bytes).digest('hex')
+  const body = { text: JSON.stringify([input, sha256]), input }
+  const before = answeredBefore(c, body)
+  if (before !== undefined) return before
   requireOpenOrder(store, order.id)
   const kept = keptPhoto(Buffer.from(bytes), input.faceId, context)
   const {
@@ -40,8 +44,7 @@ export async function createPhotoReading(
   const asked = mustParse(parseWholeFaceBody(input, context, picture))
   const result = await readWholeFace(asked, () => kept.bytes)
   if (result.kind === 'refused') return unreadablePicture(result.refusal)
-  const sha256 = createHash('sha256').update(kept.bytes).digest('hex')
-  return answerOnce(c, { text: JSON.stringify([input, sha256]), input }, () => {
+  return answerOnce(c, body, () => {
     const { componentId } = asked
     const fresh = { ...kept, ...picture, componentId, workOrderId: order.id, note: '' }
     const photo = addFacePhoto(store, fresh, actor(c))
@@ -57,6 +60,8 @@ export async function createMarkedReading(
   context: FlatnessContext,
   body: JsonBody,
 ): Promise<Response> {
+  const before = answeredBefore(c, body)
+  if (before !== undefined) return before
   const asked = mustParse(parseWholeFaceBody(body.input, context, null))
   const result = await readWholeFace(asked, () => {
     throw new AppError('not-found', 'no-face-photo')

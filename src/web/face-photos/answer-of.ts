@@ -57,8 +57,16 @@ async function outcomeOf(
       return { kind: 'ask', ask: 'marks' }
     return { kind: 'faulty', faults: parsed.faults }
   }
+  const result = await readOrStop(() => readAsked(c, desk, parsed.value, limits))
+  return result.kind === 'stopped' ? result : outcomeOfRead(desk, parsed.value, result)
+}
+
+/** The program may have no time for a photograph: that is an answer, and loses nothing. */
+export async function readOrStop(
+  read: () => Promise<WholeFaceRead>,
+): Promise<WholeFaceRead | Extract<Outcome, { kind: 'stopped' }>> {
   try {
-    return outcomeOfRead(desk, parsed.value, await readAsked(c, desk, parsed.value, limits))
+    return await read()
   } catch (error) {
     const reason = error instanceof AppError ? error.reason : ''
     if (reason === 'photo-busy' || reason === 'photo-too-long') return { kind: 'stopped', reason }

@@ -1,6 +1,8 @@
 import { AppError } from '../../domain/app-error.ts'
 import { completeWholeFace } from '../../domain/complete-whole-face.ts'
+import { currentOnly } from '../../domain/current-only.ts'
 import type { Input } from '../../domain/fields.ts'
+import type { FlatnessReading } from '../../domain/flatness.ts'
 import { parseWholeFaceReading } from '../../domain/parse-whole-face-reading.ts'
 import { maySeeResults } from '../../domain/who-may-see.ts'
 import { addFlatnessReading } from '../../store/add-flatness-reading.ts'
@@ -12,7 +14,7 @@ import { newFormKey, recordOnce } from '../record-once.ts'
 import { replacedRecord } from '../replaced-record.ts'
 import { typedText } from '../typed-text.ts'
 import { actor, viewer } from '../viewer.ts'
-import { answerOfPhoto, outcomeOfRead, readAsked, usesOf } from './answer-of.ts'
+import { answerOfPhoto, outcomeOfRead, readAsked, readOrStop, usesOf } from './answer-of.ts'
 import { openPhotoDesk, type PhotoDesk } from './desk.ts'
 import type { DrawnPhoto } from './face-photo-form.ts'
 import { formInput } from './form-input.ts'
@@ -38,9 +40,13 @@ export function showFacePhoto(c: AppContext): Promise<Response> {
 
 /** The photograph itself: for whoever may see its order. */
 export function showFacePicture(c: AppContext): Response {
-  const { photo, workOrder } = openPhotoDesk(c)
+  const { photo, workOrder, flatnessReadings } = openPhotoDesk(c)
   // A customer sees results, and so what they came from, once the order is released.
-  if (!maySeeResults(viewer(c), workOrder.stage)) throw new AppError('not-found', 'no-face-photo')
+  const isResult = currentOnly(flatnessReadings).some((one) => isOfPhoto(one, photo.id))
+  const user = viewer(c)
+  if (!maySeeResults(user, workOrder.stage) || (user.role === 'customer' && !isResult)) {
+    throw new AppError('not-found', 'no-face-photo')
+  }
   const { bytes, mediaType } = readStoredFile(c.var.shop.store, photo.sha256)
   return new Response(new Uint8Array(bytes), {
     headers: {
@@ -52,6 +58,11 @@ export function showFacePicture(c: AppContext): Response {
       'cross-origin-resource-policy': 'same-origin',
     },
   })
+}
+
+function isOfPhoto({ wholeFace }: FlatnessReading, photoId: number): boolean {
+  const source = wholeFace?.source
+  return source !== undefined && 'photoId' in source && source.photoId === photoId
 }
 
 /** Reads the photograph as the form stands, with progress for the page's script; records nothing. */
@@ -77,17 +88,21 @@ export async function recordFacePhoto(c: AppContext): Promise<Response> {
   if (!parsed.ok) {
     return sendPhotoPage(c, desk, { ...drawn, faults: parsed.faults, answer: null }, 422)
   }
-  const result = await readAsked(c, desk, parsed.value)
+  const result = await readOrStop(() => readAsked(c, desk, parsed.value))
   if (result.kind !== 'read') {
     // A picture that gives no honest figure is no reading: the page says why and what to do.
-    const outcome = outcomeOfRead(desk, parsed.value, result)
+    const outcome = result.kind === 'stopped' ? result : outcomeOfRead(desk, parsed.value, result)
     const answer = { uses: usesOf(desk, asked), outcome }
     return sendPhotoPage(c, desk, { ...drawn, answer }, 422)
   }
   return recordOnce(c, input, () => {
-    const { workOrder } = desk
-    const of = { ...parsed.value, workOrderId: workOrder.id }
-    const { faceKind: _, ...fresh } = completeWholeFace(of, result.read, desk)
+    // Reading took its time: what instruments may be used is asked once more.
+    const now = openPhotoDesk(c)
+    const again = parseWholeFaceReading(asked, now)
+    if (!again.ok) throw new AppError('conflict', 'changed-meanwhile')
+    const { workOrder } = now
+    const of = { ...again.value, workOrderId: workOrder.id }
+    const { faceKind: _, ...fresh } = completeWholeFace(of, result.read, now)
     addFlatnessReading(store, fresh, actor(c))
     return `/work-orders/${workOrder.number}?recorded=flatness`
   })

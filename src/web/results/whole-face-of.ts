@@ -4,6 +4,7 @@ import type { Evidence } from '../../domain/evidence.ts'
 import type { ShownResult } from '../../domain/shown-result.ts'
 import { listFacePhotos } from '../../store/list-face-photos.ts'
 import type { AppContext } from '../context.ts'
+import { viewer } from '../viewer.ts'
 import { isSameAgain } from './is-same-again.ts'
 
 /** What a reading of a whole face has beside its figure; null for any other result. */
@@ -22,11 +23,14 @@ export async function wholeFaceOf(
   const order = `/work-orders/${evidence.workOrder.number}`
   const asked = c.req.query('repeat')
   if (asked !== undefined && asked !== 'yes') throw new AppError('not-found', 'no-page')
+  // It takes the time of a reading, and those at the lamp wait for it: customers are not asked.
+  const mayRepeat = viewer(c).role !== 'customer'
+  if (asked !== undefined && !mayRepeat) throw new AppError('forbidden', 'wrong-role')
   return {
     wholeFace,
     photo: photo ?? null,
     photoHref: `${order}/face-photos/${photo?.id}/picture`,
     isSameAgain: asked === undefined ? null : await isSameAgain(c, evidence, reading),
-    repeatHref: `${order}/results/${result.kind}/${result.id}?repeat=yes#map`,
+    repeatHref: mayRepeat ? `${order}/results/${result.kind}/${result.id}?repeat=yes#map` : null,
   }
 }

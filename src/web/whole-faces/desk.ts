@@ -91,5 +91,6 @@ function pairOf(
   if (first === undefined) return pairToCompare(readings)
   const other = second ?? readings.findLast((one) => one.id !== first.id)
   if (other === undefined || other.id === first.id) return null
-  return first.id < other.id ? [first, other] : [other, first]
+  const place = (reading: WholeReading) => readings.findIndex((one) => one.id === reading.id)
+  return place(first) < place(other) ? [first, other] : [other, first]
 }

@@ -114,6 +114,7 @@ describe('a face that was read whole, on its certificate', () => {
       source: {
         kind: 'line-grid',
         photoId: 1,
+        viewingAngleDeg: null,
         directionDeg: 0,
         spacingPx: 40,
         offsetPx: 0,

@@ -20,6 +20,7 @@ const lineGrid = buildWholeFace({
   source: {
     kind: 'line-grid',
     photoId: 1,
+    viewingAngleDeg: null,
     directionDeg: 0,
     spacingPx: 40,
     offsetPx: 0,

@@ -33,6 +33,8 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'no-equipment': () => 'There is no such position.',
   'no-instrument': () => 'There is no such instrument.',
   'no-doubt': () => 'No calibration found this instrument out of tolerance, or left it so.',
+  'changed-meanwhile': () =>
+    'An instrument or the order changed while the photograph was read. Go back, look at the form, and record it again.',
   'not-of-face': () => 'That photograph is of another face.',
   'no-face-photo': () => 'There is no such photograph of this order.',
   'not-of-instrument': () => 'That calibration belongs to another instrument.',

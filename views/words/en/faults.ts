@@ -83,6 +83,8 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
   'not-a-place': () => 'Give a place as [x, y], in pixels.',
   'not-whole-or-half': () =>
     'Give a whole number for a dark band, or a half one for the bright middle between two.',
+  'contradicts-press': () =>
+    'The second photograph says that the gap opens the other way. Look at both again, or say that you could not tell.',
   'edges-not-set': () =>
     'The edges of the face were not found in this photograph. Lay both rings onto them.',
   'edges-not-one-ring': () =>

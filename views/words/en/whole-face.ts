@@ -65,6 +65,15 @@ export const wholeFaceWords = {
     'line-grid': 'read with a grid of lines on a photograph',
     combined: 'combined from several readings',
   } satisfies Readonly<Record<WholeFaceKind, string>>,
+  marksAlone: 'A program sent marked bands, without the photograph that they were marked on.',
+  keptMarks: (method: string) =>
+    `The marks are kept with all that was set, and can be computed again (${method}); the photograph itself was not sent.`,
+  sign: {
+    seen: 'Which side the gap opens was seen at the lamp, by the way in which the bands moved.',
+    pressed:
+      'Which side the gap opens follows from a second photograph, taken while the flat was pressed.',
+    orders: 'Which side the gap opens was stated with the orders of the marked bands.',
+  },
   kindSentence: {
     photo: 'The program found the bands in a photograph.',
     marked: 'Bands were marked on a photograph.',

@@ -141,8 +141,9 @@ export const wholeFacesWords = {
     'no-surface': 'A grid of lines gives no map, so there is nothing to average.',
     'same-photo':
       'Both are readings of one photograph: a second photograph is needed for a second opinion.',
-    'other-lap': 'The face was lapped between these readings, so they are not combined.',
-    'lapped-since': 'The face was lapped since: these readings are of what it was before.',
+    'other-lap': 'The face was lapped or matted between these readings, so they are not combined.',
+    'lapped-since':
+      'The face was lapped or matted since: these readings are of what it was before.',
     'other-instrument':
       'They were read under different lamps or optical flats, so they are not combined: the record of a reading names one of each.',
     'other-calibration':
@@ -151,6 +152,8 @@ export const wholeFacesWords = {
       'An instrument of one of these readings was found out of tolerance since. An inspector says first whether it stands.',
     'other-land': 'Their diameters are of different rings, so they are not combined.',
     unlike: 'Their forms are not alike at any turn: a mean of them would be of no face.',
+    disagree:
+      'Their figures differ by more than both uncertainties allow: a mean would hide that. Read the face again.',
     'combined-already': 'These readings are combined already: the combination is in the list.',
   } satisfies Readonly<Record<CombinationRefusal, string>>,
 } as const
