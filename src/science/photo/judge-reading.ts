@@ -16,6 +16,8 @@ export interface FitFigures {
   readonly usableShare: number
   readonly explainedShare: number
   readonly edgeShare: number
+  /** Whether an edge at least was followed in the picture. */
+  readonly isAnEdgeFollowed: boolean
   /** Unexplained sectors of 10 degrees side by side. */
   readonly doubtfulInRow: number
   readonly tiltBands: number
@@ -50,7 +52,7 @@ const causedByBlur: readonly PhotoRefusalReason[] = [
  * @returns the first gate that does not hold, with the figure and its limit; null when all hold
  * Source: limits chosen on synthetic photographs, no published source.
  * @example judgeReading({ lightSwing: 0.01, swing: 0.01, colourAgreement: 1, hiddenArcDeg: 0,
- *   spread: 0.01, edgeWidth: 0.03, explained: 0.1, usableShare: 1, explainedShare: 0, edgeShare: 0, doubtfulInRow: 9,
+ *   spread: 0.01, edgeWidth: 0.03, isAnEdgeFollowed: true, explained: 0.1, usableShare: 1, explainedShare: 0, edgeShare: 0, doubtfulInRow: 9,
  *   tiltBands: 6, pixelsPerBand: 50, flatnessBands: 1, expandedUncertaintyBands: 0.1, rivals: [] }
  *   )?.reason // no-clear-bands
  */
@@ -89,18 +91,22 @@ function firstRefusal(figures: FitFigures): PhotoRefusal | null {
     limit: number,
   ): PhotoRefusal | null =>
     measured <= limit ? null : { kind: 'refused', reason, measured, limit }
+  const hiddenDeg = isFewButWhole ? 0 : figures.hiddenArcDeg
+  // Edges that lie beside the face hide a part of it as well: then the fit is asked first.
+  const noBands = isAtMost('face-partly-hidden', hiddenDeg, mostHiddenDeg)
+  const unusable = isAtLeast('face-partly-hidden', figures.usableShare, 0.85)
   return (
     // A slow background passes for a part of a band; what counts is what the light itself does.
     isAtLeast('no-clear-bands', Math.min(swing, figures.lightSwing), 0.045) ??
     isAtLeast('lamp-of-many-colours', figures.colourAgreement, 0.5) ??
-    isAtMost('face-partly-hidden', isFewButWhole ? 0 : figures.hiddenArcDeg, mostHiddenDeg) ??
+    (figures.isAnEdgeFollowed ? noBands : null) ??
     isAtMost('no-clear-bands', swing, 1.5) ??
     // Noise beyond a third of the swing: the fit found nothing, its tilt and pitch mean nothing.
     // Light that swings all the same shows bands, but not those of one surface.
     isAtMost(isLightClear ? 'model-does-not-fit' : 'no-clear-bands', noise, 0.35) ??
     isAtLeast('too-few-bands', figures.tiltBands, leastTiltBands) ??
     isAtLeast('bands-too-fine', figures.pixelsPerBand, 5) ??
-    isAtLeast('face-partly-hidden', figures.usableShare, 0.85) ??
+    (figures.isAnEdgeFollowed ? unusable : null) ??
     isAtLeast('model-does-not-fit', figures.explained, leastExplained) ??
     isAtLeast('model-does-not-fit', figures.explainedShare, leastExplainedShare) ??
     isAtLeast('model-does-not-fit', figures.edgeShare, 0.9) ??
@@ -115,6 +121,8 @@ function firstRefusal(figures: FitFigures): PhotoRefusal | null {
           measured: rival.flatnessBands,
           limit: flatnessBands,
         }) ??
-    isAtMost('uncertainty-too-large', expandedUncertaintyBands, mostUncertainty)
+    isAtMost('uncertainty-too-large', expandedUncertaintyBands, mostUncertainty) ??
+    noBands ??
+    unusable
   )
 }

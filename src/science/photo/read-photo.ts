@@ -182,6 +182,7 @@ function resultOf(
     lightSwing: solution.lightSwing,
     colourAgreement: face.colourAgreement,
     hiddenArcDeg: land.hiddenArcDeg,
+    isAnEdgeFollowed: face.outer.isSnapped || face.inner.isSnapped,
     edgeWidth: edgeWidth(face.channel, face.outer.ellipse),
     tiltBands,
     pixelsPerBand: radiusPx / finestPitch(grids.seen, gap),

@@ -7,6 +7,7 @@ const good: FitFigures = {
   colourAgreement: 0.99,
   hiddenArcDeg: 10,
   edgeWidth: 0.03,
+  isAnEdgeFollowed: true,
   spread: 0.02,
   explained: 0.99,
   usableShare: 1,
@@ -63,6 +64,16 @@ describe('judgeReading', () => {
     expect(judgeReading(nothing)?.reason).toBe('no-clear-bands')
     const few = { ...good, tiltBands: 2, explained: 0.9, expandedUncertaintyBands: 2 }
     expect(judgeReading(few)?.reason).toBe('too-few-bands')
+  })
+
+  it('asks the fit before it takes a part for hidden where both edges may be wrong', () => {
+    const lost = { ...good, isAnEdgeFollowed: false }
+    expect(judgeReading(lost)).toBeNull()
+    for (const hidden of [{ hiddenArcDeg: 190 }, { usableShare: 0.8 }]) {
+      const both = { ...lost, ...hidden, explainedShare: 0.8 }
+      expect(judgeReading(both)?.reason).toBe('model-does-not-fit')
+      expect(judgeReading({ ...lost, ...hidden })?.reason).toBe('face-partly-hidden')
+    }
   })
 
   it('names what is not sharp, but refuses nothing for it alone', () => {

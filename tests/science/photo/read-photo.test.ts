@@ -94,9 +94,17 @@ describe('readPhoto', { timeout: 60_000 }, () => {
   })
 
   it('names a hand over the face, and a lamp of many colours', () => {
-    const hand = picture.data.map((byte, i) => (i / 3 < 0.5 * 400 * 400 ? 60 : byte))
+    // Over 110 degrees from the middle on, so that edges enough are left to be followed.
+    const hand = picture.data.map((byte, i) => {
+      const [dx, dy] = [(Math.floor(i / 3) % 400) - outer.cx, outer.cy - Math.floor(i / 1200)]
+      return Math.abs(Math.atan2(dx, dy)) < (55 * Math.PI) / 180 ? 60 : byte
+    })
     const covered = readPhoto({ ...picture, data: hand }, { outer, inner })
     expect(covered).toMatchObject({ kind: 'refused', reason: 'face-partly-hidden' })
+    // Over half of both edges: a hand, or edges that lie wrong; the words name both.
+    const sheet = picture.data.map((byte, i) => (i < 1.5 * 400 * 400 ? 60 : byte))
+    const lost = readPhoto({ ...picture, data: sheet }, { outer, inner })
+    expect(lost).toMatchObject({ kind: 'refused', reason: 'model-does-not-fit' })
     // Green and blue see 13 and 31 % more bands than red.
     const blue = paintRing({ ...painted, gap: (x, y) => 1.31 * gapOf(x, y) }).data
     const green = paintRing({ ...painted, gap: (x, y) => 1.13 * gapOf(x, y) }).data

@@ -22,7 +22,7 @@ export const photoWords = {
       'The bands are too fine for this picture. Press the wedge flatter, or zoom in.',
     'face-partly-hidden': 'Glare, a hand or dirt hides a part of the face. Take it again without.',
     'model-does-not-fit':
-      'The bands do not follow one smooth surface. Look at the edges as they were set, and at the face for steps and dirt.',
+      'The bands do not follow one smooth surface. Look at the edges as they were set, and at the face for steps, dirt or something that hides it.',
     noisy: 'The picture is too noisy or not sharp. Take a sharper or brighter one.',
     ambiguous:
       'Two different surfaces explain this picture as well. Lift one side for more bands, or mark some bands by hand.',
