@@ -27,8 +27,12 @@ export const DirectionQuestion: FC<{
       hint={w.directionHint}
       value={typed === '' ? '' : String(nearer(Number(typed), a))}
       choices={[
-        { value: String(a), label: w.towards(w.arrow[0]) },
-        { value: String(a + 180), label: w.towards(w.arrow[1]) },
+        { value: String(a), label: w.towards(w.arrow[0]), detail: w.towardsDeg(String(a)) },
+        {
+          value: String(a + 180),
+          label: w.towards(w.arrow[1]),
+          detail: w.towardsDeg(String(a + 180)),
+        },
         { value: '', label: w.couldNotTell },
       ]}
     />

@@ -150,6 +150,7 @@ export const facePhotoWords = {
   directionHint:
     'Bands move towards the larger gap. The arrows A and B stand on the photograph, across the bands.',
   towards: (letter: string) => `As arrow ${letter} points`,
+  towardsDeg: (deg: string) => `towards ${deg}°, counter-clockwise from the right`,
   couldNotTell: 'Could not tell',
   arrow: ['A', 'B'],
   pressDecided: (bands: string) =>
