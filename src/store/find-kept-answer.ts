@@ -1,6 +1,6 @@
 import { and, eq } from 'drizzle-orm'
 import { AppError } from '../domain/app-error.ts'
-import type { Answer } from './once.ts'
+import type { KeptAnswer } from './kept-answer.ts'
 import type { Store } from './open.ts'
 import { keptAnswer } from './schema/kept-answer.ts'
 
@@ -12,7 +12,7 @@ import { keptAnswer } from './schema/kept-answer.ts'
 export function findKeptAnswer(
   store: Store,
   request: { readonly userId: number; readonly key: string; readonly requestHash: string },
-): Answer | undefined {
+): KeptAnswer | undefined {
   const { userId, key, requestHash } = request
   const isSame = and(eq(keptAnswer.userId, userId), eq(keptAnswer.key, key))
   const kept = store.db.select().from(keptAnswer).where(isSame).get()

@@ -1,8 +1,7 @@
 import { findKeptAnswer } from './find-kept-answer.ts'
+import type { KeptAnswer } from './kept-answer.ts'
 import type { Store } from './open.ts'
 import { keptAnswer } from './schema/kept-answer.ts'
-
-export type Answer = { readonly status: number; readonly body: string }
 
 /**
  * Does the work of a request once: a resent one gets the answer that the first one got. Work and
@@ -19,8 +18,8 @@ export function once(
     readonly requestHash: string
     readonly at: string
   },
-  work: () => Answer,
-): Answer & { readonly isRepeat: boolean } {
+  work: () => KeptAnswer,
+): KeptAnswer & { readonly isRepeat: boolean } {
   const { userId, key, requestHash, at } = request
   return store.transact(() => {
     const kept = findKeptAnswer(store, request)
