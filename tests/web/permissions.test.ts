@@ -1,18 +1,21 @@
 import { describe, expect, test } from 'vitest'
 import { roles } from '../../src/domain/role.ts'
 import { addFacePhoto } from '../../src/store/add-face-photo.ts'
+import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
 import { listFlatnessReadings } from '../../src/store/list-flatness-readings.ts'
 import { type Route, type RouteName, routes } from '../../src/web/route-table.ts'
 import { buildShop } from '../support/build-shop.ts'
 import { actorOf } from '../support/cast.ts'
-import { freshPhoto, workAndRelease } from '../support/shop-steps.ts'
+import { freshPhoto, freshWholeFace, workAndRelease } from '../support/shop-steps.ts'
 import { type TestApp, testApp } from '../support/test-app.ts'
 
 /** One of the cast for each role; Olga is a customer of another company. */
 const personOf = { technician: 'tess', inspector: 'ian', manager: 'mo', customer: 'cora' } as const
 
 const shop = buildShop()
-addFacePhoto(shop.store, freshPhoto(shop), actorOf(shop.cast.tess))
+// A customer sees a photograph only where a result came from it.
+const photo = addFacePhoto(shop.store, freshPhoto(shop), actorOf(shop.cast.tess))
+addFlatnessReading(shop.store, freshWholeFace(shop, photo), actorOf(shop.cast.tess))
 const { certificate } = workAndRelease(shop)
 const web = testApp(shop.store)
 
