@@ -21,7 +21,7 @@ const Agreement: FC<{ pair: ComparedPair }> = ({ pair: { comparison, isBeforeAft
   const { agreement } = comparison
   if (agreement === null) return <p>{w.noAgreement}</p>
   const { differenceUm, expandedUm, enNumber, isWithin } = agreement
-  const beside = [umText(expandedUm), figure(enNumber, { digits: 3 }).text] as const
+  const beside = [umText(expandedUm), figure(enNumber, { decimals: 2 }).text] as const
   if (isBeforeAfter) {
     return <p>{(isWithin ? w.unchanged : w.changed)(changeText(differenceUm), ...beside)}</p>
   }
