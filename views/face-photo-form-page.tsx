@@ -1,19 +1,17 @@
 import type { FC } from 'hono/jsx'
 import { Button } from './components/button.tsx'
 import { ButtonRow } from './components/button-row.tsx'
-import { Caution } from './components/caution.tsx'
-import { ChoiceCards } from './components/choice-cards.tsx'
 import { ErrorSummary } from './components/error-summary.tsx'
 import { FileField } from './components/file-field.tsx'
 import { PageHead } from './components/page-head.tsx'
 import { TextAreaField } from './components/text-area-field.tsx'
 import type { FacePhotoUpload } from './face-photo/page-props.ts'
 import { photoFieldId, photoSentence } from './face-photo/photo-fault.ts'
-import { limitText } from './figures/limit-text.ts'
-import type { FaceChoice } from './flatness-form-page.tsx'
 import { type Frame, Page } from './page.tsx'
+import { FaceQuestion } from './recording/face-question.tsx'
+import { LampCaution } from './recording/lamp-caution.tsx'
+import { QuarantineCaution } from './recording/quarantine-caution.tsx'
 import { Question } from './recording/question.tsx'
-import { tradeWord } from './words/en/trade.ts'
 import { words } from './words/en.ts'
 
 const accepted = 'image/jpeg,image/png,image/webp'
@@ -21,7 +19,7 @@ const accepted = 'image/jpeg,image/png,image/webp'
 /** Asks for a photograph of the bands of a face. */
 export const FacePhotoFormPage: FC<{ frame: Frame; upload: FacePhotoUpload }> = (props) => {
   const { frame, upload } = props
-  const { facePhoto: w, flatness, chrome, trade } = words
+  const { facePhoto: w, chrome } = words
   const { orderNumber, faults } = upload
   const error = (name: string) => {
     const fault = faults.find((one) => one.field === name)
@@ -48,25 +46,8 @@ export const FacePhotoFormPage: FC<{ frame: Frame; upload: FacePhotoUpload }> = 
             message: photoSentence(fault),
           }))}
         />
-        {upload.isQuarantined ? (
-          <Caution sign={chrome.caution} title={flatness.quarantineTitle}>
-            <p>{flatness.quarantine}</p>
-          </Caution>
-        ) : null}
-        <Question number={1} title={w.face}>
-          <ChoiceCards
-            name="faceId"
-            legend={w.face}
-            isLegendHidden
-            value={upload.faceId}
-            choices={upload.faces.map((face) => ({
-              value: String(face.id),
-              label: trade.faceKind[face.kind],
-              detail: detailOf(face),
-            }))}
-            {...error('faceId')}
-          />
-        </Question>
+        {upload.isQuarantined ? <QuarantineCaution /> : null}
+        <FaceQuestion number={1} faces={upload.faces} value={upload.faceId} {...error('faceId')} />
         <Question number={2} title={w.file}>
           <div class="stack">
             <h3>{w.howTitle}</h3>
@@ -105,19 +86,8 @@ export const FacePhotoFormPage: FC<{ frame: Frame; upload: FacePhotoUpload }> = 
         <ButtonRow>
           <Button label={w.submitUpload} kind="main" size="large" />
         </ButtonRow>
-        <Caution sign={chrome.caution} title={flatness.cautionTitle}>
-          {flatness.caution.map((text) => (
-            <p>{text}</p>
-          ))}
-        </Caution>
+        <LampCaution />
       </form>
     </Page>
   )
-}
-
-function detailOf({ material, limit }: FaceChoice): string {
-  const name = tradeWord(words.trade.faceMaterial, material)
-  return limit === null
-    ? name
-    : `${name} · ${words.recording.limit.toLowerCase()} ${limitText(limit)}`
 }

@@ -1,8 +1,6 @@
 import type { FC } from 'hono/jsx'
-import { readingConditions } from '../src/domain/flatness.ts'
 import { Button } from './components/button.tsx'
 import { ButtonRow } from './components/button-row.tsx'
-import { Caution } from './components/caution.tsx'
 import { ChoiceCards } from './components/choice-cards.tsx'
 import { EnterButton } from './components/enter-button.tsx'
 import { ErrorSummary } from './components/error-summary.tsx'
@@ -18,8 +16,11 @@ import { photoFieldId, photoSentence } from './face-photo/photo-fault.ts'
 import { PhotoStage } from './face-photo/stage.tsx'
 import { minuteText } from './figures/time-text.ts'
 import { type Frame, Page } from './page.tsx'
+import { ConditionQuestion } from './recording/condition-question.tsx'
 import { CorrectionFields } from './recording/correction-fields.tsx'
+import { LampCaution } from './recording/lamp-caution.tsx'
 import { LimitsHead } from './recording/limits-head.tsx'
+import { QuarantineCaution } from './recording/quarantine-caution.tsx'
 import { Question } from './recording/question.tsx'
 import { words } from './words/en.ts'
 
@@ -103,7 +104,6 @@ const KindQuestion: FC<{ form: FacePhotoForm; action: string }> = ({ form, actio
 }
 
 const RestQuestions: FC<{ form: FacePhotoForm }> = ({ form }) => {
-  const { facePhoto: w, flatness, chrome, trade } = words
   const { values, faults } = form
   return (
     <>
@@ -114,33 +114,12 @@ const RestQuestions: FC<{ form: FacePhotoForm }> = ({ form }) => {
           {...photoError(faults, 'reason')}
         />
       )}
-      {form.isQuarantined ? (
-        <Caution sign={chrome.caution} title={flatness.quarantineTitle}>
-          <p>{flatness.quarantine}</p>
-        </Caution>
-      ) : null}
-      <Question number={2} title={w.condition}>
-        <ChoiceCards
-          name="condition"
-          legend={w.condition}
-          isLegendHidden
-          value={values.condition}
-          choices={readingConditions.map((value) => ({
-            value,
-            label: trade.condition[value],
-            detail: w.conditionDetail[value],
-          }))}
-          {...photoError(faults, 'condition')}
-        />
-      </Question>
+      {form.isQuarantined ? <QuarantineCaution /> : null}
+      <ConditionQuestion number={2} value={values.condition} {...photoError(faults, 'condition')} />
       <MorePhotoFields form={form} />
       <section class="question stack">
         <LimitsHead setName={form.limitSetName} number={form.orderNumber} />
-        <Caution sign={chrome.caution} title={flatness.cautionTitle}>
-          {flatness.caution.map((text) => (
-            <p>{text}</p>
-          ))}
-        </Caution>
+        <LampCaution />
       </section>
     </>
   )

@@ -1,18 +1,12 @@
 import type { FC } from 'hono/jsx'
 import type { Fault } from '../src/domain/fault.ts'
-import { readingConditions } from '../src/domain/flatness.ts'
 import type { FlatnessBudgetInput } from '../src/domain/flatness-budget-input.ts'
-import type { Limit } from '../src/domain/limit-set.ts'
 import type { ReaderSpread } from '../src/domain/reader-spreads.ts'
-import type { FaceKind } from '../src/domain/seal.ts'
 import { Button } from './components/button.tsx'
 import { ButtonRow } from './components/button-row.tsx'
-import { Caution } from './components/caution.tsx'
-import { ChoiceCards } from './components/choice-cards.tsx'
 import { ErrorSummary } from './components/error-summary.tsx'
 import { Notice } from './components/notice.tsx'
 import { PageHead } from './components/page-head.tsx'
-import { limitText } from './figures/limit-text.ts'
 import { numberText } from './figures/number-text.ts'
 import { type FlatnessAnswer, FlatnessAnswerView } from './flatness/answer.tsx'
 import { FlatnessAnswerMore } from './flatness/answer-more.tsx'
@@ -25,21 +19,18 @@ import { MoreFields } from './flatness/more-fields.tsx'
 import { CauseQuestion, PatternCards, RingQuestion } from './flatness/pattern-cards.tsx'
 import { Remembered } from './flatness/remembered.tsx'
 import { type Frame, Page } from './page.tsx'
+import { ConditionQuestion } from './recording/condition-question.tsx'
 import { CorrectionFields, type Replaced } from './recording/correction-fields.tsx'
+import type { FaceChoice } from './recording/face-choice.ts'
+import { FaceQuestion } from './recording/face-question.tsx'
 import type { InstrumentChoice } from './recording/instrument-field.tsx'
+import { LampCaution } from './recording/lamp-caution.tsx'
 import { LimitSource } from './recording/limit-source.tsx'
 import { LimitsHead } from './recording/limits-head.tsx'
 import { liveAnswer } from './recording/live-answer.ts'
+import { QuarantineCaution } from './recording/quarantine-caution.tsx'
 import { Question } from './recording/question.tsx'
-import { tradeWord } from './words/en/trade.ts'
 import { words } from './words/en.ts'
-
-export type FaceChoice = {
-  readonly id: number
-  readonly kind: FaceKind
-  readonly material: string
-  readonly limit: Limit | null
-}
 
 export type FlatnessForm = {
   readonly orderNumber: string
@@ -100,7 +91,7 @@ export const FlatnessFormPage: FC<{ frame: Frame; form: FlatnessForm }> = ({ fra
 }
 
 const Questions: FC<{ form: FlatnessForm }> = ({ form }) => {
-  const { flatness: w, trade, chrome } = words
+  const { flatness: w } = words
   const { values, faults } = form
   const error = (name: string) => {
     const fault = faults.find((one) => one.field === name)
@@ -120,40 +111,10 @@ const Questions: FC<{ form: FlatnessForm }> = ({ form }) => {
           )}
         />
       )}
-      {form.isQuarantined ? (
-        <Caution sign={chrome.caution} title={w.quarantineTitle}>
-          <p>{w.quarantine}</p>
-        </Caution>
-      ) : null}
+      {form.isQuarantined ? <QuarantineCaution /> : null}
       <Remembered values={values} instruments={form.choice.instruments} />
-      <Question number={1} title={w.face}>
-        <ChoiceCards
-          name="faceId"
-          legend={w.face}
-          isLegendHidden
-          value={values.faceId}
-          choices={form.faces.map((face) => ({
-            value: String(face.id),
-            label: trade.faceKind[face.kind],
-            detail: detailOf(face),
-          }))}
-          {...error('faceId')}
-        />
-      </Question>
-      <Question number={2} title={w.condition}>
-        <ChoiceCards
-          name="condition"
-          legend={w.condition}
-          isLegendHidden
-          value={values.condition}
-          choices={readingConditions.map((value) => ({
-            value,
-            label: trade.condition[value],
-            detail: w.conditionDetail[value],
-          }))}
-          {...error('condition')}
-        />
-      </Question>
+      <FaceQuestion number={1} faces={form.faces} value={values.faceId} {...error('faceId')} />
+      <ConditionQuestion number={2} value={values.condition} {...error('condition')} />
       <Question number={3} title={w.pattern}>
         <PatternCards value={values.pattern} {...error('pattern')} />
         <GuideFold />
@@ -197,7 +158,7 @@ const GuideFold: FC = () => {
 
 /** What the reading is held against, and what to mind. */
 const LimitsAndCautions: FC<{ form: FlatnessForm }> = ({ form }) => {
-  const { flatness: w, trade, chrome } = words
+  const { trade } = words
   return (
     <section class="question stack">
       <LimitsHead setName={form.limitSetName} number={form.orderNumber} />
@@ -205,19 +166,8 @@ const LimitsAndCautions: FC<{ form: FlatnessForm }> = ({ form }) => {
         <LimitSource label={trade.faceKind[face.kind]} limit={face.limit} />
       ))}
       <div id="cautions">
-        <Caution sign={chrome.caution} title={w.cautionTitle}>
-          {w.caution.map((text) => (
-            <p>{text}</p>
-          ))}
-        </Caution>
+        <LampCaution />
       </div>
     </section>
   )
-}
-
-function detailOf(face: FaceChoice): string {
-  const material = tradeWord(words.trade.faceMaterial, face.material)
-  return face.limit === null
-    ? material
-    : `${material} · ${words.recording.limit.toLowerCase()} ${limitText(face.limit)}`
 }

@@ -134,7 +134,7 @@ describe('a photograph of a face', { timeout: 60_000 }, () => {
 
   it.each([
     ['nothing', Buffer.alloc(0), 'Choose a file'],
-    ['a text', Buffer.from('not a photo'), 'This file is no photo'],
+    ['a text', Buffer.from('not a photo'), 'This file is no photograph'],
     ['a HEIC', Buffer.from('\0\0\0\x18ftypheic\0\0\0\0mif1heic', 'latin1'), 'HEIC'],
     ['half a photo', bytesOf('core-000').subarray(0, 20_000), 'cut off or damaged'],
   ])('is refused where it is %s, and nothing is kept', async (_, bytes, sentence) => {

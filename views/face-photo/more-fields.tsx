@@ -4,7 +4,7 @@ import { SelectField } from '../components/select-field.tsx'
 import { TextAreaField } from '../components/text-area-field.tsx'
 import { ConfirmBeyond } from '../confirm-beyond.tsx'
 import { minuteText } from '../figures/time-text.ts'
-import { InstrumentField } from '../recording/instrument-field.tsx'
+import { LampAndFlat } from '../recording/lamp-and-flat.tsx'
 import { words } from '../words/en.ts'
 import type { FacePhotoValues } from './form-values.ts'
 import type { FacePhotoForm } from './page-props.ts'
@@ -21,22 +21,11 @@ export const MorePhotoFields: FC<{ form: FacePhotoForm }> = ({ form }) => {
   return (
     <section class="question" id="how">
       <h2 class="section-head">{w.moreTitle}</h2>
-      <div class="field-pair">
-        <InstrumentField
-          {...common('lampInstrumentId')}
-          label={w.lamp}
-          choice={choice}
-          kinds={['lamp']}
-          isRequired
-        />
-        <InstrumentField
-          {...common('opticalFlatInstrumentId')}
-          label={w.flat}
-          choice={choice}
-          kinds={['optical-flat']}
-          isRequired
-        />
-      </div>
+      <LampAndFlat
+        lamp={common('lampInstrumentId')}
+        flat={common('opticalFlatInstrumentId')}
+        choice={choice}
+      />
       <div class="field-pair">
         <Field
           {...common('outerDiameterMm')}
@@ -72,14 +61,14 @@ export const MorePhotoFields: FC<{ form: FacePhotoForm }> = ({ form }) => {
         <Field
           {...common('soakMin')}
           {...number}
-          label={w.soak}
+          label={flatness.soak}
           unit={trade.unit.min}
           hint={flatness.soakHint}
         />
         <Field
           {...common('temperatureC')}
           {...number}
-          label={w.temperature}
+          label={flatness.temperature}
           unit={trade.unit.c}
           hint={flatness.temperatureHint}
         />

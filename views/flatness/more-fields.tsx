@@ -5,7 +5,8 @@ import { Field } from '../components/field.tsx'
 import { TextAreaField } from '../components/text-area-field.tsx'
 import { ConfirmBeyond } from '../confirm-beyond.tsx'
 import { ownErrorOf } from '../own-error-of.ts'
-import { type InstrumentChoice, InstrumentField } from '../recording/instrument-field.tsx'
+import type { InstrumentChoice } from '../recording/instrument-field.tsx'
+import { LampAndFlat } from '../recording/lamp-and-flat.tsx'
 import { words } from '../words/en.ts'
 import { BudgetFields } from './budget-fields.tsx'
 import type { FlatnessFormValues } from './form-values.ts'
@@ -28,22 +29,11 @@ export const MoreFields: FC<{
   return (
     <section class="question" id="how">
       <h2 class="section-head">{w.moreTitle}</h2>
-      <div class="field-pair">
-        <InstrumentField
-          {...common('lampInstrumentId')}
-          label={w.lamp}
-          choice={choice}
-          kinds={['lamp']}
-          isRequired
-        />
-        <InstrumentField
-          {...common('opticalFlatInstrumentId')}
-          label={w.flat}
-          choice={choice}
-          kinds={['optical-flat']}
-          isRequired
-        />
-      </div>
+      <LampAndFlat
+        lamp={common('lampInstrumentId')}
+        flat={common('opticalFlatInstrumentId')}
+        choice={choice}
+      />
       <div class="field-pair">
         <Field
           {...common('soakMin')}

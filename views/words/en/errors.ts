@@ -108,12 +108,13 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'unreadable-picture': () => 'This picture gives no honest figure.',
   'photo-heic': () =>
     'This is a HEIC picture, which can’t be read here. Set the camera to JPEG, or send it as JPEG.',
-  'photo-not-a-photo': () => 'This file is no photo. Send a JPEG, PNG or WebP.',
-  'photo-damaged': () => 'This photo is cut off or damaged. Take or send it again.',
-  'photo-too-many-pixels': () => 'This photo has more than 50 million pixels. Send a smaller one.',
-  'photo-busy': () => 'Other photos are being read. Try again in some seconds.',
+  'photo-not-a-photo': () => 'This file is no photograph. Send a JPEG, PNG or WebP.',
+  'photo-damaged': () => 'This photograph is cut off or damaged. Take or send it again.',
+  'photo-too-many-pixels': () =>
+    'This photograph has more than 50 million pixels. Send a smaller one.',
+  'photo-busy': () => 'Other photographs are being read. Try again in some seconds.',
   'photo-too-long': () =>
-    'Reading this photo took longer than a minute and was stopped. Try again, or send a smaller one.',
+    'Reading this photograph took longer than a minute and was stopped. Try again, or send a smaller one.',
   'slow-down': (d) => `Too many failed tries. Wait ${d.waitS ?? 'some'} seconds.`,
   'too-large': () => 'The request is larger than is taken here.',
   'wrong-type': () => 'Send JSON, with content type application/json.',

@@ -1,12 +1,10 @@
-import type { ReadingCondition } from '../../../src/domain/flatness.ts'
-
+const whichWay = 'Press lightly on the flat, or lower your eye. Which way do the bands move?'
 const chooseKind = 'Choose how the photograph is read.'
 
 /** The words of the pages on which a photograph of bands is taken and read. */
 export const facePhotoWords = {
   uploadTitle: 'Photograph the bands',
   uploadLead: 'The whole face from one picture: map, flatness, waves and taper.',
-  face: 'Which face is under the flat?',
   file: 'The photograph',
   camera: 'Take it now',
   cameraHint: 'With the camera of a phone or tablet.',
@@ -65,11 +63,6 @@ export const facePhotoWords = {
     rotationDeg: 'Turned by',
   },
   px: 'px',
-  condition: 'As found or as left?',
-  conditionDetail: {
-    'as-found': 'before any lapping',
-    'as-left': 'ready to be judged',
-  } satisfies Readonly<Record<ReadingCondition, string>>,
   marksTitle: 'Tap along the bands',
   marksHint:
     'Tap along one dark band, press “Next band”, tap along the next one: its order is one higher. Bright middles have half orders. 20 taps or more, spread over the whole ring and near both edges; more taps make the figure surer.',
@@ -91,7 +84,7 @@ export const facePhotoWords = {
     'Press one to choose it: the order above changes it, arrow keys and dragging move it, Delete removes it.',
   orderOf: (order: string) => `Order ${order}`,
   inMark: (number: string, sentence: string) => `Mark ${number}: ${sentence}`,
-  rising: 'Press lightly on the flat, or lower your eye. Which way do the bands move?',
+  rising: whichWay,
   risingHint: 'Bands move towards the larger gap.',
   risings: {
     'gap-opens': 'Towards the higher orders',
@@ -108,12 +101,8 @@ export const facePhotoWords = {
   otherWay: 'Largest departure the other way',
   bands: 'bands',
   moreTitle: 'With what it was read',
-  lamp: 'Lamp',
-  flat: 'Optical flat',
   outerDiameter: 'Outer diameter of the face',
   innerDiameter: 'Inner diameter of the face',
-  soak: 'Side by side before reading',
-  temperature: 'Temperature at the bench',
   pressed: 'A second photograph of the same face, pressed lightly',
   pressedHint:
     'Neither part nor camera moved; the flat was pressed by less than half a band. Both pictures together tell which side the gap opens.',
@@ -146,7 +135,7 @@ export const facePhotoWords = {
     grid: 'Lay the grid of lines over it: choose it above',
     unreadable: 'Record the face as unreadable',
   },
-  direction: 'Press lightly on the flat, or lower your eye. Which way do the bands move?',
+  direction: whichWay,
   directionHint:
     'Bands move towards the larger gap. The arrows A and B stand on the photograph, across the bands.',
   towards: (letter: string) => `As arrow ${letter} points`,
@@ -157,7 +146,6 @@ export const facePhotoWords = {
     `The second photograph decides which side the gap opens: pressing changed it by ${bands} bands.`,
   pressOpen: (bands: string) =>
     `The second photograph does not decide: the gap changed by ${bands} bands, and 0.08 to 0.42 are needed. Press a little harder or lighter.`,
-  quarantineTitle: 'seal in quarantine',
   faults: {
     'faceId empty': 'Choose the face.',
     'kind empty': chooseKind,

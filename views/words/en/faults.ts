@@ -62,10 +62,11 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
   'file-broken': () => 'This picture is cut off or damaged. Take it again, or save it anew.',
   'photo-heic': () =>
     'This is a HEIC picture, which can’t be read here. Set the camera to JPEG, or choose a JPEG.',
-  'photo-type': () => 'This file is no photo. Choose a JPEG, PNG or WebP.',
-  'photo-damaged': () => 'This photo is cut off or damaged. Take it again.',
-  'photo-too-many-pixels': () => 'This photo has more than 50 million pixels. Take a smaller one.',
-  'photo-busy': () => 'Other photos are being read. Try again in some seconds.',
+  'photo-type': () => 'This file is no photograph. Choose a JPEG, PNG or WebP.',
+  'photo-damaged': () => 'This photograph is cut off or damaged. Take it again.',
+  'photo-too-many-pixels': () =>
+    'This photograph has more than 50 million pixels. Take a smaller one.',
+  'photo-busy': () => 'Other photographs are being read. Try again in some seconds.',
   'photo-too-long': () => 'Looking for the edges took too long and was stopped. Try again.',
   'not-text': () => 'Enter text.',
   'reason-needed': () => 'Say why the earlier record is replaced.',

@@ -90,5 +90,5 @@ export const flatnessGuideWords = {
     `Filled: the true ${share.trueBands} bands. Hatched: the most that one line can show, ${share.shownBands} bands or ${share.percent} of it, (1 − ε²) / 2 with ε the bore over the rim. Two lines at right angles, added, show at most twice that.`,
   ],
   lineSo:
-    'That is why the result is called flatness by line count, and never stands beside a figure of the whole surface. A grid of straight lines laid over the photo, or the photo itself, sees the waves too.',
+    'That is why the result is called flatness by line count, and never stands beside a figure of the whole surface. A grid of straight lines laid over the photograph, or the photograph itself, sees the waves too.',
 } as const
