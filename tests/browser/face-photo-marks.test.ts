@@ -1,9 +1,8 @@
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { demoAccounts } from '../../fixtures/demo/accounts.ts'
-import { launchBrowser, signIn, sizes, watch } from '../support/browser.ts'
+import { launchBrowser, type sizes } from '../support/browser.ts'
 import { type DemoServer, startDemo } from '../support/demo-server.ts'
-import { flatnessOfLast, marksOf, openWideFace, settled } from './face-photo-steps.ts'
+import { flatnessOfLast, marksOf, openWideFace, settled, technicianAt } from './face-photo-steps.ts'
 
 type Mark = { readonly x: number; readonly y: number; readonly order: number }
 
@@ -23,10 +22,7 @@ async function marking(
   size: keyof typeof sizes,
   more: BrowserContextOptions = {},
 ): Promise<{ page: Page; faults: string[]; id: number }> {
-  const context = await browser.newContext({ viewport: sizes[size], ...more })
-  const page = await context.newPage()
-  const faults = watch(page)
-  await signIn(page, server.origin, demoAccounts.find((one) => one.name === 'tamsin')!)
+  const { page, faults } = await technicianAt({ browser, server }, size, more)
   const { id } = await openWideFace(page, server)
   await page.locator('input[name=kind][value=marked]').check({ force: true })
   return { page, faults, id }

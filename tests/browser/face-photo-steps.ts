@@ -1,5 +1,7 @@
 import { fileURLToPath } from 'node:url'
-import type { Page } from 'playwright-core'
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
+import { demoAccounts } from '../../fixtures/demo/accounts.ts'
+import { signIn, sizes, watch } from '../support/browser.ts'
 import type { DemoServer } from '../support/demo-server.ts'
 
 export type Edge = { cx: number; cy: number; rx: number; ry: number; rotationDeg: number }
@@ -13,6 +15,19 @@ type Details = {
       readonly points: readonly (readonly [number, number])[]
     }[]
   } | null
+}
+
+/** A technician of the invented workshop at a screen of this size, and what went wrong on the page. */
+export async function technicianAt(
+  { browser, server }: { readonly browser: Browser; readonly server: DemoServer },
+  size: keyof typeof sizes,
+  more: BrowserContextOptions = {},
+): Promise<{ page: Page; faults: string[] }> {
+  const context = await browser.newContext({ viewport: sizes[size], ...more })
+  const page = await context.newPage()
+  const faults = watch(page)
+  await signIn(page, server.origin, demoAccounts.find((one) => one.name === 'tamsin')!)
+  return { page, faults }
 }
 
 /**

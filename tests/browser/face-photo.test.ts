@@ -1,18 +1,22 @@
 import { fileURLToPath } from 'node:url'
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { demoAccounts } from '../../fixtures/demo/accounts.ts'
 import {
   expectAccessible,
   expectLargeTargets,
   expectNoSidewaysScroll,
   launchBrowser,
-  signIn,
-  sizes,
-  watch,
+  type sizes,
 } from '../support/browser.ts'
 import { type DemoServer, startDemo } from '../support/demo-server.ts'
-import { edgeOf, flatnessOfLast, marksOf, openPhoto, settled } from './face-photo-steps.ts'
+import {
+  edgeOf,
+  flatnessOfLast,
+  marksOf,
+  openPhoto,
+  settled,
+  technicianAt,
+} from './face-photo-steps.ts'
 
 const photograph = fileURLToPath(
   new URL('../../fixtures/files/bands/suite/core-000.jpg', import.meta.url),
@@ -30,16 +34,8 @@ afterAll(async () => {
   await server?.stop()
 })
 
-async function technician(
-  size: keyof typeof sizes,
-  more: BrowserContextOptions = {},
-): Promise<{ page: Page; faults: string[] }> {
-  const context = await browser.newContext({ viewport: sizes[size], ...more })
-  const page = await context.newPage()
-  const faults = watch(page)
-  await signIn(page, server.origin, demoAccounts.find((one) => one.name === 'tamsin')!)
-  return { page, faults }
-}
+const technician = (size: keyof typeof sizes, more: BrowserContextOptions = {}) =>
+  technicianAt({ browser, server }, size, more)
 
 const kind = (page: Page, value: string) =>
   page.locator(`input[name=kind][value=${value}]`).check({ force: true })

@@ -5,27 +5,11 @@ import { taperSizeUm } from '../../src/domain/taper-size-um.ts'
 import { toldMap } from '../../src/domain/told-map.ts'
 import { unexplainedShare } from '../../src/domain/unexplained-share.ts'
 import { peakAndValley } from '../../src/science/surface/peak-and-valley.ts'
+import { buildLineGrid } from '../support/build-line-grid.ts'
 import { buildWholeFace } from '../support/build-whole-face.ts'
 import { dish, madeSurface, madeWholeReading } from './made-whole-reading.ts'
 
-const lineGrid = buildWholeFace({
-  source: {
-    kind: 'line-grid',
-    photoId: 1,
-    viewingAngleDeg: null,
-    directionDeg: 0,
-    spacingPx: 30,
-    offsetPx: 0,
-    oneWayBands: 1.25,
-    otherWayBands: 0.5,
-  },
-  surface: null,
-  quality: null,
-  seen: null,
-  lobes: [],
-  minimumZoneUm: null,
-  rmsUm: null,
-})
+const lineGrid = buildLineGrid()
 
 describe('the map of a whole face', () => {
   it('is as high as its flatness, in mm across', () => {

@@ -7,7 +7,7 @@ import type { FlatnessReading } from '../../../src/domain/flatness.ts'
 import type { Drawing } from '../../../src/plots/drawing.ts'
 import { SealResults } from '../../../views/seal-results.tsx'
 import { WholeFaceFigure } from '../../../views/whole-face/whole-face-figure.tsx'
-import { buildWholeFace } from '../../support/build-whole-face.ts'
+import { buildLineGrid } from '../../support/build-line-grid.ts'
 import { pdfPages, pdfText } from '../../support/pdf-text.ts'
 import { readSuitePhoto } from '../../support/read-suite-photo.ts'
 import { ordinaryEvidence, ordinaryRecord } from '../../support/sample-certificate.ts'
@@ -110,24 +110,7 @@ describe('a face that was read whole, on its certificate', () => {
   })
 
   it('says what was read with a grid of lines, without a map', async () => {
-    const wholeFace = buildWholeFace({
-      source: {
-        kind: 'line-grid',
-        photoId: 1,
-        viewingAngleDeg: null,
-        directionDeg: 0,
-        spacingPx: 40,
-        offsetPx: 0,
-        oneWayBands: 1.25,
-        otherWayBands: 0.5,
-      },
-      surface: null,
-      quality: null,
-      seen: null,
-      lobes: [],
-      minimumZoneUm: null,
-      rmsUm: null,
-    })
+    const wholeFace = buildLineGrid()
     const grid = recordOf([{ ...left, method: 'flatness/line-grid 1', wholeFace }])
     expect(figuresOf(grid)).toEqual([])
     const text = pdfText(await drawCertificate(grid))

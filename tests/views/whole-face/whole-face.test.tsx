@@ -8,6 +8,7 @@ import { WholeFaceFigure } from '../../../views/whole-face/whole-face-figure.tsx
 import { wholeFaceWords } from '../../../views/words/en/whole-face.ts'
 import { wholeFaceTexts } from '../../../views/words/en/whole-face-texts.ts'
 import { dish, madeSurface, madeWholeReading } from '../../domain/made-whole-reading.ts'
+import { buildLineGrid } from '../../support/build-line-grid.ts'
 import { buildWholeFace } from '../../support/build-whole-face.ts'
 
 const html = (child: Child) => String(child)
@@ -16,24 +17,7 @@ const edges = {
   outer: { cx: 500, cy: 400, rx: 300, ry: 298, rotationDeg: 0 },
   inner: { cx: 500, cy: 400, rx: 240, ry: 239, rotationDeg: 0 },
 }
-const lineGrid = buildWholeFace({
-  source: {
-    kind: 'line-grid',
-    photoId: 1,
-    viewingAngleDeg: null,
-    directionDeg: 0,
-    spacingPx: 40,
-    offsetPx: 0,
-    oneWayBands: 1.25,
-    otherWayBands: 0.5,
-  },
-  surface: null,
-  quality: null,
-  seen: null,
-  lobes: [],
-  minimumZoneUm: null,
-  rmsUm: null,
-})
+const lineGrid = buildLineGrid()
 
 describe('WholeFaceFigure', () => {
   const { wholeFace } = madeWholeReading(1, madeSurface(5))
