@@ -13,6 +13,7 @@ export const characteristics = [
   'radial-lift',
   'end-play',
   'chamber-face-squareness',
+  'seat-face-squareness',
   'register-concentricity',
   'static-drop',
   'static-leak-rate',
@@ -41,6 +42,20 @@ export const measuredCharacteristics = [
   'radial-lift',
   'end-play',
   'chamber-face-squareness',
+  'seat-face-squareness',
   'register-concentricity',
 ] as const satisfies readonly Characteristic[]
 export type MeasuredCharacteristic = (typeof measuredCharacteristics)[number]
+
+/** Swept with an indicator, position by position: a survey keeps every reading. */
+export const surveyCharacteristics = [
+  'shaft-run-out',
+  'sleeve-run-out',
+  'register-concentricity',
+  'chamber-face-squareness',
+  'seat-face-squareness',
+  'end-play',
+  'radial-lift',
+  'shaft-straightness',
+] as const satisfies readonly MeasuredCharacteristic[]
+export type SurveyCharacteristic = (typeof surveyCharacteristics)[number]

@@ -11,6 +11,7 @@ const withoutSign: readonly Characteristic[] = [
   'radial-lift',
   'end-play',
   'chamber-face-squareness',
+  'seat-face-squareness',
   'register-concentricity',
 ]
 

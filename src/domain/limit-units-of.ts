@@ -57,6 +57,7 @@ const families: Readonly<Record<Characteristic, LimitFamily>> = {
   'radial-lift': movement,
   'end-play': movement,
   'chamber-face-squareness': runOut,
+  'seat-face-squareness': runOut,
   'register-concentricity': runOut,
   'static-drop': { units: ['kPa', 'bar', 'psi', 'mbar'], stored: { min: 0.001, max: 1000 } },
   'static-leak-rate': {

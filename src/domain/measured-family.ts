@@ -15,6 +15,7 @@ export const familyOf: Readonly<Record<MeasuredCharacteristic, MeasuredFamily>> 
   'radial-lift': 'dial',
   'end-play': 'dial',
   'chamber-face-squareness': 'dial',
+  'seat-face-squareness': 'dial',
   'register-concentricity': 'dial',
 }
 

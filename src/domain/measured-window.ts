@@ -17,5 +17,6 @@ export const measuredWindowUm: Readonly<Record<MeasuredCharacteristic, Bounds>> 
   'radial-lift': movement,
   'end-play': movement,
   'chamber-face-squareness': movement,
+  'seat-face-squareness': movement,
   'register-concentricity': movement,
 }

@@ -28,6 +28,7 @@ export const printedUnit: Readonly<Record<Characteristic, PrintedUnit>> = {
   'radial-lift': mm,
   'end-play': mm,
   'chamber-face-squareness': mm,
+  'seat-face-squareness': mm,
   'register-concentricity': mm,
   'static-drop': { unit: 'kPa', storedPerPrinted: 1, rounding: { decimals: 2 } },
   'static-leak-rate': { unit: 'paM3PerS', storedPerPrinted: 1, rounding: { digits: 3 } },

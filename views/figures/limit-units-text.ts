@@ -17,6 +17,7 @@ const shownUnits: Readonly<Record<Characteristic, readonly LimitUnit[]>> = {
   'radial-lift': ['mm', 'in', 'um'],
   'end-play': ['mm', 'in', 'um'],
   'chamber-face-squareness': machine,
+  'seat-face-squareness': machine,
   'register-concentricity': machine,
   'static-drop': ['kPa', 'bar', 'psi'],
   'static-leak-rate': ['pa-m3-per-s', 'ml-per-min', 'mbar-l-per-s'],

@@ -31,6 +31,7 @@ export const measuredValuesWords = {
     'radial-lift': 'pushed up and let down',
     'end-play': 'pushed to and fro',
     'chamber-face-squareness': 'swept on the face, full turn',
+    'seat-face-squareness': 'swept on the seat as fitted, full turn',
     'register-concentricity': 'swept in the register, full turn',
   } satisfies Record<MeasuredCharacteristic, string>,
   face: 'Which face?',

@@ -152,6 +152,7 @@ export const tradeWords = {
     'radial-lift': 'Radial lift',
     'end-play': 'End play',
     'chamber-face-squareness': 'Squareness of the chamber face',
+    'seat-face-squareness': 'Squareness of the seat face',
     'register-concentricity': 'Concentricity of the register',
     'static-drop': 'Pressure drop',
     'static-leak-rate': 'Leak rate',

@@ -1,0 +1,46 @@
+import type { TypedN } from './spring-check.ts'
+import type { TypedMm } from './wear-track.ts'
+
+export type SetScrews = {
+  readonly name: string
+  readonly quantityCount: number
+  readonly torqueNm: number | null
+  /** Asked for by the drawing or the fitting instructions; null: not stated. */
+  readonly designTorqueNm: number | null
+}
+
+/** The seal as it was put together. */
+export type NewAssembly = {
+  readonly workOrderId: number
+  readonly workingLength: TypedMm
+  readonly designWorkingLengthMm: number | null
+  readonly workingLengthToleranceMm: number | null
+  readonly designLoadN: number | null
+  /** To either side; null: not stated. */
+  readonly loadTolerancePercent: number | null
+  /** Measured load at the working length; null: taken from the spring check. */
+  readonly measuredLoad: TypedN | null
+  /** Where the design values stand: drawing and revision, or fitting instructions. */
+  readonly designSource: string
+  readonly setScrews: readonly SetScrews[]
+  readonly clips: 'fitted' | 'none-needed' | 'not-fitted'
+  readonly clipsCount: number | null
+  readonly lubricant: string
+  readonly isTurningFree: boolean
+  readonly note: string
+  readonly replacesId: number | null
+  readonly reason: string
+}
+
+export type Assembly = NewAssembly & {
+  readonly id: number
+  /** At the working length: measured, or from the newest spring check; null: not known. */
+  readonly loadN: number | null
+  readonly loadFrom: 'measured' | 'spring-check' | null
+  readonly springCheckId: number | null
+  readonly method: string
+  readonly recordedById: number
+  readonly recordedByName: string
+  readonly recordedAt: string
+  readonly replacedById: number | null
+}
