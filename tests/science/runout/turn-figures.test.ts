@@ -1,0 +1,26 @@
+import { expect, it } from 'vitest'
+import { turnFigures } from '../../../src/science/runout/turn-figures.ts'
+import { eightPositions, evenAngles, evenTurn, rad } from './even-turn.ts'
+
+it('says all of the worked example', () => {
+  const figures = turnFigures(eightPositions, 2)
+  expect(figures.totalUm).toBe(40) // E13
+  expect(figures.fittedRunOutUm).toBeCloseTo(42.59, 2)
+  expect(figures.eccentricityDirectionDeg).toBeCloseTo(169.81, 2)
+  expect(figures.roundnessLeastSquaresUm).toBeCloseTo(1.92, 3)
+  expect(figures.couldBeMissedUm).toBeCloseTo(42.592 * (1 - Math.cos(Math.PI / 8)), 3)
+  expect(figures.eccentricityStandardUncertaintyUm).toBeCloseTo(1, 12) // 2 sqrt(2 / 8)
+  expect(figures.roundnessStandardUncertaintyUm).toBeCloseTo(2 * Math.SQRT2, 12)
+  expect(figures.harmonics.map((one) => one.order)).toEqual([1, 2, 3])
+})
+
+it('gives no direction to nothing, nor to less than twice the uncertainty', () => {
+  expect(turnFigures(evenTurn([5, 5, 5, 5])).eccentricityDirectionDeg).toBeNull()
+  const small = evenTurn(evenAngles(8).map((deg) => Math.cos(rad(deg))))
+  expect(turnFigures(small, 0.9).eccentricityDirectionDeg).toBeCloseTo(0, 9)
+  expect(turnFigures(small, 1.1).eccentricityDirectionDeg).toBeNull() // u(e) = 0.55
+})
+
+it('refuses two positions', () => {
+  expect(() => turnFigures(eightPositions.slice(0, 2))).toThrow('count of positions')
+})
