@@ -12,6 +12,9 @@ export const methods = {
   flatnessCombined: 'flatness/combined 1',
   leakPressureChange: 'leak/pressure-change 1',
   dialFigure: 'dial/figure 2',
+  runOut: 'run-out/survey 1',
+  straightness: 'run-out/straightness 1',
+  springLoad: 'spring/working-load 1',
   roughnessFigure: 'roughness/figure 2',
   heightFigure: 'height/figure 2',
 } as const

@@ -1,7 +1,13 @@
 /** The handlers of the machine interface, by their names in the route table. */
 export { apiConformity } from './calculate-conformity.ts'
 export { apiUncertainty } from './calculate-uncertainty.ts'
-export { apiCountedFlatness, apiPressureChange } from './calculators.ts'
+export {
+  apiCountedFlatness,
+  apiPressureChange,
+  apiRunOut,
+  apiSpring,
+  apiStraightness,
+} from './calculators.ts'
 export { apiDownloadCertificate, apiShowCertificate, apiVerify } from './certificates.ts'
 export { apiCreateCustomer } from './customers.ts'
 export { apiDescription } from './description.ts'

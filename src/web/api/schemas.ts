@@ -25,6 +25,7 @@ import { calculatorRequestSchemas } from './calculator-schemas.ts'
 import { list, num, object, oneOf, text, whole } from './json-schema.ts'
 import { markedRequestSchemas } from './marked-schemas.ts'
 import { photoRequestSchemas } from './photo-schemas.ts'
+import { runOutRequestSchemas } from './run-out-schemas.ts'
 import { wholeFaceRequestSchemas } from './whole-face-schemas.ts'
 
 const { lengthMm, deltaK, expansionPerK } = countedFlatnessBounds.thermal
@@ -141,6 +142,7 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
     ['volumeL'],
   ),
   ...calculatorRequestSchemas,
+  ...runOutRequestSchemas,
   ...photoRequestSchemas,
   ...markedRequestSchemas,
   ...wholeFaceRequestSchemas,

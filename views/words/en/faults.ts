@@ -28,6 +28,11 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
   'unknown-field': (d) => `There is no field "${d.name}" here.`,
   'not-later': () => 'The end must be later than the start.',
   'too-few': (d) => `Enter at least ${d.min}.`,
+  'too-few-positions': (d) =>
+    `Read at least ${d.min} different positions of the turn. 360° is the same position as 0°.`,
+  'position-twice': () => 'Two planes lie at the same place along the shaft. Give each its own.',
+  'load-not-rising': () =>
+    'The load must rise as the spring gets shorter. Check lengths and loads.',
   unreadable: () =>
     'No bands can be read. Clean and dry the face and the flat, let both come to one temperature, and read again.',
   taken: () => 'This is in the records already.',

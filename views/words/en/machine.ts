@@ -17,6 +17,12 @@ export const machineWords = {
       'Flatness of a whole face from 20 or more points marked along its bands on a picture, each with the order of its band: figures, map and uncertainty budget.',
     apiPressureChange:
       'Leak rate of a closed volume from two states or a trace, compensated for temperature. Positive: gas leaves.',
+    apiRunOut:
+      'What an indicator read round one turn says: total reading, eccentricity and its direction, waves, roundness by least squares and by the minimum zone, tilt of a face, what these positions could have missed. Angles in the direction of turning; a higher value means that the surface is nearer. The phase of a wave is where its first crest stands.',
+    apiStraightness:
+      'Straightness of a shaft from a turn at each of three or more planes: largest total reading, straightness of the line of centres, and where and which way it is bowed.',
+    apiSpring:
+      'Load of the springs of a seal at their working length, from a stated rate or from loads at lengths of one spring: pressure on the face, travel left, and what end play or lapping changes.',
     apiConformity:
       'Whether a result conforms, by a decision rule, with the probability of conformity and what the decision risks. All numbers in one unit.',
     apiUncertainty:
