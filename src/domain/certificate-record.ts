@@ -19,6 +19,7 @@ import { figure, optionalFigure } from './figure.ts'
 import { overallVerdict } from './overall-verdict.ts'
 import type { Decision } from './release.ts'
 import type { Seal } from './seal.ts'
+import { surveyHands } from './survey-hands.ts'
 import type { WorkOrder } from './work-order.ts'
 import type { Workshop } from './workshop.ts'
 
@@ -155,6 +156,7 @@ function releaseOf({ evidence, decision, acknowledgement }: CertificateInput): C
     ...evidence.staticTests.map((one) => one.recordedById),
     ...evidence.measuredValues.map((one) => one.recordedById),
     ...evidence.lapCycles.map((one) => one.recordedById),
+    ...evidence.dialSurveys.flatMap(surveyHands).map((one) => one.recordedById),
     ...(evidence.handOver === null ? [] : [evidence.handOver.byId]),
   ]
   return {

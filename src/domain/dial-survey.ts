@@ -1,6 +1,7 @@
 import type { SurveyCharacteristic } from './characteristic.ts'
 import type { ReadingCondition } from './flatness.ts'
 import type { LengthUnit } from './measured-value.ts'
+import type { SurveyResult } from './survey-result.ts'
 
 /** How a survey is read: round a circle, round a face, between two ends, or at several planes. */
 export const surveyKinds = ['radial', 'face', 'two-ends', 'planes'] as const
@@ -106,3 +107,35 @@ export type SurveyReading = SurveySpot & {
   readonly recordedByName: string
   readonly recordedAt: string
 }
+
+/** How a survey ended: as a measured value with what its readings say, or not at all. */
+export type SurveyEnd = {
+  readonly outcome: 'recorded' | 'given-up'
+  readonly measuredValueId: number | null
+  readonly result: SurveyResult | null
+  /** Why it was given up; '' for a recorded one. */
+  readonly reason: string
+  readonly byId: number
+  readonly byName: string
+  readonly at: string
+}
+
+/** A survey with everything read so far, overtaken readings too, oldest first. */
+export type SurveyRecord = DialSurvey & {
+  readonly readings: readonly SurveyReading[]
+  /** Null while it is open. */
+  readonly end: SurveyEnd | null
+}
+
+export const surveyBounds = {
+  positionCount: { min: 3, max: 72 },
+  turnsCount: { min: 1, max: 12 },
+  planeCount: { min: 3, max: 20 },
+  planeMm: { min: 0, max: 50_000 },
+  angleDeg: { min: 0, max: 359.999 },
+  diameterMm: { min: 1, max: 5000 },
+  leverAngleDeg: { min: 0, max: 60 },
+  sagUm: { min: -5000, max: 5000 },
+  readingUm: { min: -100_000, max: 100_000 },
+  lockOutLength: 60,
+} as const

@@ -1,5 +1,6 @@
 import type { Evidence } from './evidence.ts'
 import type { HandOver } from './release.ts'
+import { surveyHands } from './survey-hands.ts'
 
 /**
  * Says whether a person recorded anything of an order, one since replaced too, or handed it over:
@@ -11,6 +12,7 @@ export function didTheWork(evidence: Evidence, userId: number, handOver: HandOve
     ...evidence.staticTests,
     ...evidence.measuredValues,
     ...evidence.lapCycles,
+    ...evidence.dialSurveys.flatMap(surveyHands),
   ]
   return records.some((one) => one.recordedById === userId) || handOver?.byId === userId
 }

@@ -1,6 +1,7 @@
 import type { AgreedRule } from './agreed-rule.ts'
 import type { Concession } from './concession.ts'
 import type { Customer } from './customer.ts'
+import type { SurveyRecord } from './dial-survey.ts'
 import type { Doubt } from './doubt.ts'
 import type { Equipment } from './equipment.ts'
 import type { FlatnessReading } from './flatness.ts'
@@ -24,6 +25,8 @@ export type Evidence = {
   readonly flatnessReadings: readonly FlatnessReading[]
   readonly staticTests: readonly StaticTest[]
   readonly measuredValues: readonly MeasuredValue[]
+  /** With everything read; open ones and those given up too. */
+  readonly dialSurveys: readonly SurveyRecord[]
   readonly lapCycles: readonly LapCycle[]
   /** Of the orders of this seal before it. */
   readonly earlierLapCycles: readonly LapCycle[]

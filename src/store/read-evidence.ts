@@ -3,6 +3,7 @@ import { agreedRuleOf } from './agreed-rule-of.ts'
 import { latestHandOver } from './latest-hand-over.ts'
 import { listConcessions } from './list-concessions.ts'
 import { listDecisions } from './list-decisions.ts'
+import { listDialSurveys } from './list-dial-surveys.ts'
 import { listDoubts } from './list-doubts.ts'
 import { listEarlierLapCycles } from './list-earlier-lap-cycles.ts'
 import { listFlatnessReadings } from './list-flatness-readings.ts'
@@ -36,6 +37,7 @@ export function readEvidence(store: Store, workOrderId: number): Evidence {
       flatnessReadings: listFlatnessReadings(store, workOrderId),
       staticTests: listStaticTests(store, workOrderId),
       measuredValues: listMeasuredValues(store, workOrderId),
+      dialSurveys: listDialSurveys(store, workOrderId),
       lapCycles: listLapCycles(store, workOrderId),
       earlierLapCycles: listEarlierLapCycles(store, workOrder),
       concessions: listConcessions(store, workOrderId),

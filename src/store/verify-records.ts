@@ -1,4 +1,5 @@
-import { eq } from 'drizzle-orm'
+import { eq, getTableName } from 'drizzle-orm'
+import type { AnySQLiteColumn, SQLiteTable } from 'drizzle-orm/sqlite-core'
 import type { AuditAct } from '../domain/audit-act.ts'
 import type { RecordFault } from '../domain/store-fault.ts'
 import { fileHash } from './file-hash.ts'
@@ -16,6 +17,9 @@ import { certificate } from './schema/certificate.ts'
 import { concession } from './schema/concession.ts'
 import { customer } from './schema/customer.ts'
 import { decision } from './schema/decision.ts'
+import { dialSurvey } from './schema/dial-survey.ts'
+import { dialSurveyEnd } from './schema/dial-survey-end.ts'
+import { dialSurveyReading } from './schema/dial-survey-reading.ts'
 import { doubtAnswer } from './schema/doubt-answer.ts'
 import { equipment } from './schema/equipment.ts'
 import { handOver } from './schema/hand-over.ts'
@@ -43,55 +47,41 @@ type Witness = {
   readonly mayChange?: readonly string[]
 }
 
-const flatness: Witness = {
-  table: 'flatness_reading',
-  find: (store, { id, workOrderId }) =>
-    listFlatnessReadings(store, Number(workOrderId)).find((one) => one.id === id),
-  mayChange: ['replacedById'],
-}
-const staticTest: Witness = {
-  table: 'static_test',
-  find: (store, { id, workOrderId }) =>
-    listStaticTests(store, Number(workOrderId)).find((one) => one.id === id),
-  mayChange: ['replacedById'],
-}
-const measuredValue: Witness = {
-  table: 'measured_value',
-  find: (store, { id, workOrderId }) =>
-    listMeasuredValues(store, Number(workOrderId)).find((one) => one.id === id),
-  mayChange: ['replacedById'],
-}
-const photo: Witness = {
-  table: 'face_photo',
-  find: (store, { id, workOrderId }) =>
-    listFacePhotos(store, Number(workOrderId)).find((one) => one.id === id),
-}
-const lapCycle: Witness = {
-  table: 'lap_cycle',
-  find: (store, { id, workOrderId }) =>
-    listLapCycles(store, Number(workOrderId)).find((one) => one.id === id),
-  mayChange: ['replacedById'],
-}
-const decided: Witness = {
-  table: 'decision',
-  find: ({ db }, { id }) => db.select().from(decision).where(eq(decision.id, id)).get(),
+type Identified = SQLiteTable & { readonly id: AnySQLiteColumn }
+
+/** The row of the same number. */
+function rowOf(table: Identified, mayChange: readonly string[] = []): Witness {
+  return {
+    table: getTableName(table),
+    find: ({ db }, { id }) => db.select().from(table).where(eq(table.id, id)).get(),
+    mayChange,
+  }
 }
 
-const limitStep: Witness = {
-  table: 'limit_set_step',
-  find: ({ db }, { id }) => db.select().from(limitSetStep).where(eq(limitSetStep.id, id)).get(),
+/** One of the records of an order, as they are listed. */
+function listed(
+  table: string,
+  list: (store: Store, workOrderId: number) => readonly { readonly id: number }[],
+): Witness {
+  return {
+    table,
+    find: (store, { id, workOrderId }) =>
+      list(store, Number(workOrderId)).find((one) => one.id === id),
+    mayChange: ['replacedById'],
+  }
 }
+
+const flatness = listed('flatness_reading', listFlatnessReadings)
+const staticTest = listed('static_test', listStaticTests)
+const measuredValue = listed('measured_value', listMeasuredValues)
+const lapCycle = listed('lap_cycle', listLapCycles)
+const decided = rowOf(decision)
+const limitStep = rowOf(limitSetStep)
 
 /** Each act whose line holds the whole record that it wrote. */
 const witnesses: Readonly<Partial<Record<AuditAct, Witness>>> = {
-  'add-customer': {
-    table: 'customer',
-    find: ({ db }, { id }) => db.select().from(customer).where(eq(customer.id, id)).get(),
-  },
-  'add-equipment': {
-    table: 'equipment',
-    find: ({ db }, { id }) => db.select().from(equipment).where(eq(equipment.id, id)).get(),
-  },
+  'add-customer': rowOf(customer),
+  'add-equipment': rowOf(equipment),
   'add-seal': {
     table: 'seal',
     find: (store, { id }) => {
@@ -99,11 +89,7 @@ const witnesses: Readonly<Partial<Record<AuditAct, Witness>>> = {
       return found === undefined ? undefined : requireSeal(store, id)
     },
   },
-  'add-instrument': {
-    table: 'instrument',
-    find: ({ db }, { id }) => db.select().from(instrument).where(eq(instrument.id, id)).get(),
-    mayChange: ['withdrawnOn'],
-  },
+  'add-instrument': rowOf(instrument, ['withdrawnOn']),
   'add-user': {
     table: 'user',
     find: ({ db }, { id }) => db.select(userColumns).from(user).where(eq(user.id, id)).get(),
@@ -115,60 +101,32 @@ const witnesses: Readonly<Partial<Record<AuditAct, Witness>>> = {
   'correct-static-test': staticTest,
   'add-measured-value': measuredValue,
   'correct-measured-value': measuredValue,
-  'add-face-photo': photo,
+  'add-face-photo': listed('face_photo', listFacePhotos),
   'add-lap-cycle': lapCycle,
   'correct-lap-cycle': lapCycle,
+  'start-survey': rowOf(dialSurvey),
+  'add-survey-reading': rowOf(dialSurveyReading),
+  'end-survey': {
+    table: 'dial_survey_end',
+    find: ({ db }, { id }) => {
+      const isSame = eq(dialSurveyEnd.dialSurveyId, id)
+      const found = db.select().from(dialSurveyEnd).where(isSame).get()
+      return found === undefined ? undefined : { ...found, id }
+    },
+  },
   release: decided,
   refuse: decided,
-  'agree-rule': {
-    table: 'agreed_rule',
-    find: ({ db }, { id }) => db.select().from(agreedRule).where(eq(agreedRule.id, id)).get(),
-  },
-  'add-concession': {
-    table: 'concession',
-    find: ({ db }, { id }) => db.select().from(concession).where(eq(concession.id, id)).get(),
-  },
-  'ask-use-exception': {
-    table: 'use_exception',
-    find: ({ db }, { id }) => db.select().from(useException).where(eq(useException.id, id)).get(),
-  },
-  'answer-use-exception': {
-    table: 'use_exception_answer',
-    find: ({ db }, { id }) =>
-      db.select().from(useExceptionAnswer).where(eq(useExceptionAnswer.id, id)).get(),
-  },
-  'hand-over': {
-    table: 'hand_over',
-    find: ({ db }, { id }) => db.select().from(handOver).where(eq(handOver.id, id)).get(),
-  },
-  'add-work-order': {
-    table: 'work_order',
-    find: ({ db }, { id }) => db.select().from(workOrder).where(eq(workOrder.id, id)).get(),
-    mayChange: ['stage', 'decontamination', 'lastFluid'],
-  },
-  'add-calibration': {
-    table: 'calibration',
-    find: ({ db }, { id }) => db.select().from(calibration).where(eq(calibration.id, id)).get(),
-  },
-  'amend-instrument': {
-    table: 'instrument_amendment',
-    find: ({ db }, { id }) =>
-      db.select().from(instrumentAmendment).where(eq(instrumentAmendment.id, id)).get(),
-  },
-  'set-instrument-holder': {
-    table: 'instrument_holder',
-    find: ({ db }, { id }) =>
-      db.select().from(instrumentHolder).where(eq(instrumentHolder.id, id)).get(),
-  },
-  'add-instrument-file': {
-    table: 'instrument_file',
-    find: ({ db }, { id }) =>
-      db.select().from(instrumentFile).where(eq(instrumentFile.id, id)).get(),
-  },
-  'answer-doubt': {
-    table: 'doubt_answer',
-    find: ({ db }, { id }) => db.select().from(doubtAnswer).where(eq(doubtAnswer.id, id)).get(),
-  },
+  'agree-rule': rowOf(agreedRule),
+  'add-concession': rowOf(concession),
+  'ask-use-exception': rowOf(useException),
+  'answer-use-exception': rowOf(useExceptionAnswer),
+  'hand-over': rowOf(handOver),
+  'add-work-order': rowOf(workOrder, ['stage', 'decontamination', 'lastFluid']),
+  'add-calibration': rowOf(calibration),
+  'amend-instrument': rowOf(instrumentAmendment),
+  'set-instrument-holder': rowOf(instrumentHolder),
+  'add-instrument-file': rowOf(instrumentFile),
+  'answer-doubt': rowOf(doubtAnswer),
   'add-limit-set': {
     table: 'limit_set',
     find: (store, { id }) => {

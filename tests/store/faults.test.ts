@@ -19,9 +19,11 @@ import { addSeal } from '../../src/store/add-seal.ts'
 import { addSession } from '../../src/store/add-session.ts'
 import { addSignInFailure } from '../../src/store/add-sign-in-failure.ts'
 import { addStaticTest } from '../../src/store/add-static-test.ts'
+import { addSurveyReading } from '../../src/store/add-survey-reading.ts'
 import { addToken } from '../../src/store/add-token.ts'
 import { addUseException } from '../../src/store/add-use-exception.ts'
 import { addUser } from '../../src/store/add-user.ts'
+import { addWholeSurvey } from '../../src/store/add-whole-survey.ts'
 import { addWorkOrder } from '../../src/store/add-work-order.ts'
 import { agreeCustomerRule } from '../../src/store/agree-customer-rule.ts'
 import { agreeOrderRule } from '../../src/store/agree-order-rule.ts'
@@ -29,6 +31,7 @@ import { answerDoubts } from '../../src/store/answer-doubts.ts'
 import { answerUseException } from '../../src/store/answer-use-exception.ts'
 import { calibrationsOf } from '../../src/store/calibrations-of.ts'
 import { clearSignInFailures } from '../../src/store/clear-sign-in-failures.ts'
+import { giveUpDialSurvey } from '../../src/store/end-dial-survey.ts'
 import { latestHandOver } from '../../src/store/latest-hand-over.ts'
 import { listFacePhotos } from '../../src/store/list-face-photos.ts'
 import { moveWorkOrder } from '../../src/store/move-work-order.ts'
@@ -42,10 +45,12 @@ import { revokeToken } from '../../src/store/revoke-token.ts'
 import { setActive } from '../../src/store/set-active.ts'
 import { setInstrumentHolder } from '../../src/store/set-instrument-holder.ts'
 import { setPassword } from '../../src/store/set-password.ts'
+import { startDialSurvey } from '../../src/store/start-dial-survey.ts'
 import { stateDecontamination } from '../../src/store/state-decontamination.ts'
 import { withdrawInstrument } from '../../src/store/withdraw-instrument.ts'
 import { newCalibration, newInstrument, numbersOf } from '../support/build-instrument.ts'
 import { buildShop, newLimitSet, newSeal, newWorkOrder, type Shop } from '../support/build-shop.ts'
+import { freshSurvey, surveyContext } from '../support/build-survey.ts'
 import { actorOf, castAt, operator } from '../support/cast.ts'
 import { dumpStore } from '../support/dump-store.ts'
 import { failAtStatement, InjectedFault } from '../support/fail-at-statement.ts'
@@ -263,6 +268,39 @@ const cases: Readonly<Record<string, Case>> = {
   'add-measured-value': {
     act: (store, shop) =>
       addMeasuredValue(store, freshValue(shop, shop.lamp, onFace(shop)), actorOf(shop.cast.tess)),
+  },
+  'start-dial-survey': {
+    act: (store, shop) => {
+      const { survey } = freshSurvey(shop.lamp, { workOrderId: shop.workOrder.id })
+      startDialSurvey(store, survey, actorOf(shop.cast.tess))
+    },
+  },
+  'add-survey-reading': {
+    before: (shop) => {
+      const { survey } = freshSurvey(shop.lamp, { workOrderId: shop.workOrder.id })
+      startDialSurvey(shop.store, survey, actorOf(shop.cast.tess))
+    },
+    act: (store, shop) => {
+      const of = { workOrderId: shop.workOrder.id, surveyId: 1 }
+      const [first] = freshSurvey(shop.lamp, of).readings
+      addSurveyReading(store, of, first!, actorOf(shop.cast.tess))
+    },
+  },
+  'end-dial-survey': {
+    before: (shop) => {
+      const { survey } = freshSurvey(shop.lamp, { workOrderId: shop.workOrder.id })
+      startDialSurvey(shop.store, survey, actorOf(shop.cast.tess))
+    },
+    act: (store, { workOrder, cast }) => {
+      const ended = { workOrderId: workOrder.id, surveyId: 1, reason: 'slipped' }
+      giveUpDialSurvey(store, ended, actorOf(cast.tess))
+    },
+  },
+  'add-whole-survey': {
+    act: (store, shop) => {
+      const fresh = freshSurvey(shop.lamp, { workOrderId: shop.workOrder.id })
+      addWholeSurvey(store, fresh, surveyContext(shop, [shop.lamp]), actorOf(shop.cast.tess))
+    },
   },
   'add-lap-cycle': {
     before: (shop) => addLapCycle(shop.store, freshCycle(shop), actorOf(shop.cast.tess)),

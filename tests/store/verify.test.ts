@@ -60,6 +60,7 @@ describe('the audit trail', () => {
       'add-measured-value',
       'add-seal',
       'add-static-test',
+      'add-survey-reading',
       'add-user',
       'add-work-order',
       'agree-rule',
@@ -72,12 +73,14 @@ describe('the audit trail', () => {
       'correct-lap-cycle',
       'correct-measured-value',
       'correct-static-test',
+      'end-survey',
       'hand-over',
       'issue-certificate',
       'refuse',
       'release',
       'retire-limit-set',
       'set-instrument-holder',
+      'start-survey',
     ])
     // As many stores as there are acts: some 3 s, and more beside other work.
   }, 20_000)

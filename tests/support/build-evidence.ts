@@ -22,6 +22,7 @@ export function buildEvidence(changes: Partial<Evidence> = {}): Evidence {
     ],
     staticTests: [buildStaticTest()],
     measuredValues: [],
+    dialSurveys: [],
     lapCycles: [],
     earlierLapCycles: [],
     concessions: [],

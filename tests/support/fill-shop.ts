@@ -12,15 +12,20 @@ import { addLimitSet } from '../../src/store/add-limit-set.ts'
 import { addLimitSetStep } from '../../src/store/add-limit-set-step.ts'
 import { addMeasuredValue } from '../../src/store/add-measured-value.ts'
 import { addStaticTest } from '../../src/store/add-static-test.ts'
+import { addSurveyReading } from '../../src/store/add-survey-reading.ts'
 import { addUseException } from '../../src/store/add-use-exception.ts'
+import { addWholeSurvey } from '../../src/store/add-whole-survey.ts'
 import { agreeCustomerRule } from '../../src/store/agree-customer-rule.ts'
 import { agreeOrderRule } from '../../src/store/agree-order-rule.ts'
 import { answerDoubts } from '../../src/store/answer-doubts.ts'
 import { answerUseException } from '../../src/store/answer-use-exception.ts'
+import { giveUpDialSurvey } from '../../src/store/end-dial-survey.ts'
 import { refuse } from '../../src/store/refuse.ts'
 import { setInstrumentHolder } from '../../src/store/set-instrument-holder.ts'
+import { startDialSurvey } from '../../src/store/start-dial-survey.ts'
 import { newCalibration, numbersOf } from './build-instrument.ts'
 import { addInCalibration, approved, buildShop, newLimitSet, type Shop } from './build-shop.ts'
+import { freshSurvey, surveyContext } from './build-survey.ts'
 import { actorOf, operator } from './cast.ts'
 import {
   anotherOrder,
@@ -76,6 +81,17 @@ function doubtAndKeep({ store, cast }: Shop, dial: Instrument): void {
   addInstrumentFile(store, { ...of, calibrationId, ...file, bytes }, actorOf(cast.ian))
 }
 
+/** One survey given up half-way, then one recorded. */
+function survey(shop: Shop, { id: workOrderId }: WorkOrder, dial: Instrument): void {
+  const tess = actorOf(shop.cast.tess)
+  const again = freshSurvey(dial, { workOrderId })
+  const { id: surveyId } = startDialSurvey(shop.store, again.survey, tess)
+  const [first] = again.readings
+  if (first !== undefined) addSurveyReading(shop.store, { workOrderId, surveyId }, first, tess)
+  giveUpDialSurvey(shop.store, { workOrderId, surveyId, reason: 'the stand slipped' }, tess)
+  addWholeSurvey(shop.store, freshSurvey(dial, { workOrderId }), surveyContext(shop, [dial]), tess)
+}
+
 /** The gauge may be used for an order although its readings lie beyond its range. */
 function askAndAnswer({ store, cast, gauge }: Shop, { id: workOrderId }: WorkOrder): void {
   const wish = { fault: 'out-of-range', reason: 'the other one is away' } as const
@@ -122,6 +138,7 @@ export function fillShop(shop: Shop = buildShop()): Shop {
   const lap = { ...of, ...stock, replacesId: lapped.id, reason: 'heights read again' }
   addLapCycle(store, freshCycle(shop, lap), tess)
   const dial = addInCalibration(store, { kind: 'dial-indicator', number: 'D-01' })
+  survey(shop, second, dial)
   const misread = addMeasuredValue(store, freshValue(shop, dial, of), tess)
   const value = { ...of, replacesId: misread.id, reason: 'needle turned twice' }
   addMeasuredValue(store, freshValue(shop, dial, value), tess)

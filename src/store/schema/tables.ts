@@ -10,6 +10,9 @@ import { concession } from './concession.ts'
 import { counter } from './counter.ts'
 import { customer } from './customer.ts'
 import { decision } from './decision.ts'
+import { dialSurvey } from './dial-survey.ts'
+import { dialSurveyEnd } from './dial-survey-end.ts'
+import { dialSurveyReading } from './dial-survey-reading.ts'
 import { doubtAnswer } from './doubt-answer.ts'
 import { equipment } from './equipment.ts'
 import { facePhoto } from './face-photo.ts'
@@ -73,6 +76,9 @@ export const tables = {
   concession,
   measuredValue,
   lapCycle,
+  dialSurvey,
+  dialSurveyReading,
+  dialSurveyEnd,
   facePhoto,
   wholeFace,
   audit,

@@ -11,6 +11,7 @@ import { maySeeResults } from '../../domain/who-may-see.ts'
 export function workOrderAnswer(evidence: Evidence, viewer: Pick<User, 'role'>) {
   const { workOrder, seal, handOver, decisions } = evidence
   const { flatnessReadings, staticTests, measuredValues, lapCycles, concessions } = evidence
+  const { dialSurveys } = evidence
   const { steps, writtenById, writtenByName, ...limitSet } = evidence.limitSet
   return {
     ...workOrder,
@@ -27,6 +28,7 @@ export function workOrderAnswer(evidence: Evidence, viewer: Pick<User, 'role'>) 
       : {
           stageChanges: evidence.stageChanges,
           lapCycles,
+          dialSurveys,
           finishOrders: finishOrders(evidence),
           handOver,
           decisions,

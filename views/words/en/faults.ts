@@ -31,6 +31,12 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
   'too-few-positions': (d) =>
     `Read at least ${d.min} different positions of the turn. 360° is the same position as 0°.`,
   'position-twice': () => 'Two planes lie at the same place along the shaft. Give each its own.',
+  'not-numbers': () => 'Enter plain numbers, apart by spaces, such as 0 45 90 135.',
+  'too-many-numbers': (d) => `Enter at most ${d.max} numbers.`,
+  'number-twice': () => 'One of these numbers stands here twice.',
+  'no-whole-turns': () =>
+    'Send one turn, or the same positions again for each turn, up to 12; the last reading may close the turn at its first position.',
+  'no-such-spot': () => 'This survey asks for no reading there. Load the page again.',
   'load-not-rising': () =>
     'The load must rise as the spring gets shorter. Check lengths and loads.',
   unreadable: () =>

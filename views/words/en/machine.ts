@@ -36,6 +36,8 @@ export const machineWords = {
     apiCreateStaticTest: 'Records a static test by its two ends',
     apiCreateMeasuredValue:
       'Records a figure read with an instrument: finish, height, run-out or fit',
+    apiCreateRunOutSurvey:
+      'Records a survey with an indicator: readings of a full turn, once or several times over, of a shaft, sleeve, register or face. It becomes a measured value, its total indicator reading, with everything else that the readings say.',
     apiCreateLapCycle:
       'Records a lap cycle of a face: plate, abrasive, load, time, stock and heights; face and plate alone are asked for',
     apiHandOver: 'Hands the order over to the inspector; refused with what is missing',

@@ -1,0 +1,51 @@
+import { surveyCharacteristics } from '../../domain/characteristic.ts'
+import {
+  contactPoints,
+  floatHolds,
+  surveyBounds,
+  surveyKindOf,
+  surveyPlaces,
+  sweptSurfaces,
+  turnedParts,
+} from '../../domain/dial-survey.ts'
+import { readingConditions } from '../../domain/flatness.ts'
+import { runOutBounds, runOutKinds } from '../../domain/parse-run-out-request.ts'
+import type { runOutSurveyFields } from '../../domain/parse-run-out-survey-body.ts'
+import { turnDirections } from '../../domain/parse-survey-set-up.ts'
+import { num, object, oneOf, text, whole } from './json-schema.ts'
+import { dialReadings } from './run-out-schemas.ts'
+
+const turning = surveyCharacteristics.filter((one) =>
+  runOutKinds.some((kind) => kind === surveyKindOf[one]),
+)
+
+/** What a survey takes that is recorded at once. */
+export const surveyRequestSchemas = {
+  apiCreateRunOutSurveyRequest: object(
+    {
+      readings: dialReadings,
+      kind: oneOf(runOutKinds),
+      characteristic: oneOf(turning),
+      condition: oneOf(readingConditions),
+      place: oneOf(surveyPlaces),
+      turned: oneOf(turnedParts),
+      surface: oneOf(sweptSurfaces),
+      contact: oneOf(contactPoints),
+      leverAngleDeg: num(surveyBounds.leverAngleDeg),
+      sweptDiameterMm: num(surveyBounds.diameterMm),
+      sealMeanDiameterMm: num(surveyBounds.diameterMm),
+      readingStandardUncertaintyUm: num(runOutBounds.uncertaintyUm),
+      sizeMm: num(surveyBounds.diameterMm),
+      direction: oneOf(turnDirections),
+      floatHeld: oneOf(floatHolds),
+      lockOutReference: text,
+      sagUm: num(surveyBounds.sagUm),
+      topAngleDeg: num(surveyBounds.angleDeg),
+      instrumentId: whole,
+      note: text,
+      replacesId: whole,
+      reason: text,
+    } satisfies Record<(typeof runOutSurveyFields)[number], unknown>,
+    ['readings', 'kind', 'instrumentId'],
+  ),
+} as const

@@ -1,0 +1,156 @@
+import { describe, expect, test } from 'vitest'
+import { readEvidence } from '../../../src/store/read-evidence.ts'
+import { verifyStore } from '../../../src/store/verify-store.ts'
+import { addInCalibration, buildShop } from '../../support/build-shop.ts'
+import { eightReadingsUm } from '../../support/build-survey.ts'
+import { testApp } from '../../support/test-app.ts'
+
+type Json = Record<string, unknown>
+
+function setUp() {
+  const shop = buildShop()
+  const dial = addInCalibration(shop.store, {
+    kind: 'dial-indicator',
+    number: 'D-01',
+    unit: 'mm',
+    resolutionStep: 0.001,
+    rangeFrom: 0,
+    rangeTo: 1,
+  })
+  const web = testApp(shop.store)
+  const order = `/api/v1/work-orders/${shop.workOrder.number}`
+  const post = async (body: unknown, as = 'tess', key?: string) => {
+    const headers = key === undefined ? {} : { 'idempotency-key': key }
+    const response = await web.postJson(`${order}/run-out-surveys`, body, as, headers)
+    return { status: response.status, body: (await response.json()) as Json }
+  }
+  const faults = async (body: unknown) =>
+    ((await post(body)).body.errors as { field: string }[] | undefined)?.map((one) => one.field)
+  const readings = eightReadingsUm.map((valueUm, i) => ({ angleDeg: 45 * i, valueUm }))
+  const body = (more: Json = {}) => ({ readings, kind: 'radial', instrumentId: dial.id, ...more })
+  const evidence = () => readEvidence(shop.store, shop.workOrder.id)
+  return { shop, web, order, dial, post, faults, body, readings, evidence }
+}
+
+describe('a survey of a program', () => {
+  test('becomes a measured value with all that its readings say', async () => {
+    const { post, body, evidence, shop } = setUp()
+    const answer = await post(body())
+    expect(answer.status, JSON.stringify(answer.body)).toBe(201)
+    expect(answer.body).toMatchObject({
+      characteristic: 'shaft-run-out',
+      condition: 'as-left',
+      totalIndicatorReadingUm: 40,
+      tiltMrad: null,
+      method: 'run-out/survey 1',
+    })
+    expect(answer.body.eccentricityUm).toBeCloseTo(21.296, 3) // E13
+    const { measuredValues, dialSurveys } = evidence()
+    expect(measuredValues).toMatchObject([
+      {
+        id: answer.body.measuredValueId,
+        valueUm: 40,
+        characteristic: 'shaft-run-out',
+        method: 'run-out/survey 1',
+      },
+    ])
+    expect(dialSurveys).toMatchObject([
+      { id: answer.body.id, end: { outcome: 'recorded', measuredValueId: 1 } },
+    ])
+    expect(dialSurveys[0]?.readings).toHaveLength(8)
+    expect(dialSurveys[0]?.end?.result?.planes[0]?.figures.totalUm).toBe(40)
+    expect(verifyStore(shop.store)).toEqual([])
+  })
+
+  test('is judged like any other value', async () => {
+    const { post, body, web, order } = setUp()
+    await post(body())
+    const shown = (await (await web.get(order, 'mo')).json()) as { measuredValues: unknown[] }
+    expect(shown.measuredValues).toHaveLength(1)
+    expect(shown).toHaveProperty('dialSurveys')
+  })
+
+  test('takes several turns, a closing reading and a face', async () => {
+    const { post, body, readings, evidence } = setUp()
+    const twice = [...readings, ...readings.map((one) => ({ ...one, valueUm: one.valueUm + 5 }))]
+    const turns = await post(body({ readings: twice }))
+    expect(turns.body).toMatchObject({ totalIndicatorReadingUm: 40 })
+    const closed = [...readings, { angleDeg: 360, valueUm: 9 }]
+    const drifted = await post(body({ readings: closed, characteristic: 'sleeve-run-out' }))
+    expect(drifted.body).toMatchObject({ cautions: ['drift'], totalIndicatorReadingUm: 40 })
+    const face = await post(
+      body({
+        kind: 'face',
+        characteristic: 'seat-face-squareness',
+        sweptDiameterMm: 140,
+        sealMeanDiameterMm: 55,
+        condition: 'as-found',
+      }),
+    )
+    expect(face.status, JSON.stringify(face.body)).toBe(201)
+    expect(face.body.tiltMrad).toBeCloseTo(42.592 / 140, 4)
+    expect(face.body.movementAtSealUm).toBeCloseTo((42.592 * 55) / 140, 2)
+    const { dialSurveys } = evidence()
+    expect(dialSurveys.map((one) => one.setUp.turnsCount)).toEqual([2, 1, 1])
+    expect(dialSurveys.map((one) => one.setUp.isClosed)).toEqual([false, true, false])
+  })
+
+  test('is recorded once for one key, and refused with another body', async () => {
+    const { post, body, evidence } = setUp()
+    const first = await post(body(), 'tess', 'k1')
+    const again = await post(body(), 'tess', 'k1')
+    expect(again).toEqual(first)
+    expect((await post(body({ note: 'x' }), 'tess', 'k1')).status).toBe(409)
+    expect(evidence().dialSurveys).toHaveLength(1)
+  })
+
+  test('replaces an earlier value with a reason', async () => {
+    const { post, body, evidence, faults } = setUp()
+    const { measuredValueId } = (await post(body())).body
+    expect(await faults(body({ replacesId: measuredValueId }))).toEqual(['reason'])
+    const correction = { replacesId: measuredValueId, reason: 'read at the wrong place' }
+    expect((await post(body(correction))).status).toBe(201)
+    expect((await post(body(correction))).status).toBe(409)
+    expect(evidence().measuredValues.map((one) => one.replacedById)).toEqual([2, null])
+  })
+
+  test('is for technicians, and for nobody else', async () => {
+    const { post, body } = setUp()
+    for (const [who, status] of [
+      ['ian', 403],
+      ['cora', 403],
+      ['mo', 403],
+    ] as const) {
+      expect((await post(body(), who)).status, who).toBe(status)
+    }
+  })
+
+  test('is refused beside the field, and nothing is kept', async () => {
+    const { faults, body, readings, evidence, dial } = setUp()
+    const cases: readonly [Json, readonly string[]][] = [
+      [{ readings: [] }, ['readings']],
+      [{ readings: readings.slice(0, 2) }, ['readings']],
+      [{ readings: [...readings, readings[3]] }, ['readings']],
+      [{ kind: 'axial' }, ['kind']],
+      [{ kind: 'face' }, ['sweptDiameterMm']],
+      [{ characteristic: 'chamber-face-squareness' }, ['characteristic', 'sweptDiameterMm']],
+      [{ characteristic: 'end-play' }, ['characteristic']],
+      [{ instrumentId: 999 }, ['instrumentId']],
+      [{ instrumentId: '' }, ['instrumentId']],
+      [{ place: 'garage' }, ['place']],
+      [{ colour: 'red' }, ['colour']],
+      [
+        { readings: readings.map((one) => ({ ...one, valueUm: one.valueUm * 100 })) },
+        ['instrumentId'],
+      ],
+      [
+        { readings: readings.map((one) => ({ ...one, valueUm: 'high' })) },
+        readings.map((_, i) => `readings[${i}].valueUm`),
+      ],
+    ]
+    expect(dial.rangeTo).toBe(1)
+    for (const [more, fields] of cases) expect(await faults(body(more))).toEqual(fields)
+    expect(evidence().dialSurveys).toEqual([])
+    expect(evidence().measuredValues).toEqual([])
+  })
+})
