@@ -1,6 +1,10 @@
 import type { TypedN } from './spring-check.ts'
 import type { TypedMm } from './wear-track.ts'
 
+/** What holds springs, rings and anti-rotation parts in place. */
+export const clipStates = ['fitted', 'none-needed', 'not-fitted'] as const
+export type ClipState = (typeof clipStates)[number]
+
 export type SetScrews = {
   readonly name: string
   readonly quantityCount: number
@@ -23,7 +27,9 @@ export type NewAssembly = {
   /** Where the design values stand: drawing and revision, or fitting instructions. */
   readonly designSource: string
   readonly setScrews: readonly SetScrews[]
-  readonly clips: 'fitted' | 'none-needed' | 'not-fitted'
+  /** Of their torques, to either side; null: not stated. */
+  readonly torqueTolerancePercent: number | null
+  readonly clips: ClipState
   readonly clipsCount: number | null
   readonly lubricant: string
   readonly isTurningFree: boolean
@@ -44,3 +50,17 @@ export type Assembly = NewAssembly & {
   readonly recordedAt: string
   readonly replacedById: number | null
 }
+
+export const assemblyBounds = {
+  lengthMm: { min: 0.1, max: 2000 },
+  toleranceMm: { min: 0, max: 100 },
+  loadN: { min: 0, max: 1e6 },
+  tolerancePercent: { min: 0, max: 100 },
+  torqueNm: { min: 0, max: 10_000 },
+  screwCount: { min: 1, max: 200 },
+  lineCount: { min: 0, max: 12 },
+  clipsCount: { min: 1, max: 200 },
+  name: { max: 60 },
+  source: { max: 120 },
+  lubricant: { max: 80 },
+} as const

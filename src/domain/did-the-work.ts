@@ -13,6 +13,9 @@ export function didTheWork(evidence: Evidence, userId: number, handOver: HandOve
     ...evidence.measuredValues,
     ...evidence.lapCycles,
     ...evidence.dialSurveys.flatMap(surveyHands),
+    ...evidence.wearTracks,
+    ...evidence.springChecks,
+    ...evidence.assemblies,
   ]
   return records.some((one) => one.recordedById === userId) || handOver?.byId === userId
 }

@@ -1,4 +1,5 @@
 import type { AgreedRule } from './agreed-rule.ts'
+import type { Assembly } from './assembly.ts'
 import type { Concession } from './concession.ts'
 import type { Customer } from './customer.ts'
 import type { SurveyRecord } from './dial-survey.ts'
@@ -10,7 +11,9 @@ import type { LimitSet } from './limit-set.ts'
 import type { MeasuredValue } from './measured-value.ts'
 import type { Decision, HandOver } from './release.ts'
 import type { Seal } from './seal.ts'
+import type { SpringCheck } from './spring-check.ts'
 import type { StaticTest } from './static-test.ts'
+import type { WearTrack } from './wear-track.ts'
 import type { StageChange, WorkOrder } from './work-order.ts'
 
 /** Everything recorded about one work order: what the inspector sees and the rules judge. */
@@ -28,6 +31,9 @@ export type Evidence = {
   /** With everything read; open ones and those given up too. */
   readonly dialSurveys: readonly SurveyRecord[]
   readonly lapCycles: readonly LapCycle[]
+  readonly wearTracks: readonly WearTrack[]
+  readonly springChecks: readonly SpringCheck[]
+  readonly assemblies: readonly Assembly[]
   /** Of the orders of this seal before it. */
   readonly earlierLapCycles: readonly LapCycle[]
   readonly concessions: readonly Concession[]

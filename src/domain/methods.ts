@@ -14,6 +14,7 @@ export const methods = {
   dialFigure: 'dial/figure 2',
   runOut: 'run-out/survey 1',
   straightness: 'run-out/straightness 1',
+  wornTrack: 'run-out/worn-track 1',
   springLoad: 'spring/working-load 1',
   roughnessFigure: 'roughness/figure 2',
   heightFigure: 'height/figure 2',

@@ -33,3 +33,10 @@ export type WearTrack = NewWearTrack & {
   readonly recordedAt: string
   readonly replacedById: number | null
 }
+
+export const wearTrackBounds = {
+  widthMm: { min: 0.05, max: 200 },
+  widthCount: { min: 1, max: 12 },
+  offsetMm: { min: 0, max: 100 },
+  hour: { min: 1, max: 12 },
+} as const

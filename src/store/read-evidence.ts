@@ -1,6 +1,7 @@
 import type { Evidence } from '../domain/evidence.ts'
 import { agreedRuleOf } from './agreed-rule-of.ts'
 import { latestHandOver } from './latest-hand-over.ts'
+import { listAssemblies } from './list-assemblies.ts'
 import { listConcessions } from './list-concessions.ts'
 import { listDecisions } from './list-decisions.ts'
 import { listDialSurveys } from './list-dial-surveys.ts'
@@ -9,8 +10,10 @@ import { listEarlierLapCycles } from './list-earlier-lap-cycles.ts'
 import { listFlatnessReadings } from './list-flatness-readings.ts'
 import { listLapCycles } from './list-lap-cycles.ts'
 import { listMeasuredValues } from './list-measured-values.ts'
+import { listSpringChecks } from './list-spring-checks.ts'
 import { listStageChanges } from './list-stage-changes.ts'
 import { listStaticTests } from './list-static-tests.ts'
+import { listWearTracks } from './list-wear-tracks.ts'
 import type { Store } from './open.ts'
 import { requireCustomer } from './require-customer.ts'
 import { requireEquipment } from './require-equipment.ts'
@@ -39,6 +42,9 @@ export function readEvidence(store: Store, workOrderId: number): Evidence {
       measuredValues: listMeasuredValues(store, workOrderId),
       dialSurveys: listDialSurveys(store, workOrderId),
       lapCycles: listLapCycles(store, workOrderId),
+      wearTracks: listWearTracks(store, workOrderId),
+      springChecks: listSpringChecks(store, workOrderId),
+      assemblies: listAssemblies(store, workOrderId),
       earlierLapCycles: listEarlierLapCycles(store, workOrder),
       concessions: listConcessions(store, workOrderId),
       doubts: listDoubts(store, workOrderId),

@@ -3,11 +3,14 @@ import type { AnySQLiteColumn, SQLiteTable } from 'drizzle-orm/sqlite-core'
 import type { AuditAct } from '../domain/audit-act.ts'
 import type { RecordFault } from '../domain/store-fault.ts'
 import { fileHash } from './file-hash.ts'
+import { listAssemblies } from './list-assemblies.ts'
 import { listFacePhotos } from './list-face-photos.ts'
 import { listFlatnessReadings } from './list-flatness-readings.ts'
 import { listLapCycles } from './list-lap-cycles.ts'
 import { listMeasuredValues } from './list-measured-values.ts'
+import { listSpringChecks } from './list-spring-checks.ts'
 import { listStaticTests } from './list-static-tests.ts'
+import { listWearTracks } from './list-wear-tracks.ts'
 import type { Store } from './open.ts'
 import { requireLimitSet } from './require-limit-set.ts'
 import { requireSeal } from './require-seal.ts'
@@ -75,6 +78,9 @@ const flatness = listed('flatness_reading', listFlatnessReadings)
 const staticTest = listed('static_test', listStaticTests)
 const measuredValue = listed('measured_value', listMeasuredValues)
 const lapCycle = listed('lap_cycle', listLapCycles)
+const wearTrack = listed('wear_track', listWearTracks)
+const springCheck = listed('spring_check', listSpringChecks)
+const assembly = listed('assembly', listAssemblies)
 const decided = rowOf(decision)
 const limitStep = rowOf(limitSetStep)
 
@@ -104,6 +110,12 @@ const witnesses: Readonly<Partial<Record<AuditAct, Witness>>> = {
   'add-face-photo': listed('face_photo', listFacePhotos),
   'add-lap-cycle': lapCycle,
   'correct-lap-cycle': lapCycle,
+  'add-wear-track': wearTrack,
+  'correct-wear-track': wearTrack,
+  'add-spring-check': springCheck,
+  'correct-spring-check': springCheck,
+  'add-assembly': assembly,
+  'correct-assembly': assembly,
   'start-survey': rowOf(dialSurvey),
   'add-survey-reading': rowOf(dialSurveyReading),
   'end-survey': {

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { expect, test } from 'vitest'
+import { addAssembly } from '../../src/store/add-assembly.ts'
 import { addCalibration } from '../../src/store/add-calibration.ts'
 import { addConcession } from '../../src/store/add-concession.ts'
 import { addCustomer } from '../../src/store/add-customer.ts'
@@ -18,11 +19,13 @@ import { addMeasuredValue } from '../../src/store/add-measured-value.ts'
 import { addSeal } from '../../src/store/add-seal.ts'
 import { addSession } from '../../src/store/add-session.ts'
 import { addSignInFailure } from '../../src/store/add-sign-in-failure.ts'
+import { addSpringCheck } from '../../src/store/add-spring-check.ts'
 import { addStaticTest } from '../../src/store/add-static-test.ts'
 import { addSurveyReading } from '../../src/store/add-survey-reading.ts'
 import { addToken } from '../../src/store/add-token.ts'
 import { addUseException } from '../../src/store/add-use-exception.ts'
 import { addUser } from '../../src/store/add-user.ts'
+import { addWearTrack } from '../../src/store/add-wear-track.ts'
 import { addWholeSurvey } from '../../src/store/add-whole-survey.ts'
 import { addWorkOrder } from '../../src/store/add-work-order.ts'
 import { agreeCustomerRule } from '../../src/store/agree-customer-rule.ts'
@@ -66,6 +69,7 @@ import {
   freshWholeFace,
   workAndHandOver,
 } from '../support/shop-steps.ts'
+import { freshAssembly, freshSpring, freshTrack } from '../support/strip-steps.ts'
 
 type Case = {
   readonly before?: (shop: Shop) => void
@@ -308,6 +312,16 @@ const cases: Readonly<Record<string, Case>> = {
       const correction = { replacesId: 1, reason: 'misread', stockUm: 12 }
       addLapCycle(store, freshCycle(shop, correction), actorOf(shop.cast.tess))
     },
+  },
+  'add-wear-track': {
+    act: (store, shop) => addWearTrack(store, freshTrack(shop), actorOf(shop.cast.tess)),
+  },
+  'add-spring-check': {
+    act: (store, shop) => addSpringCheck(store, freshSpring(shop), actorOf(shop.cast.tess)),
+  },
+  'add-assembly': {
+    before: (shop) => addSpringCheck(shop.store, freshSpring(shop), actorOf(shop.cast.tess)),
+    act: (store, shop) => addAssembly(store, freshAssembly(shop), actorOf(shop.cast.tess)),
   },
   'agree-customer-rule': {
     act: (store, { customer, cast }) =>

@@ -47,6 +47,7 @@ describe('the audit trail', () => {
       return faults.some((one) => one.kind === 'record-missing' && one.id === null)
     })
     expect(told.sort()).toEqual([
+      'add-assembly',
       'add-calibration',
       'add-concession',
       'add-customer',
@@ -59,9 +60,11 @@ describe('the audit trail', () => {
       'add-limit-set',
       'add-measured-value',
       'add-seal',
+      'add-spring-check',
       'add-static-test',
       'add-survey-reading',
       'add-user',
+      'add-wear-track',
       'add-work-order',
       'agree-rule',
       'amend-instrument',
@@ -69,10 +72,13 @@ describe('the audit trail', () => {
       'answer-use-exception',
       'approve-limit-set',
       'ask-use-exception',
+      'correct-assembly',
       'correct-flatness-reading',
       'correct-lap-cycle',
       'correct-measured-value',
+      'correct-spring-check',
       'correct-static-test',
+      'correct-wear-track',
       'end-survey',
       'hand-over',
       'issue-certificate',

@@ -39,6 +39,7 @@ import {
   workAndHandOver,
   workAndRelease,
 } from './shop-steps.ts'
+import { stripAndAssemble } from './strip-steps.ts'
 
 /** A third order, of which one face fails and is taken by concession. */
 function concede(shop: Shop): void {
@@ -142,6 +143,7 @@ export function fillShop(shop: Shop = buildShop()): Shop {
   const misread = addMeasuredValue(store, freshValue(shop, dial, of), tess)
   const value = { ...of, replacesId: misread.id, reason: 'needle turned twice' }
   addMeasuredValue(store, freshValue(shop, dial, value), tess)
+  stripAndAssemble(shop, of)
   doubtAndKeep(shop, dial)
   askAndAnswer(shop, second)
   addHandOver(store, { workOrderId: second.id, note: 'second time' }, tess)

@@ -2,6 +2,7 @@
 
 import { agreedRule } from './agreed-rule.ts'
 import { apiToken } from './api-token.ts'
+import { assembly } from './assembly.ts'
 import { audit } from './audit.ts'
 import { calibration } from './calibration.ts'
 import { certificate } from './certificate.ts'
@@ -32,12 +33,14 @@ import { measuredValue } from './measured-value.ts'
 import { seal } from './seal.ts'
 import { session } from './session.ts'
 import { signInFailure } from './sign-in-failure.ts'
+import { springCheck } from './spring-check.ts'
 import { stageChange } from './stage-change.ts'
 import { staticTest } from './static-test.ts'
 import { storedFile } from './stored-file.ts'
 import { useException } from './use-exception.ts'
 import { useExceptionAnswer } from './use-exception-answer.ts'
 import { user } from './user.ts'
+import { wearTrack } from './wear-track.ts'
 import { wholeFace } from './whole-face.ts'
 import { workOrder } from './work-order.ts'
 
@@ -81,5 +84,8 @@ export const tables = {
   dialSurveyEnd,
   facePhoto,
   wholeFace,
+  wearTrack,
+  springCheck,
+  assembly,
   audit,
 } as const

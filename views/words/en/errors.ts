@@ -65,6 +65,8 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'stage-not-next': () => 'The work order can’t go there from where it stands.',
   'decontamination-not-stated': () =>
     'State first that the seal is free of its last fluid: a seal in quarantine is not stripped.',
+  'in-quarantine': () =>
+    'This seal is in quarantine: nobody has stated yet that it is free of what it sealed. State that first; nothing is opened or read before.',
   'already-measured': () =>
     'Something of this order is measured already: what it is compared by is agreed before.',
   'worked-on-order': () =>

@@ -1,0 +1,48 @@
+import type { NewAssembly, SetScrews } from './assembly.ts'
+import type { CompleteAssembly } from './complete-assembly.ts'
+import { isWithinLimits } from './is-within-limits.ts'
+
+/** Against what the design asks for; `not-stated`: it says nothing, or no tolerance. */
+export type AssemblyVerdict = 'within' | 'beyond' | 'not-stated'
+
+export type JudgedAssembly = {
+  readonly workingLength: AssemblyVerdict
+  readonly load: AssemblyVerdict
+  /** In the order of the set screws. */
+  readonly torques: readonly AssemblyVerdict[]
+  /** Beyond, or something that is never right: it doesn't turn, or clips are missing. */
+  readonly isAmiss: boolean
+}
+
+/** Holds an assembly against the design values typed with it. It blocks nothing; it is shown. */
+export function judgeAssembly(assembly: CompleteAssembly): JudgedAssembly {
+  const { workingLength: length, designWorkingLengthMm, workingLengthToleranceMm } = assembly
+  const { loadN, designLoadN, loadTolerancePercent } = assembly
+  const workingLength = against(length.mm, designWorkingLengthMm, workingLengthToleranceMm)
+  const load = against(loadN, designLoadN, shareOf(designLoadN, loadTolerancePercent))
+  const torques = assembly.setScrews.map((one) => torqueVerdict(one, assembly))
+  const isBeyond = [workingLength, load, ...torques].includes('beyond')
+  const isAmiss = isBeyond || !assembly.isTurningFree || assembly.clips === 'not-fitted'
+  return { workingLength, load, torques, isAmiss }
+}
+
+function torqueVerdict(
+  { torqueNm, designTorqueNm }: SetScrews,
+  { torqueTolerancePercent }: Pick<NewAssembly, 'torqueTolerancePercent'>,
+): AssemblyVerdict {
+  return against(torqueNm, designTorqueNm, shareOf(designTorqueNm, torqueTolerancePercent))
+}
+
+function shareOf(design: number | null, percent: number | null): number | null {
+  return design === null || percent === null ? null : (design * percent) / 100
+}
+
+function against(
+  value: number | null,
+  design: number | null,
+  tolerance: number | null,
+): AssemblyVerdict {
+  if (value === null || design === null || tolerance === null) return 'not-stated'
+  const limits = { lower: design - tolerance, upper: design + tolerance }
+  return isWithinLimits(value, limits) ? 'within' : 'beyond'
+}

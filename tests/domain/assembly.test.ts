@@ -1,0 +1,125 @@
+import { describe, expect, test } from 'vitest'
+import { completeAssembly } from '../../src/domain/complete-assembly.ts'
+import { judgeAssembly } from '../../src/domain/judge-assembly.ts'
+import { parseAssembly } from '../../src/domain/parse-assembly.ts'
+import { buildAssembly } from '../support/build-assembly.ts'
+import { buildSpringCheck } from '../support/build-spring-check.ts'
+import { accepted, faultsOf } from '../support/faults-of.ts'
+
+const least = { workingLengthMm: '14,0', clips: 'none-needed', isTurningFree: 'yes' }
+const parse = (changes: Record<string, unknown> = {}) => parseAssembly({ ...least, ...changes })
+const faults = (changes: Record<string, unknown>) => faultsOf(parse(changes))
+
+describe('reading an assembly', () => {
+  test('asks for working length, clips and whether it turns, and makes nothing of the rest', () => {
+    expect(accepted(parse())).toMatchObject({
+      workingLength: { mm: 14, typed: '14,0' },
+      designLoadN: null,
+      measuredLoad: null,
+      setScrews: [],
+      clips: 'none-needed',
+      clipsCount: null,
+      isTurningFree: true,
+      designSource: '',
+    })
+    expect(faultsOf(parseAssembly({}))).toEqual([
+      'workingLengthMm empty',
+      'clips empty',
+      'isTurningFree empty',
+    ])
+  })
+
+  test('takes a word of a form and a truth of a program alike', () => {
+    expect(accepted(parse({ isTurningFree: false })).isTurningFree).toBe(false)
+    expect(accepted(parse({ isTurningFree: 'no' })).isTurningFree).toBe(false)
+    expect(faults({ isTurningFree: 'perhaps' })).toEqual(['isTurningFree not-a-choice'])
+  })
+
+  test('refuses a design value of which nobody says where it stands', () => {
+    expect(faults({ designLoadN: '110' })).toEqual(['designSource empty'])
+    expect(faults({ designWorkingLengthMm: '14' })).toEqual(['designSource empty'])
+    const setScrews = [{ name: 'M6', torqueNm: '9', designTorqueNm: '10' }]
+    expect(faults({ setScrews })).toEqual(['designSource empty'])
+    expect(faults({ setScrews, designSource: 'drawing 12' })).toEqual([])
+  })
+
+  test('is refused by the name of what is wrong', () => {
+    expect(faults({ clips: 'none-needed', clipsCount: '2' })).toEqual(['clipsCount not-here'])
+    expect(faults({ setScrews: [{ torqueNm: '9' }] })).toEqual(['setScrews[0].name empty'])
+    expect(faults({ setScrews: [{ name: 'M6', quantityCount: '0' }] })).toEqual([
+      'setScrews[0].quantityCount below',
+    ])
+    expect(faults({ loadTolerancePercent: '101' })).toEqual(['loadTolerancePercent above'])
+    expect(faults({ replacesId: '1' })).toEqual(['reason reason-needed'])
+  })
+})
+
+describe('the load of an assembly', () => {
+  const of = (changes = {}, checks = [buildSpringCheck()]) =>
+    completeAssembly(buildAssembly(changes), checks)
+
+  test('is that of the springs at its own working length', () => {
+    expect(of()).toMatchObject({ loadN: 108, loadFrom: 'spring-check', springCheckId: 1 })
+    expect(of({ workingLength: { mm: 15, typed: '15' } }).loadN).toBeCloseTo(90, 9) // doubles
+  })
+
+  test('is nothing where the springs are shorter than that', () => {
+    expect(of({ workingLength: { mm: 21, typed: '21' } }).loadN).toBe(0)
+  })
+
+  test('is the measured one where it was measured', () => {
+    const measured = of({ measuredLoad: { n: 101, typed: '101' } })
+    expect(measured).toMatchObject({ loadN: 101, loadFrom: 'measured', springCheckId: null })
+  })
+
+  test('goes by the springs that go in, and by none that was replaced', () => {
+    const found = buildSpringCheck({ id: 1, condition: 'as-found', springsCount: 5 })
+    const left = buildSpringCheck({ id: 2 })
+    const later = buildSpringCheck({ id: 3, condition: 'as-found', springsCount: 4 })
+    expect(of({}, [found, left, later]).springCheckId).toBe(2)
+    expect(of({}, [found, { ...left, replacedById: 9 }]).springCheckId).toBe(1)
+  })
+
+  test('is not known without springs, or of springs nobody pressed', () => {
+    const nothing = { loadN: null, loadFrom: null, springCheckId: null }
+    expect(of({}, [])).toMatchObject(nothing)
+    expect(of({}, [buildSpringCheck({ statedRateNPerMm: null })])).toMatchObject(nothing)
+  })
+})
+
+describe('an assembly against its design', () => {
+  const judge = (changes = {}) =>
+    judgeAssembly(completeAssembly(buildAssembly(changes), [buildSpringCheck()]))
+  const screw = { name: 'M6', quantityCount: 4, torqueNm: 9, designTorqueNm: 10 }
+
+  test('is not judged where design or tolerance is not stated', () => {
+    expect(judge({ designLoadN: 100, designWorkingLengthMm: 15, setScrews: [screw] })).toEqual({
+      workingLength: 'not-stated',
+      load: 'not-stated',
+      torques: ['not-stated'],
+      isAmiss: false,
+    })
+  })
+
+  test('is within up to the tolerance itself, and beyond after it', () => {
+    const at = (designLoadN: number) => judge({ designLoadN, loadTolerancePercent: 10 }).load
+    expect([120, 120.1, 98.2, 98.1].map(at)).toEqual(['within', 'beyond', 'within', 'beyond'])
+    const length = (mm: number) =>
+      judge({
+        workingLength: { mm, typed: '' },
+        designWorkingLengthMm: 14.3,
+        workingLengthToleranceMm: 0.3,
+      }).workingLength
+    expect([14, 14.6, 13.99, 14.61].map(length)).toEqual(['within', 'within', 'beyond', 'beyond'])
+    const torque = (torqueNm: number) =>
+      judge({ setScrews: [{ ...screw, torqueNm }], torqueTolerancePercent: 10 }).torques
+    expect([9, 8.9].flatMap(torque)).toEqual(['within', 'beyond'])
+  })
+
+  test('is amiss where something is beyond, does not turn, or misses its clips', () => {
+    expect(judge().isAmiss).toBe(false)
+    expect(judge({ designLoadN: 200, loadTolerancePercent: 10 }).isAmiss).toBe(true)
+    expect(judge({ isTurningFree: false }).isAmiss).toBe(true)
+    expect(judge({ clips: 'not-fitted' }).isAmiss).toBe(true)
+  })
+})
