@@ -143,6 +143,11 @@ const RecordActs: FC<{ evidence: Evidence; missing: readonly Missing[] }> = (pro
         label={words.lapping.act}
         size="large"
       />
+      <ButtonLink
+        href={`/work-orders/${number}/run-out-surveys/new`}
+        label={words.surveys.act}
+        size="large"
+      />
       {measuredActs.map(([family, query]) => (
         <ButtonLink
           href={`/work-orders/${number}/measured-values/new${query}`}

@@ -14,6 +14,7 @@ import { BudgetSection } from './results/budget-section.tsx'
 import { DecisionSection } from './results/decision-section.tsx'
 import { InstrumentsSection } from './results/instruments-section.tsx'
 import { placeText } from './results/place-text.ts'
+import { SurveySection, type SurveyShown } from './results/survey-section.tsx'
 import { type Trials, TrialsSection } from './results/trials-section.tsx'
 import { WholeFaceSection, type WholeFaceShown } from './results/whole-face-section.tsx'
 import { words } from './words/en.ts'
@@ -29,6 +30,8 @@ export type ResultPageProps = {
   readonly trials: Trials
   /** Null where nothing was read as a whole. */
   readonly wholeFace: WholeFaceShown | null
+  /** The survey that it came from; null for any other figure. */
+  readonly survey: SurveyShown | null
   /** The page that leads here: the order's for the staff, the seal's for its customer. */
   readonly back: { readonly to: 'order' | 'seal'; readonly href: string }
 }
@@ -54,6 +57,9 @@ export const ResultPage: FC<ResultPageProps> = (props) => {
         </section>
         {props.wholeFace === null ? null : (
           <WholeFaceSection shown={props.wholeFace} method={result.method} />
+        )}
+        {props.survey === null ? null : (
+          <SurveySection shown={props.survey} orderNumber={orderNumber} />
         )}
         <div class="split">
           <div class="stack-loose">

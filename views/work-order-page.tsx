@@ -23,6 +23,7 @@ import { OrderMaps } from './order-maps.tsx'
 import { OrderNext, type OrderNextProps } from './order-next.tsx'
 import { OrderReadings } from './order-readings.tsx'
 import { OrderRule, type RuleTyped } from './order-rule.tsx'
+import { OpenSurveys } from './order-surveys.tsx'
 import { OrderTests } from './order-tests.tsx'
 import { OrderValues } from './order-values.tsx'
 import { ownErrorOf } from './own-error-of.ts'
@@ -87,6 +88,9 @@ export const WorkOrderPage: FC<WorkOrderPageProps> = (props) => {
           <div class="stack-loose">
             {acts.canStateDecontamination && order.decontamination === 'not-stated' ? (
               <Decontamination {...props} />
+            ) : null}
+            {acts.canRecord ? (
+              <OpenSurveys surveys={evidence.dialSurveys} orderNumber={order.number} />
             ) : null}
             <OrderNext {...props} note={typed.note} noteFaults={typed.noteFaults} />
             <section id="readings" class="records" aria-labelledby="readings-title">

@@ -23,6 +23,7 @@ import * as mySeals from './my-seals/handlers.tsx'
 import * as people from './people/handlers.tsx'
 import * as results from './results/handlers.tsx'
 import type { RouteName } from './route-table.ts'
+import * as runOutSurveys from './run-out-surveys/handlers.ts'
 import * as signIn from './sign-in/handlers.tsx'
 import * as staticTests from './static-tests/handlers.tsx'
 import * as wholeFaces from './whole-faces/handlers.ts'
@@ -41,6 +42,7 @@ export const handlers: Readonly<Record<RouteName, Handler>> = {
   ...staticTests,
   ...measuredValues,
   ...lapCycles,
+  ...runOutSurveys,
   ...exceptions,
   ...inspection,
   ...certificates,

@@ -71,6 +71,13 @@ export const routes = {
     'technician',
   ]),
   createMeasuredValue: page('post', '/work-orders/:number/measured-values', ['technician']),
+  newRunOutSurvey: page('get', '/work-orders/:number/run-out-surveys/new', ['technician']),
+  createRunOutSurvey: page('post', '/work-orders/:number/run-out-surveys', ['technician']),
+  showRunOutSurvey: page('get', '/work-orders/:number/run-out-surveys/:id', staff),
+  addRunOutReading: page('post', '/work-orders/:number/run-out-surveys/:id/readings', [
+    'technician',
+  ]),
+  endRunOutSurvey: page('post', '/work-orders/:number/run-out-surveys/:id/end', ['technician']),
   newLapCycle: page('get', '/work-orders/:number/lap-cycles/new', ['technician']),
   previewLapCycle: page('post', '/work-orders/:number/lap-cycles/preview', ['technician']),
   createLapCycle: page('post', '/work-orders/:number/lap-cycles', ['technician']),

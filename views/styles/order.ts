@@ -21,6 +21,7 @@ export const styleOrder: readonly string[] = [
   'face-photo.css',
   'photo-stage.css',
   'photo-marks.css',
+  'survey.css',
   'desk.css',
   'drawing.css',
   'print.css',

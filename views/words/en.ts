@@ -26,6 +26,7 @@ import { recordingWords } from './en/recording.ts'
 import { resultsWords } from './en/results.ts'
 import { signInWords } from './en/sign-in.ts'
 import { staticTestsWords } from './en/static-tests.ts'
+import { surveysWords } from './en/surveys.ts'
 import { touchedWords } from './en/touched.ts'
 import { tradeWords } from './en/trade.ts'
 import { uncertaintyWords } from './en/uncertainty.ts'
@@ -57,6 +58,7 @@ export const words = {
   mySeals: mySealsWords,
   instruments: instrumentsWords,
   lapping: lappingWords,
+  surveys: surveysWords,
   limitForms: limitFormsWords,
   limitReasons: limitReasonsWords,
   limitSets: limitSetsWords,

@@ -8,6 +8,7 @@ import type { AppContext } from '../context.ts'
 import { idOf } from '../id-of.ts'
 import { frameOf, sendPage } from '../send-page.ts'
 import { viewer } from '../viewer.ts'
+import { surveyOfResult } from './survey-of-result.ts'
 import { trialsOf } from './trials-of.ts'
 import { wholeFaceOf } from './whole-face-of.ts'
 
@@ -30,6 +31,7 @@ export async function showResult(c: AppContext): Promise<Response> {
       shareAtMost={evidence.limitSet.uncertaintyShareAtMost}
       trials={trials}
       wholeFace={await wholeFaceOf(c, evidence, result)}
+      survey={surveyOfResult(evidence, result)}
       back={
         user.role === 'customer'
           ? { to: 'seal', href: `/seals/${order.sealId}` }
