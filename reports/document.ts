@@ -63,6 +63,7 @@ export type Block =
   | { readonly kind: 'facts'; readonly facts: readonly Fact[] }
   | TableBlock
   | FiguresBlock
+  | FigureFactsBlock
   | SummaryBlock
   | SignaturesBlock
   | { readonly kind: 'end'; readonly text: string }
@@ -81,6 +82,14 @@ export type FiguresBlock = {
   readonly kind: 'figures'
   readonly large: CaptionedPicture
   readonly small: readonly CaptionedPicture[]
+}
+
+/** A picture beside what it says. */
+export type FigureFactsBlock = {
+  readonly kind: 'figure-facts'
+  /** An empty caption takes no room. */
+  readonly figure: CaptionedPicture
+  readonly facts: readonly Fact[]
 }
 
 export type SummaryBlock = {

@@ -4,6 +4,7 @@ import { drawLetterhead } from './paper/letterhead.ts'
 import { drawFurniture } from './paper/page-furniture.ts'
 import { openPaper, type Paper } from './paper/paper.ts'
 import { factsPieces } from './pieces/facts-pieces.ts'
+import { figureFactsPiece } from './pieces/figure-facts-piece.ts'
 import { figuresPiece } from './pieces/figures-piece.ts'
 import { signaturesPiece } from './pieces/signatures-piece.ts'
 import { summaryPiece } from './pieces/summary-piece.ts'
@@ -46,6 +47,8 @@ function piecesOf(paper: Paper, block: Block): readonly Piece[] {
       return tablePieces(paper, block)
     case 'figures':
       return [figuresPiece(paper, block)]
+    case 'figure-facts':
+      return [figureFactsPiece(paper, block)]
     case 'summary':
       return [summaryPiece(paper, block)]
     case 'signatures':

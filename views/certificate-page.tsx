@@ -10,6 +10,7 @@ import { LapLines } from './lap-lines.tsx'
 import { type Frame, Page } from './page.tsx'
 import { RecordCorrections } from './record-corrections.tsx'
 import { SealResults } from './seal-results.tsx'
+import { CertifiedSurveys } from './survey-figures/certified-surveys.tsx'
 import { words } from './words/en.ts'
 
 const w = words.certificates
@@ -56,6 +57,7 @@ export const CertificatePage: FC<{
           />
           <p class="soft">{w.resultsMore}</p>
         </section>
+        <CertifiedSurveys surveys={record.surveys ?? []} />
         {record.lapping.length === 0 ? null : (
           <section class="card">
             <h2>{words.lapping.certificate.heading}</h2>

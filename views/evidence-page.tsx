@@ -2,6 +2,7 @@ import type { FC } from 'hono/jsx'
 import type { Doubt } from '../src/domain/doubt.ts'
 import type { Evidence } from '../src/domain/evidence.ts'
 import { AgreedRuleText } from './agreed-rule-text.tsx'
+import { AlignmentLink } from './alignment/alignment-link.tsx'
 import { ButtonLink } from './components/button-link.tsx'
 import { ButtonRow } from './components/button-row.tsx'
 import { Caution } from './components/caution.tsx'
@@ -18,6 +19,7 @@ import { LapLines } from './lap-lines.tsx'
 import { Page } from './page.tsx'
 import { ReaderSpreads } from './reader-spreads.tsx'
 import { RecordCorrections } from './record-corrections.tsx'
+import { CertifiedSurveys } from './survey-figures/certified-surveys.tsx'
 import { words } from './words/en.ts'
 
 const w = words.inspection
@@ -57,6 +59,8 @@ export const EvidencePage: FC<EvidencePageProps> = (props) => {
         </section>
         <Doubts doubts={evidence.doubts} />
         <EvidenceResults {...props} />
+        <CertifiedSurveys surveys={record.surveys ?? []} />
+        <AlignmentLink evidence={evidence} />
         <ReaderSpreads evidence={evidence} />
         {record.lapping.length === 0 ? null : (
           <section class="card" aria-labelledby="lapping">

@@ -6,6 +6,7 @@ import type { JudgedReading, JudgedTest, JudgedValue } from '../src/domain/judge
 import type { LapRow } from '../src/domain/lap-rows.ts'
 import type { StageStep } from '../src/domain/stage-steps.ts'
 import type { UseException } from '../src/domain/use-exception.ts'
+import { AlignmentLink } from './alignment/alignment-link.tsx'
 import { Button } from './components/button.tsx'
 import { ButtonRow } from './components/button-row.tsx'
 import { ErrorSummary } from './components/error-summary.tsx'
@@ -131,6 +132,7 @@ export const WorkOrderPage: FC<WorkOrderPageProps> = (props) => {
               orderNumber={order.number}
               correctHref={acts.canRecord ? `${base}/measured-values/new` : null}
             />
+            <AlignmentLink evidence={evidence} />
             <OrderExceptions
               exceptions={props.exceptions}
               answersHref={acts.canSeeEvidence ? '/inspection' : null}

@@ -14,6 +14,7 @@ import { signatureBlocks } from './signatures.ts'
 import { correctionBlocks, methodBlocks, statementBlocks } from './statements.ts'
 import { staticBlocks } from './static-results.ts'
 import { certificateLetterhead, certificateSummary } from './summary.ts'
+import { surveyBlocks } from './survey-blocks.ts'
 import { wholeFaceBlocks } from './whole-face-blocks.ts'
 
 /** The certificate as a document: everything it says, in order, from its record alone. */
@@ -40,6 +41,7 @@ export function certificateContent(record: CertificateRecord): PaperDocument {
       ...wholeFaceBlocks(record),
       ...staticBlocks(record),
       ...measuredBlocks(record),
+      ...surveyBlocks(record),
       ...lappingBlocks(record),
       ...decisionBlocks(record),
       ...waiverBlocks(record),

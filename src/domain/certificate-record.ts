@@ -13,6 +13,7 @@ import { certifiedInstruments } from './certified-instruments.ts'
 import { certifiedLappings } from './certified-lapping.ts'
 import { certifiedMeasuredValues } from './certified-measured-values.ts'
 import { certifiedStaticTests } from './certified-static-test.ts'
+import { certifiedSurveys } from './certified-surveys.ts'
 import { currentOnly } from './current-only.ts'
 import type { Evidence } from './evidence.ts'
 import { figure, optionalFigure } from './figure.ts'
@@ -71,6 +72,7 @@ export function certificateRecord(input: CertificateInput): CertificateRecord {
     faces,
     staticTests,
     measuredValues: certifiedMeasuredValues(evidence),
+    surveys: certifiedSurveys(evidence),
     lapping: certifiedLappings(evidence),
     instruments: certifiedInstruments(evidence),
     corrections: certifiedCorrections(evidence),

@@ -12,6 +12,7 @@ import type {
   CertifiedVerdict,
   Figure,
 } from './certified-results.ts'
+import type { CertifiedSurvey } from './certified-survey.ts'
 import type { Characteristic } from './characteristic.ts'
 import type { ReadingCondition } from './flatness.ts'
 import type { CalibrationStatus, InstrumentKind } from './instrument.ts'
@@ -73,6 +74,8 @@ export type CertificateRecord = {
   readonly staticTests: readonly CertifiedStaticTest[]
   /** As found, as left and overtaken; early records of version 2 know only what counts. */
   readonly measuredValues: readonly CertifiedMeasuredValue[]
+  /** Swept with an indicator, with plots; absent in records from before there were any. */
+  readonly surveys?: readonly CertifiedSurvey[]
   /** Of the faces that were lapped; none in records from before there was a log. */
   readonly lapping: readonly CertifiedLapping[]
   readonly instruments: readonly CertifiedInstrument[]

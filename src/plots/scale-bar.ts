@@ -21,6 +21,14 @@ export function scaleBar(bar: {
     { ...pen, x1, x2, y1: y, y2: y },
     { ...pen, x1, x2: x1, y1: y - 5, y2: y + 5 },
     { ...pen, x1: x2, x2, y1: y - 5, y2: y + 5 },
-    { kind: 'text', x: x2 + 8, y: y + 4, text, sizePx: 13, anchor: 'start', tone: 'ink' },
+    {
+      kind: 'text',
+      x: roundPx(x2 + 8),
+      y: roundPx(y + 4),
+      text,
+      sizePx: 13,
+      anchor: 'start',
+      tone: 'ink',
+    },
   ]
 }

@@ -1,3 +1,4 @@
+import * as alignment from './alignment/show-alignment.tsx'
 import * as api from './api/handlers.ts'
 import * as bench from './bench/handlers.tsx'
 import * as calculator from './calculator/handlers.tsx'
@@ -39,6 +40,7 @@ export const handlers: Readonly<Record<RouteName, Handler>> = {
   ...facePhotos,
   ...facePhotoUpload,
   ...wholeFaces,
+  ...alignment,
   ...staticTests,
   ...measuredValues,
   ...lapCycles,

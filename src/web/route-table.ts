@@ -62,6 +62,7 @@ export const routes = {
   previewFacePhoto: page('post', '/work-orders/:number/face-photos/:id/preview', ['technician']),
   recordFacePhoto: page('post', '/work-orders/:number/face-photos/:id/reading', ['technician']),
   showWholeFaces: page('get', '/work-orders/:number/whole-faces', 'signed-in'),
+  showAlignment: page('get', '/work-orders/:number/alignment', 'signed-in'),
   combineReadings: page('post', '/work-orders/:number/whole-faces', ['technician']),
   newStaticTest: page('get', '/work-orders/:number/static-tests/new', ['technician']),
   previewStaticTest: page('post', '/work-orders/:number/static-tests/preview', ['technician']),

@@ -18,6 +18,7 @@ export const styleOrder: readonly string[] = [
   'guide.css',
   'whole-face.css',
   'whole-faces.css',
+  'surveys.css',
   'face-photo.css',
   'photo-stage.css',
   'photo-marks.css',

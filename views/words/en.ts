@@ -1,4 +1,5 @@
 import { agreedRulesWords } from './en/agreed-rules.ts'
+import { alignmentWords } from './en/alignment.ts'
 import { benchWords } from './en/bench.ts'
 import { calculatorWords } from './en/calculator.ts'
 import { certificatesWords } from './en/certificates.ts'
@@ -26,6 +27,7 @@ import { recordingWords } from './en/recording.ts'
 import { resultsWords } from './en/results.ts'
 import { signInWords } from './en/sign-in.ts'
 import { staticTestsWords } from './en/static-tests.ts'
+import { surveyFiguresWords } from './en/survey-figures.ts'
 import { surveysWords } from './en/surveys.ts'
 import { touchedWords } from './en/touched.ts'
 import { tradeWords } from './en/trade.ts'
@@ -37,6 +39,7 @@ import { workOrdersWords } from './en/work-orders.ts'
 /** Every word that a user reads, by place. Whole sentences for faults and refusals stand beside. */
 export const words = {
   agreedRules: agreedRulesWords,
+  alignment: alignmentWords,
   calculator: calculatorWords,
   conformity: conformityWords,
   uncertainty: uncertaintyWords,
@@ -66,6 +69,7 @@ export const words = {
   people: peopleWords,
   results: resultsWords,
   staticTests: staticTestsWords,
+  surveyFigures: surveyFiguresWords,
   touched: touchedWords,
   trade: tradeWords,
   wholeFace: wholeFaceWords,
