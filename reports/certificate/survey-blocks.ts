@@ -12,7 +12,7 @@ import {
   surveySetUpPairs,
 } from '../../views/words/en/survey-pairs.ts'
 import { surveyTexts } from '../../views/words/en/survey-texts.ts'
-import type { Block, Cell } from '../document.ts'
+import type { Block, Cell, Fact } from '../document.ts'
 
 const { results } = certificateWords
 
@@ -34,9 +34,8 @@ function blocksOf(survey: CertifiedSurvey): readonly Block[] {
     ...(cautions.length === 0
       ? []
       : [{ kind: 'paragraph', text: cautions.join(' '), style: 'strong' } as const]),
-    ...(survey.planes.length === 0 ? [{ kind: 'facts', facts: surveyPairs(survey) } as const] : []),
     ...survey.planes.map((plane, index) => planeBlock(survey, plane, index)),
-    { kind: 'facts', facts: surveySetUpPairs(survey) },
+    ...(survey.planes.length === 1 ? [] : [{ kind: 'facts', facts: wholeFacts(survey) } as const]),
     readingsBlock(survey),
   ]
 }
@@ -45,6 +44,12 @@ function titleOf({ characteristic, condition, isNewest }: CertifiedSurvey): stri
   const when = condition === 'as-found' ? results.asFound : results.asLeft
   const title = words.titleOf(decisions.characteristics[characteristic], when.toLowerCase())
   return isNewest ? title : `${title} (${words.overtaken})`
+}
+
+/** What has no place beside a plot: with several planes, and with none. */
+function wholeFacts(survey: CertifiedSurvey): readonly Fact[] {
+  const setUp = surveySetUpPairs(survey)
+  return survey.planes.length === 0 ? [...surveyPairs(survey), ...setUp] : setUp
 }
 
 /** The same plot as on the page of the certificate; what holds for all planes beside the first. */
@@ -62,7 +67,11 @@ function planeBlock(survey: CertifiedSurvey, plane: CertifiedSurveyPlane, index:
       picture: { drawing, alternative: surveyAlternative(survey, plane) },
       caption: plane.positionMm === null ? '' : words.planeAt(String(plane.positionMm)),
     },
-    facts: [...(index === 0 ? surveyPairs(survey) : []), ...surveyPlanePairs(survey, plane)],
+    facts: [
+      ...(index === 0 ? surveyPairs(survey) : []),
+      ...surveyPlanePairs(survey, plane),
+      ...(survey.planes.length === 1 ? surveySetUpPairs(survey) : []),
+    ],
   }
 }
 

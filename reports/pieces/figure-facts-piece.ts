@@ -8,9 +8,9 @@ import { rule, setLines, started } from './text-pieces.ts'
 
 const gapPt = 16
 const captionGapPt = 3
-const pictureShare = 0.42
+const pictureShare = 0.4
 const labelPt = 104
-const rowGapPt = 5
+const rowGapPt = 3.5
 
 /** A picture at the left, what it says at the right, all on one page. */
 export function figureFactsPiece(paper: Paper, block: FigureFactsBlock): Piece {
