@@ -1,11 +1,13 @@
 import { beforeEach, describe, expect, it } from 'vitest'
 import type { Instrument } from '../../src/domain/instrument.ts'
 import { addLimitSet } from '../../src/store/add-limit-set.ts'
+import { addWearTrack } from '../../src/store/add-wear-track.ts'
 import { addDial, addSurvey } from '../support/add-survey.ts'
 import { buildLimit } from '../support/build-limit-set.ts'
 import { approved, buildShop, newLimitSet, type Shop } from '../support/build-shop.ts'
-import { operator } from '../support/cast.ts'
+import { actorOf, operator } from '../support/cast.ts'
 import { workAndRelease } from '../support/shop-steps.ts'
+import { freshTrack } from '../support/strip-steps.ts'
 import { type TestApp, testApp } from '../support/test-app.ts'
 
 let shop: Shop
@@ -110,5 +112,23 @@ describe('shaft, register and face in one picture', () => {
     register()
     expect((await read('tess', order)).text).toContain(link)
     expect((await read('ian', `${order}/inspection`)).text).toContain(link)
+  })
+
+  it('holds a worn track against what was found, and says when it is wider', async () => {
+    const seat = shop.seal.components.find((one) => one.kind === 'stationary-seat')!
+    const widths = {
+      noseWidth: { mm: 3.95, typed: '3.95' },
+      trackWidths: [{ mm: 4.2, typed: '4.20' }],
+    }
+    addWearTrack(
+      shop.store,
+      freshTrack(shop, { componentId: seat.id, movementUm: 250, ...widths }),
+      actorOf(shop.cast.tess),
+    )
+    expect((await read()).text).toContain('Nothing that widens this track was surveyed')
+    addSurvey(shop, dial, { characteristic: 'sleeve-run-out', eccentricityUm: 20 })
+    const { text } = await read()
+    expect(text).toContain('wider by 250 µm')
+    expect(text).toContain('The track is wider than the movement found explains')
   })
 })

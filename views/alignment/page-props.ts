@@ -1,9 +1,8 @@
 import type { Alignment } from '../../src/domain/alignment.ts'
 import type { CertifiedSurvey } from '../../src/domain/certified-survey.ts'
-import type { TrackComparison } from '../../src/domain/compare-worn-track.ts'
+import type { ComparedTrack } from '../../src/domain/compared-tracks.ts'
 import type { Judged } from '../../src/domain/judged.ts'
 import type { LimitConflict } from '../../src/domain/other-limits.ts'
-import type { FaceKind } from '../../src/domain/seal.ts'
 
 /** A survey that stands, with what the order's set and the others say of it. */
 export type AlignedSurvey = {
@@ -11,16 +10,6 @@ export type AlignedSurvey = {
   readonly survey: CertifiedSurvey
   readonly judged: Judged
   readonly conflict: LimitConflict
-}
-
-/** A worn track with the movement that surveys found. */
-export type ComparedTrack = {
-  readonly id: number
-  readonly faceKind: FaceKind
-  readonly noseWidthMm: number
-  readonly trackWidthMm: number
-  readonly faceWidthMm: number | null
-  readonly comparison: TrackComparison
 }
 
 export type AlignmentForm = {

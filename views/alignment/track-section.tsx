@@ -1,10 +1,10 @@
 import type { FC } from 'hono/jsx'
+import type { ComparedTrack } from '../../src/domain/compared-tracks.ts'
 import { figure } from '../../src/domain/figure.ts'
 import { wornTrackPicture } from '../../src/plots/worn-track-picture.ts'
 import { SvgDrawing } from '../components/svg-drawing.tsx'
 import { totalText, umText } from '../words/en/alignment-texts.ts'
 import { words } from '../words/en.ts'
-import type { ComparedTrack } from './page-props.ts'
 
 const widthPx = 340
 

@@ -1,25 +1,35 @@
 import type { FC } from 'hono/jsx'
-import type { SurveyRecord } from '../../src/domain/dial-survey.ts'
+import { type SurveyRecord, surveyKindOf } from '../../src/domain/dial-survey.ts'
+import { drawnSurvey } from '../../src/domain/drawn-survey.ts'
+import { partialSurvey } from '../../src/domain/partial-survey.ts'
 import type { SurveyResult } from '../../src/domain/survey-result.ts'
-import { surveyPolar } from '../../src/plots/survey-polar.ts'
+import { surveyPicture } from '../../src/plots/survey-picture.ts'
 import { SvgDrawing } from '../components/svg-drawing.tsx'
+import { surveyTexts } from '../words/en/survey-texts.ts'
 import { words } from '../words/en.ts'
-import { surveyPolarOptions } from './polar-options.ts'
 
-/** One plane of a survey, read round the turn, with its fitted and its limit circles. */
+/**
+ * One plane of a survey, or what was read of it so far, with its fitted and its limit circles: the
+ * drawing that the certificate has.
+ */
 export const SurveyPolarPlot: FC<{
   survey: SurveyRecord
   result: SurveyResult
   planeIndex: number
   limitUm: number | null
 }> = ({ survey, result, planeIndex, limitUm }) => {
-  const options = surveyPolarOptions(survey, result, { planeIndex, limitUm })
+  const part = partialSurvey(survey)
+  const plane = part === null ? undefined : drawnSurvey(part, result)[planeIndex]
+  if (plane === undefined) return null
   const { surveys: w, trade } = words
-  return options === null ? null : (
+  const { characteristic, setUp } = survey
+  const { isClockwise, sweptDiameterMm } = setUp
+  const isFace = surveyKindOf[characteristic] === 'face'
+  return (
     <SvgDrawing
-      drawing={surveyPolar(options)}
+      drawing={surveyPicture({ plane, isClockwise, isFace, limitUm, sweptDiameterMm }, surveyTexts)}
       id={`survey-polar-${survey.id}-${planeIndex}`}
-      title={w.polarTitle(trade.characteristic[survey.characteristic])}
+      title={w.polarTitle(trade.characteristic[characteristic])}
     />
   )
 }

@@ -1,6 +1,7 @@
 import type { AlignedSurvey } from '../../../views/alignment/page-props.ts'
 import { AlignmentPage } from '../../../views/alignment-page.tsx'
 import { AppError } from '../../domain/app-error.ts'
+import { comparedTracks } from '../../domain/compared-tracks.ts'
 import type { LimitSet } from '../../domain/limit-set.ts'
 import { limitSetStanding } from '../../domain/limit-set-standing.ts'
 import { orderAlignment, type SpeakingSurvey } from '../../domain/order-alignment.ts'
@@ -21,7 +22,7 @@ export function showAlignment(c: AppContext): Promise<Response> {
   if (!maySeeResults(user, order.stage)) throw new AppError('not-found', 'no-result')
   const evidence = readEvidence(store, order.id)
   const sets = askedSets(listLimitSets(store), evidence.limitSet, today(c))
-  const { alignment, surveys } = orderAlignment(evidence, sets)
+  const { alignment, surveys, found } = orderAlignment(evidence, sets)
   const { workOrder, seal } = evidence
   const page = (
     <AlignmentPage
@@ -31,7 +32,7 @@ export function showAlignment(c: AppContext): Promise<Response> {
         sealSerial: seal.serial,
         alignment,
         surveys: surveys.map(alignedOf),
-        tracks: [],
+        tracks: comparedTracks(evidence, found),
         back:
           user.role === 'customer'
             ? { to: 'seal', href: `/seals/${seal.id}` }

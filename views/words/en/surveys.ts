@@ -209,17 +209,6 @@ export const surveysWords = {
     notRecorded: 'not recorded',
     none: 'none',
   },
-  polar: {
-    scale: (um: string) => `${um} µm`,
-    timesLarger: (times: string) => `drawn ${times} times larger`,
-    turn: (turn: number) => `turn ${turn}`,
-    closing: 'closing reading',
-    joined: 'mean of the turns',
-    fitted: 'fitted circle',
-    highest: 'highest',
-    limit: 'movement allowed',
-    minimumZone: 'minimum zone',
-  },
   cautions: {
     drift:
       'The needle did not come back to its first reading. Look at stand, bracket and float, and read again.',
