@@ -13,6 +13,8 @@ export function didTheWork(evidence: Evidence, userId: number, handOver: HandOve
     ...evidence.measuredValues,
     ...evidence.lapCycles,
     ...evidence.dialSurveys.flatMap(surveyHands),
+    ...evidence.findings,
+    ...evidence.partLines,
     ...evidence.wearTracks,
     ...evidence.springChecks,
     ...evidence.assemblies,

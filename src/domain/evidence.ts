@@ -5,10 +5,12 @@ import type { Customer } from './customer.ts'
 import type { SurveyRecord } from './dial-survey.ts'
 import type { Doubt } from './doubt.ts'
 import type { Equipment } from './equipment.ts'
+import type { Finding } from './finding.ts'
 import type { FlatnessReading } from './flatness.ts'
 import type { LapCycle } from './lap-cycle.ts'
 import type { LimitSet } from './limit-set.ts'
 import type { MeasuredValue } from './measured-value.ts'
+import type { PartLine } from './part-line.ts'
 import type { Decision, HandOver } from './release.ts'
 import type { Seal } from './seal.ts'
 import type { SpringCheck } from './spring-check.ts'
@@ -28,6 +30,8 @@ export type Evidence = {
   readonly flatnessReadings: readonly FlatnessReading[]
   readonly staticTests: readonly StaticTest[]
   readonly measuredValues: readonly MeasuredValue[]
+  readonly findings: readonly Finding[]
+  readonly partLines: readonly PartLine[]
   /** With everything read; open ones and those given up too. */
   readonly dialSurveys: readonly SurveyRecord[]
   readonly lapCycles: readonly LapCycle[]

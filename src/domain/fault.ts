@@ -83,6 +83,7 @@ export type FaultKind =
   | 'number-twice'
   | 'no-such-spot'
   | 'no-whole-turns'
+  | 'not-of-old-part'
   | 'not-a-name'
   | 'same-name'
   | 'model-empty'

@@ -7,9 +7,11 @@ import { listDecisions } from './list-decisions.ts'
 import { listDialSurveys } from './list-dial-surveys.ts'
 import { listDoubts } from './list-doubts.ts'
 import { listEarlierLapCycles } from './list-earlier-lap-cycles.ts'
+import { listFindings } from './list-findings.ts'
 import { listFlatnessReadings } from './list-flatness-readings.ts'
 import { listLapCycles } from './list-lap-cycles.ts'
 import { listMeasuredValues } from './list-measured-values.ts'
+import { listPartLines } from './list-part-lines.ts'
 import { listSpringChecks } from './list-spring-checks.ts'
 import { listStageChanges } from './list-stage-changes.ts'
 import { listStaticTests } from './list-static-tests.ts'
@@ -40,6 +42,8 @@ export function readEvidence(store: Store, workOrderId: number): Evidence {
       flatnessReadings: listFlatnessReadings(store, workOrderId),
       staticTests: listStaticTests(store, workOrderId),
       measuredValues: listMeasuredValues(store, workOrderId),
+      findings: listFindings(store, workOrderId),
+      partLines: listPartLines(store, workOrderId),
       dialSurveys: listDialSurveys(store, workOrderId),
       lapCycles: listLapCycles(store, workOrderId),
       wearTracks: listWearTracks(store, workOrderId),

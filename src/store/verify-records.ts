@@ -5,9 +5,11 @@ import type { RecordFault } from '../domain/store-fault.ts'
 import { fileHash } from './file-hash.ts'
 import { listAssemblies } from './list-assemblies.ts'
 import { listFacePhotos } from './list-face-photos.ts'
+import { listFindings } from './list-findings.ts'
 import { listFlatnessReadings } from './list-flatness-readings.ts'
 import { listLapCycles } from './list-lap-cycles.ts'
 import { listMeasuredValues } from './list-measured-values.ts'
+import { listPartLines } from './list-part-lines.ts'
 import { listSpringChecks } from './list-spring-checks.ts'
 import { listStaticTests } from './list-static-tests.ts'
 import { listWearTracks } from './list-wear-tracks.ts'
@@ -81,6 +83,8 @@ const lapCycle = listed('lap_cycle', listLapCycles)
 const wearTrack = listed('wear_track', listWearTracks)
 const springCheck = listed('spring_check', listSpringChecks)
 const assembly = listed('assembly', listAssemblies)
+const finding = listed('finding', listFindings)
+const partLine = listed('part_line', listPartLines)
 const decided = rowOf(decision)
 const limitStep = rowOf(limitSetStep)
 
@@ -116,6 +120,10 @@ const witnesses: Readonly<Partial<Record<AuditAct, Witness>>> = {
   'correct-spring-check': springCheck,
   'add-assembly': assembly,
   'correct-assembly': assembly,
+  'add-finding': finding,
+  'correct-finding': finding,
+  'add-part-line': partLine,
+  'correct-part-line': partLine,
   'start-survey': rowOf(dialSurvey),
   'add-survey-reading': rowOf(dialSurveyReading),
   'end-survey': {

@@ -46,6 +46,8 @@ const writtenBy = {
   static_test: ['add-static-test', 'correct-static-test'],
   measured_value: ['add-measured-value', 'correct-measured-value'],
   lap_cycle: ['add-lap-cycle', 'correct-lap-cycle'],
+  finding: ['add-finding', 'correct-finding'],
+  part_line: ['add-part-line', 'correct-part-line'],
   dial_survey: ['start-survey'],
   dial_survey_reading: ['add-survey-reading'],
   dial_survey_end: ['end-survey'],

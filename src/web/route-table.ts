@@ -154,6 +154,8 @@ export const routes = {
   apiCreateFlatnessReading: api('post', '/work-orders/:number/flatness-readings', ['technician']),
   apiCreateStaticTest: api('post', '/work-orders/:number/static-tests', ['technician']),
   apiCreateMeasuredValue: api('post', '/work-orders/:number/measured-values', ['technician']),
+  apiCreateFinding: api('post', '/work-orders/:number/findings', ['technician']),
+  apiCreatePartLine: api('post', '/work-orders/:number/part-lines', ['technician']),
   apiCreateRunOutSurvey: api('post', '/work-orders/:number/run-out-surveys', ['technician']),
   apiCreateLapCycle: api('post', '/work-orders/:number/lap-cycles', ['technician']),
   apiHandOver: api('post', '/work-orders/:number/hand-over', ['technician']),

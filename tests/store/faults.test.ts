@@ -7,6 +7,7 @@ import { addConcession } from '../../src/store/add-concession.ts'
 import { addCustomer } from '../../src/store/add-customer.ts'
 import { addEquipment } from '../../src/store/add-equipment.ts'
 import { addFacePhoto } from '../../src/store/add-face-photo.ts'
+import { addFinding } from '../../src/store/add-finding.ts'
 import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
 import { addHandOver } from '../../src/store/add-hand-over.ts'
 import { addInstrument } from '../../src/store/add-instrument.ts'
@@ -16,6 +17,7 @@ import { addLapCycle } from '../../src/store/add-lap-cycle.ts'
 import { addLimitSet } from '../../src/store/add-limit-set.ts'
 import { addLimitSetStep } from '../../src/store/add-limit-set-step.ts'
 import { addMeasuredValue } from '../../src/store/add-measured-value.ts'
+import { addPartLine } from '../../src/store/add-part-line.ts'
 import { addSeal } from '../../src/store/add-seal.ts'
 import { addSession } from '../../src/store/add-session.ts'
 import { addSignInFailure } from '../../src/store/add-sign-in-failure.ts'
@@ -51,6 +53,7 @@ import { setPassword } from '../../src/store/set-password.ts'
 import { startDialSurvey } from '../../src/store/start-dial-survey.ts'
 import { stateDecontamination } from '../../src/store/state-decontamination.ts'
 import { withdrawInstrument } from '../../src/store/withdraw-instrument.ts'
+import { freshFinding, freshPartLine } from '../support/build-finding.ts'
 import { newCalibration, newInstrument, numbersOf } from '../support/build-instrument.ts'
 import { buildShop, newLimitSet, newSeal, newWorkOrder, type Shop } from '../support/build-shop.ts'
 import { freshSurvey, surveyContext } from '../support/build-survey.ts'
@@ -272,6 +275,14 @@ const cases: Readonly<Record<string, Case>> = {
   'add-measured-value': {
     act: (store, shop) =>
       addMeasuredValue(store, freshValue(shop, shop.lamp, onFace(shop)), actorOf(shop.cast.tess)),
+  },
+  'add-finding': {
+    act: (store, { workOrder, cast }) =>
+      addFinding(store, freshFinding({ workOrderId: workOrder.id }), actorOf(cast.tess)),
+  },
+  'add-part-line': {
+    act: (store, { workOrder, cast }) =>
+      addPartLine(store, freshPartLine({ workOrderId: workOrder.id }), actorOf(cast.tess)),
   },
   'start-dial-survey': {
     act: (store, shop) => {

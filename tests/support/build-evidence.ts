@@ -22,6 +22,8 @@ export function buildEvidence(changes: Partial<Evidence> = {}): Evidence {
     ],
     staticTests: [buildStaticTest()],
     measuredValues: [],
+    findings: [],
+    partLines: [],
     dialSurveys: [],
     lapCycles: [],
     wearTracks: [],

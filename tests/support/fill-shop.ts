@@ -3,6 +3,7 @@ import type { WorkOrder } from '../../src/domain/work-order.ts'
 import { addCalibration } from '../../src/store/add-calibration.ts'
 import { addConcession } from '../../src/store/add-concession.ts'
 import { addFacePhoto } from '../../src/store/add-face-photo.ts'
+import { addFinding } from '../../src/store/add-finding.ts'
 import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
 import { addHandOver } from '../../src/store/add-hand-over.ts'
 import { addInstrumentAmendment } from '../../src/store/add-instrument-amendment.ts'
@@ -11,6 +12,7 @@ import { addLapCycle } from '../../src/store/add-lap-cycle.ts'
 import { addLimitSet } from '../../src/store/add-limit-set.ts'
 import { addLimitSetStep } from '../../src/store/add-limit-set-step.ts'
 import { addMeasuredValue } from '../../src/store/add-measured-value.ts'
+import { addPartLine } from '../../src/store/add-part-line.ts'
 import { addStaticTest } from '../../src/store/add-static-test.ts'
 import { addSurveyReading } from '../../src/store/add-survey-reading.ts'
 import { addUseException } from '../../src/store/add-use-exception.ts'
@@ -23,6 +25,7 @@ import { giveUpDialSurvey } from '../../src/store/end-dial-survey.ts'
 import { refuse } from '../../src/store/refuse.ts'
 import { setInstrumentHolder } from '../../src/store/set-instrument-holder.ts'
 import { startDialSurvey } from '../../src/store/start-dial-survey.ts'
+import { freshFinding, freshPartLine } from './build-finding.ts'
 import { newCalibration, numbersOf } from './build-instrument.ts'
 import { addInCalibration, approved, buildShop, newLimitSet, type Shop } from './build-shop.ts'
 import { freshSurvey, surveyContext } from './build-survey.ts'
@@ -80,6 +83,19 @@ function doubtAndKeep({ store, cast }: Shop, dial: Instrument): void {
   const file = { kind: 'file', name: 'K-1.txt', mediaType: 'text/plain; charset=utf-8' } as const
   const bytes = Buffer.from('0.02 mm at 9 mm')
   addInstrumentFile(store, { ...of, calibrationId, ...file, bytes }, actorOf(cast.ian))
+}
+
+/** A finding and a part line, each corrected once. */
+function strip(shop: Shop, { id: workOrderId }: WorkOrder): void {
+  const { store } = shop
+  const tess = actorOf(shop.cast.tess)
+  const seen = addFinding(store, freshFinding({ workOrderId }), tess)
+  const place = { fromHour: 2, toHour: 5, radialPlace: 'outer-edge' } as const
+  const again = { workOrderId, replacesId: seen.id, reason: 'place added', ...place }
+  addFinding(store, freshFinding(again), tess)
+  const line = addPartLine(store, freshPartLine({ workOrderId }), tess)
+  const right = { workOrderId, replacesId: line.id, reason: 'batch misread', batch: 'B-18' }
+  addPartLine(store, freshPartLine(right), tess)
 }
 
 /** One survey given up half-way, then one recorded. */
@@ -140,6 +156,7 @@ export function fillShop(shop: Shop = buildShop()): Shop {
   addLapCycle(store, freshCycle(shop, lap), tess)
   const dial = addInCalibration(store, { kind: 'dial-indicator', number: 'D-01' })
   survey(shop, second, dial)
+  strip(shop, second)
   const misread = addMeasuredValue(store, freshValue(shop, dial, of), tess)
   const value = { ...of, replacesId: misread.id, reason: 'needle turned twice' }
   addMeasuredValue(store, freshValue(shop, dial, value), tess)

@@ -17,6 +17,7 @@ import { dialSurveyReading } from './dial-survey-reading.ts'
 import { doubtAnswer } from './doubt-answer.ts'
 import { equipment } from './equipment.ts'
 import { facePhoto } from './face-photo.ts'
+import { finding } from './finding.ts'
 import { flatnessDirection } from './flatness-direction.ts'
 import { flatnessReading } from './flatness-reading.ts'
 import { handOver } from './hand-over.ts'
@@ -30,6 +31,7 @@ import { limitSet } from './limit-set.ts'
 import { limitSetStep } from './limit-set-step.ts'
 import { limitValue } from './limit-value.ts'
 import { measuredValue } from './measured-value.ts'
+import { partLine } from './part-line.ts'
 import { seal } from './seal.ts'
 import { session } from './session.ts'
 import { signInFailure } from './sign-in-failure.ts'
@@ -79,6 +81,8 @@ export const tables = {
   concession,
   measuredValue,
   lapCycle,
+  finding,
+  partLine,
   dialSurvey,
   dialSurveyReading,
   dialSurveyEnd,

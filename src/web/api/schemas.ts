@@ -26,6 +26,7 @@ import { list, num, object, oneOf, text, whole } from './json-schema.ts'
 import { markedRequestSchemas } from './marked-schemas.ts'
 import { photoRequestSchemas } from './photo-schemas.ts'
 import { runOutRequestSchemas } from './run-out-schemas.ts'
+import { stripRequestSchemas } from './strip-schemas.ts'
 import { surveyRequestSchemas } from './survey-schemas.ts'
 import { wholeFaceRequestSchemas } from './whole-face-schemas.ts'
 
@@ -145,6 +146,7 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
   ...calculatorRequestSchemas,
   ...runOutRequestSchemas,
   ...surveyRequestSchemas,
+  ...stripRequestSchemas,
   ...photoRequestSchemas,
   ...markedRequestSchemas,
   ...wholeFaceRequestSchemas,

@@ -11,7 +11,7 @@ import { maySeeResults } from '../../domain/who-may-see.ts'
 export function workOrderAnswer(evidence: Evidence, viewer: Pick<User, 'role'>) {
   const { workOrder, seal, handOver, decisions } = evidence
   const { flatnessReadings, staticTests, measuredValues, lapCycles, concessions } = evidence
-  const { dialSurveys } = evidence
+  const { dialSurveys, findings, partLines } = evidence
   const { steps, writtenById, writtenByName, ...limitSet } = evidence.limitSet
   return {
     ...workOrder,
@@ -29,6 +29,8 @@ export function workOrderAnswer(evidence: Evidence, viewer: Pick<User, 'role'>) 
           stageChanges: evidence.stageChanges,
           lapCycles,
           dialSurveys,
+          findings,
+          partLines,
           finishOrders: finishOrders(evidence),
           handOver,
           decisions,

@@ -34,6 +34,8 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
   'not-numbers': () => 'Enter plain numbers, apart by spaces, such as 0 45 90 135.',
   'too-many-numbers': (d) => `Enter at most ${d.max} numbers.`,
   'number-twice': () => 'One of these numbers stands here twice.',
+  'not-of-old-part': () =>
+    'Batch, paper, compound and cure date are of a new part. Choose “replaced”, or leave this empty.',
   'no-whole-turns': () =>
     'Send one turn, or the same positions again for each turn, up to 12; the last reading may close the turn at its first position.',
   'no-such-spot': () => 'This survey asks for no reading there. Load the page again.',

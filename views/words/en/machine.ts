@@ -36,6 +36,10 @@ export const machineWords = {
     apiCreateStaticTest: 'Records a static test by its two ends',
     apiCreateMeasuredValue:
       'Records a figure read with an instrument: finish, height, run-out or fit',
+    apiCreateFinding:
+      'Records what is seen on a part of a stripped seal, and apart from it a suspected cause. Refused while nobody has stated that the seal is clean.',
+    apiCreatePartLine:
+      'Records what becomes of a part: re-used, relapped or replaced, and of a new one its batch, paper, compound and cure date',
     apiCreateRunOutSurvey:
       'Records a survey with an indicator: readings of a full turn, once or several times over, of a shaft, sleeve, register or face. It becomes a measured value, its total indicator reading, with everything else that the readings say.',
     apiCreateLapCycle:
