@@ -22,11 +22,11 @@ import { decontaminationStates } from '../../domain/work-order.ts'
 import { decisionRules } from '../../science/acceptance/decision-rule.ts'
 import { lampIds } from '../../science/optics/lamps.ts'
 import { calculatorRequestSchemas } from './calculator-schemas.ts'
+import { findingRequestSchemas } from './finding-schemas.ts'
 import { list, num, object, oneOf, text, whole } from './json-schema.ts'
 import { markedRequestSchemas } from './marked-schemas.ts'
 import { photoRequestSchemas } from './photo-schemas.ts'
 import { runOutRequestSchemas } from './run-out-schemas.ts'
-import { stripRequestSchemas } from './strip-schemas.ts'
 import { surveyRequestSchemas } from './survey-schemas.ts'
 import { wholeFaceRequestSchemas } from './whole-face-schemas.ts'
 
@@ -146,7 +146,7 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
   ...calculatorRequestSchemas,
   ...runOutRequestSchemas,
   ...surveyRequestSchemas,
-  ...stripRequestSchemas,
+  ...findingRequestSchemas,
   ...photoRequestSchemas,
   ...markedRequestSchemas,
   ...wholeFaceRequestSchemas,

@@ -15,7 +15,7 @@ const yes = { type: 'boolean' }
 const day = { type: 'string', format: 'date' }
 
 /** What is recorded when a seal is stripped. */
-export const stripRequestSchemas = {
+export const findingRequestSchemas = {
   apiCreateFindingRequest: object(
     {
       part: oneOf(stripParts),
@@ -51,7 +51,7 @@ export const stripRequestSchemas = {
   ),
 } as const
 
-export const stripResponseSchemas = {
+export const findingResponseSchemas = {
   apiCreateFindingAnswer: answer({ id: whole, part: text, term: text, recordedAt: text }),
   apiCreatePartLineAnswer: answer({ id: whole, part: text, fate: text, recordedAt: text }),
 } as const
