@@ -49,7 +49,7 @@ export function alignmentEndView(
     ...(register === null
       ? []
       : ([
-          { kind: 'path', d: wall, fill: 'faint', stroke: 'ink', strokePx: 1.6, part: 'register' },
+          { kind: 'path', d: wall, fill: 'half', stroke: 'ink', strokePx: 1.6, part: 'register' },
           circle(centre, registerPx, {
             stroke: 'accent',
             strokePx: 1.4,
@@ -68,7 +68,7 @@ export function alignmentEndView(
           }),
         ]),
     circle(middleOf(shaft), widthPx * shaftShare, {
-      fill: 'bright',
+      fill: 'faint',
       stroke: 'ink',
       strokePx: 2,
       part: 'shaft',

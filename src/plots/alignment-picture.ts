@@ -67,14 +67,14 @@ function rowsOf(options: AlignmentPictureOptions): readonly LegendRow[] {
   const dashed = legendLine({ stroke: 'accent', strokePx: 1.4, dash: 'dashed' })
   const dotted = legendLine({ stroke: 'ink', strokePx: 1.6, dash: 'dotted' })
   const all: readonly (LegendRow | null)[] = [
-    { text: texts.shaft, sign: legendArea({ fill: 'bright', stroke: 'ink' }) },
+    { text: texts.shaft, sign: legendArea({ fill: 'faint', stroke: 'ink' }) },
     shaft && { text: texts.runOutCircle, sign: dotted },
     sleeve && { text: texts.sleeve, sign: legendArea({ fill: 'paper', stroke: 'ink' }) },
-    register && { text: texts.register, sign: legendArea({ fill: 'faint', stroke: 'ink' }) },
+    register && { text: texts.register, sign: legendArea({ fill: 'half', stroke: 'ink' }) },
     register && { text: texts.move, sign: heavy },
     register && { text: texts.afterMove, sign: dashed },
-    seatFace && { text: texts.seatFace, sign: legendArea({ fill: 'half', stroke: 'ink' }) },
-    chamberFace && { text: texts.chamberFace, sign: legendArea({ fill: 'faint', stroke: 'ink' }) },
+    seatFace && { text: texts.seatFace, sign: legendArea({ fill: 'paper', stroke: 'ink' }) },
+    chamberFace && { text: texts.chamberFace, sign: legendArea({ fill: 'half', stroke: 'ink' }) },
     chamberFace && { text: texts.square, sign: dashed },
     chamberFace && { text: texts.shim, sign: legendArea({ fill: 'accent', stroke: 'accent' }) },
   ]

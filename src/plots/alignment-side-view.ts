@@ -43,7 +43,7 @@ export function alignmentSideView(
     {
       kind: 'path',
       d: boxPath({ x: 8, y: y0 - shaftPx, width: widthPx - 16, height: 2 * shaftPx }),
-      fill: 'bright',
+      fill: 'faint',
       stroke: 'ink',
       strokePx: 2,
       part: 'side shaft',
@@ -100,7 +100,7 @@ function chamber(view: View, tilt: PictureTilt): readonly Shape[] {
     {
       kind: 'path',
       d: `${block(-borePx, -outsidePx)}${block(borePx, outsidePx)}`,
-      fill: 'faint',
+      fill: 'half',
       stroke: 'ink',
       strokePx: 1.8,
       part: 'chamber',
@@ -148,7 +148,7 @@ function seat(view: View, tilt: PictureTilt, cut: PictureTilt): readonly Shape[]
     {
       kind: 'path',
       d: `${block(-shaftPx - 5, -seatPx)}${block(shaftPx + 5, seatPx)}`,
-      fill: 'half',
+      fill: 'paper',
       stroke: 'ink',
       strokePx: 1.8,
       part: 'seat',

@@ -68,11 +68,11 @@ function machine(u: number): readonly Shape[] {
     boxPath({ x: x * u, y: y * u, width: width * u, height: height * u })
   const housing = `${box(170, 40, 110, 28)}${box(170, 96, 110, 16)}`
   return [
-    { kind: 'path', d: housing, fill: 'faint', stroke: 'soft', strokePx: u, part: 'housing' },
+    { kind: 'path', d: housing, fill: 'half', stroke: 'soft', strokePx: u, part: 'housing' },
     {
       kind: 'path',
       d: box(54, 68, 252, 28),
-      fill: 'bright',
+      fill: 'faint',
       stroke: 'ink',
       strokePx: 2 * u,
       part: 'shaft',

@@ -61,7 +61,7 @@ function shaft(widthPx: number): Shape {
   return {
     kind: 'path',
     d: boxPath(box),
-    fill: 'bright',
+    fill: 'faint',
     stroke: 'ink',
     strokePx: 2,
     part: 'shaft',
@@ -73,7 +73,7 @@ function supports({ place, widthPx }: PlanesPictureOptions): readonly Shape[] {
   const middle = topPx + shaftPx / 2
   const bottom = topPx + shaftPx
   const ends = [sidePx, widthPx - sidePx] as const
-  const look = { fill: 'faint', stroke: 'ink', strokePx: 1.4, part: place } as const
+  const look = { fill: 'half', stroke: 'ink', strokePx: 1.4, part: place } as const
   const area = (points: readonly PointPx[]): Shape => ({
     kind: 'path',
     d: outlinePath(points, true),

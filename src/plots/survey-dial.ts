@@ -103,7 +103,7 @@ function partShapes({ options, centre, half, at }: Dial): readonly Shape[] {
     tone: 'ink',
   }
   return [
-    { kind: 'path', d: body, fill: 'bright', stroke: 'ink', strokePx: 2, part: 'body' },
+    { kind: 'path', d: body, fill: 'faint', stroke: 'ink', strokePx: 2, part: 'body' },
     ...track.map(
       (px): Shape => ({
         kind: 'path',

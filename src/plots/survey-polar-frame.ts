@@ -36,7 +36,7 @@ export function surveyPolarFrame(
   const rays = quarters.map((deg) => outlinePath([at(deg, 10), at(deg, rimPx - 6)], false))
   const angles = positions.length <= mostLabels && farApart(positions) ? positions : quarters
   return [
-    { kind: 'path', d: rays.join(''), stroke: 'faint', part: 'quarters' },
+    { kind: 'path', d: rays.join(''), stroke: 'soft', strokePx: 0.5, part: 'quarters' },
     { kind: 'path', d: circlePath(centre, rimPx), stroke: 'ink', strokePx: 1.2, part: 'rim' },
     { kind: 'path', d: ticks.join(''), stroke: 'ink', strokePx: 1.2, part: 'positions' },
     {

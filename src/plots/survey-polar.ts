@@ -68,7 +68,7 @@ function limitRing({ options, centre, middleUm, radiusOf }: Plot): readonly Shap
   const [inner, outer] = [middleUm - limitUm / 2, middleUm + limitUm / 2].map(radiusOf)
   const d = `${circlePath(centre, outer as number)}${circlePath(centre, inner as number)}`
   return [
-    { kind: 'path', d, fill: 'bright', part: 'allowed' },
+    { kind: 'path', d, fill: 'faint', part: 'allowed' },
     { kind: 'path', d, stroke: 'ink', strokePx: 1.4, dash: 'dashed', part: 'limit' },
   ]
 }

@@ -64,9 +64,9 @@ export function wornTrackPicture(options: WornTrackPictureOptions): Drawing {
     widthPx,
     heightPx: barsTopPx + barRowPx * 2 + legendRowPx * rows.length + 8,
     shapes: [
-      area(box(faceMm, faceTopPx, facePx), 'bright', 'face'),
-      area(box(trackWidthMm, faceTopPx, 9), 'half', 'track'),
-      area(box(noseWidthMm, noseTopPx, nosePx, -shift), 'faint', 'nose'),
+      area(box(faceMm, faceTopPx, facePx), 'faint', 'face'),
+      area(box(trackWidthMm, faceTopPx, 9), 'accent', 'track'),
+      area(box(noseWidthMm, noseTopPx, nosePx, -shift), 'half', 'nose'),
       {
         kind: 'path',
         d: box(noseWidthMm, noseTopPx, nosePx, shift),
@@ -83,7 +83,7 @@ export function wornTrackPicture(options: WornTrackPictureOptions): Drawing {
   }
 }
 
-function area(d: string, fill: 'bright' | 'half' | 'faint', part: string): Shape {
+function area(d: string, fill: 'accent' | 'half' | 'faint', part: string): Shape {
   return { kind: 'path', d, fill, stroke: 'ink', strokePx: 1.6, part }
 }
 

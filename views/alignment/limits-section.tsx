@@ -20,17 +20,22 @@ export const OtherLimits: FC<{ aligned: AlignedSurvey }> = ({ aligned }) => {
       {ratio === null || ratio <= 1.005 ? null : (
         <p>{w.ratio(figure(ratio, { decimals: 1 }).text)}</p>
       )}
-      <DataTable
-        caption={`${w.limitsTitle}: ${words.trade.characteristic[survey.characteristic]}`}
-        isCaptionHidden
-        columns={[
-          { label: w.limitColumns.set },
-          { label: w.limitColumns.limit },
-          { label: w.limitColumns.basis },
-          { label: w.limitColumns.says },
-        ]}
-        rows={limits.map((one) => ({ cells: cellsOf(one, aligned) }))}
-      />
+      <details class="fold">
+        <summary>{w.setsSay(limits.length)}</summary>
+        <div class="fold-body">
+          <DataTable
+            caption={`${w.limitsTitle}: ${words.trade.characteristic[survey.characteristic]}`}
+            isCaptionHidden
+            columns={[
+              { label: w.limitColumns.set },
+              { label: w.limitColumns.limit, kind: 'number' },
+              { label: w.limitColumns.basis },
+              { label: w.limitColumns.says },
+            ]}
+            rows={limits.map((one) => ({ cells: cellsOf(one, aligned) }))}
+          />
+        </div>
+      </details>
     </div>
   )
 }

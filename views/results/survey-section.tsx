@@ -19,7 +19,7 @@ export const SurveySection: FC<{ shown: SurveyShown; orderNumber: string }> = (p
   return (
     <section class="card stack" aria-labelledby="survey" id="survey-section">
       <h2 id="survey">{words.surveys.resultTitle}</h2>
-      <div class="split">
+      <div class="survey-plane">
         <div class="stack">
           {result.planes.map((_, planeIndex) => (
             <SurveyPolarPlot
