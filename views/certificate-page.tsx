@@ -57,7 +57,7 @@ export const CertificatePage: FC<{
           />
           <p class="soft">{w.resultsMore}</p>
         </section>
-        <CertifiedSurveys surveys={record.surveys ?? []} />
+        <CertifiedSurveys surveys={record.surveys ?? []} orderNumber={record.workOrder.number} />
         {record.lapping.length === 0 ? null : (
           <section class="card">
             <h2>{words.lapping.certificate.heading}</h2>

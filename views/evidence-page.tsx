@@ -2,7 +2,6 @@ import type { FC } from 'hono/jsx'
 import type { Doubt } from '../src/domain/doubt.ts'
 import type { Evidence } from '../src/domain/evidence.ts'
 import { AgreedRuleText } from './agreed-rule-text.tsx'
-import { AlignmentLink } from './alignment/alignment-link.tsx'
 import { ButtonLink } from './components/button-link.tsx'
 import { ButtonRow } from './components/button-row.tsx'
 import { Caution } from './components/caution.tsx'
@@ -59,8 +58,7 @@ export const EvidencePage: FC<EvidencePageProps> = (props) => {
         </section>
         <Doubts doubts={evidence.doubts} />
         <EvidenceResults {...props} />
-        <CertifiedSurveys surveys={record.surveys ?? []} />
-        <AlignmentLink evidence={evidence} />
+        <CertifiedSurveys surveys={record.surveys ?? []} orderNumber={workOrder.number} />
         <ReaderSpreads evidence={evidence} />
         {record.lapping.length === 0 ? null : (
           <section class="card" aria-labelledby="lapping">

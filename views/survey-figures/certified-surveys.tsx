@@ -4,8 +4,11 @@ import { words } from '../words/en.ts'
 import { SurveyFigure } from './survey-figure.tsx'
 
 /** The dial surveys of a certificate, each folded away; nothing where there is none. */
-export const CertifiedSurveys: FC<{ surveys: readonly CertifiedSurvey[] }> = ({ surveys }) => {
-  const { surveyFigures: w, trade } = words
+export const CertifiedSurveys: FC<{
+  surveys: readonly CertifiedSurvey[]
+  orderNumber: string
+}> = ({ surveys, orderNumber }) => {
+  const { surveyFigures: w, trade, alignment } = words
   if (surveys.length === 0) return null
   return (
     <section class="card stack">
@@ -27,6 +30,9 @@ export const CertifiedSurveys: FC<{ surveys: readonly CertifiedSurvey[] }> = ({ 
         )
       })}
       <p class="small soft">{w.notMeasured}</p>
+      <p>
+        <a href={`/work-orders/${orderNumber}/alignment`}>{alignment.link}</a>
+      </p>
     </section>
   )
 }
