@@ -79,7 +79,7 @@ export const DecontaminationForm: FC<{
     )
   }
   return (
-    <section class="card stack">
+    <section class="card stack" id="decontamination">
       <h2>{w.decontaminationTitle}</h2>
       <ResidueCaution />
       {form}

@@ -144,6 +144,12 @@ const RecordActs: FC<{ evidence: Evidence; missing: readonly Missing[] }> = (pro
         size="large"
       />
       <ButtonLink
+        href={`/work-orders/${number}/strip`}
+        label={words.findings.stripAct}
+        kind={evidence.workOrder.stage === 'received' ? 'main' : 'plain'}
+        size="large"
+      />
+      <ButtonLink
         href={`/work-orders/${number}/run-out-surveys/new`}
         label={words.surveys.act}
         size="large"

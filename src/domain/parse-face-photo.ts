@@ -1,6 +1,7 @@
 import type { FacePhoto } from './face-photo.ts'
 import { type Input, openFields } from './fields.ts'
 import { fileType } from './file-type.ts'
+import { isHeic } from './is-heic.ts'
 import { noteLength } from './parse-flatness-reading.ts'
 import type { SentFile } from './parse-instrument-file.ts'
 import { idBounds } from './parse-instrument-id.ts'
@@ -43,10 +44,4 @@ export function parseFacePhoto(
   if (clean === undefined) fields.fault('file', 'file-broken')
   const mediaType = type?.mediaType ?? ''
   return fields.finish({ componentId, mediaType, note, bytes: clean ?? bytes })
-}
-
-/** A container of ISO/IEC 14496-12 with a still picture, whatever it is called (from memory). */
-function isHeic(bytes: Buffer): boolean {
-  const box = bytes.toString('latin1', 4, 12)
-  return box.startsWith('ftyp') && /^ftyp(hei|hev|mif|msf|avi)/.test(box)
 }

@@ -8,6 +8,8 @@ import * as customers from './customers/handlers.tsx'
 import * as exceptions from './exceptions/handlers.ts'
 import * as facePhotos from './face-photos/handlers.tsx'
 import * as facePhotoUpload from './face-photos/upload.tsx'
+import * as findings from './findings/handlers.tsx'
+import * as partLines from './findings/part-lines.tsx'
 import * as flatnessGuide from './flatness/guide.tsx'
 import * as flatness from './flatness/handlers.tsx'
 import * as inspection from './inspection/handlers.tsx'
@@ -45,6 +47,8 @@ export const handlers: Readonly<Record<RouteName, Handler>> = {
   ...measuredValues,
   ...lapCycles,
   ...runOutSurveys,
+  ...findings,
+  ...partLines,
   ...exceptions,
   ...inspection,
   ...certificates,

@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest'
 import { roles } from '../../src/domain/role.ts'
 import { addFacePhoto } from '../../src/store/add-face-photo.ts'
+import { addFinding } from '../../src/store/add-finding.ts'
 import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
 import { listFlatnessReadings } from '../../src/store/list-flatness-readings.ts'
 import { type Route, type RouteName, routes } from '../../src/web/route-table.ts'
+import { freshFinding } from '../support/build-finding.ts'
 import { buildShop } from '../support/build-shop.ts'
 import { actorOf } from '../support/cast.ts'
 import { freshPhoto, freshWholeFace, workAndRelease } from '../support/shop-steps.ts'
@@ -16,6 +18,7 @@ const shop = buildShop()
 // A customer sees a photograph only where a result came from it.
 const photo = addFacePhoto(shop.store, freshPhoto(shop), actorOf(shop.cast.tess))
 addFlatnessReading(shop.store, freshWholeFace(shop, photo), actorOf(shop.cast.tess))
+addFinding(shop.store, freshFinding({ workOrderId: shop.workOrder.id }), actorOf(shop.cast.tess))
 const { certificate } = workAndRelease(shop)
 const web = testApp(shop.store)
 

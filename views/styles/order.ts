@@ -23,6 +23,7 @@ export const styleOrder: readonly string[] = [
   'photo-stage.css',
   'photo-marks.css',
   'survey.css',
+  'findings.css',
   'desk.css',
   'drawing.css',
   'print.css',

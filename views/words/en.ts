@@ -9,6 +9,7 @@ import { customersWords } from './en/customers.ts'
 import { decisionWords } from './en/decision.ts'
 import { exceptionsWords } from './en/exceptions.ts'
 import { facePhotoWords } from './en/face-photo.ts'
+import { findingsWords } from './en/findings.ts'
 import { finishWords } from './en/finish.ts'
 import { flatnessWords } from './en/flatness.ts'
 import { flatnessGuideWords } from './en/flatness-guide.ts'
@@ -50,6 +51,7 @@ export const words = {
   customers: customersWords,
   exceptions: exceptionsWords,
   facePhoto: facePhotoWords,
+  findings: findingsWords,
   finish: finishWords,
   flatness: flatnessWords,
   flatnessGuide: flatnessGuideWords,

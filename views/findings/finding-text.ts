@@ -1,0 +1,48 @@
+import type { Finding } from '../../src/domain/finding.ts'
+import type { PartLine } from '../../src/domain/part-line.ts'
+import { numberText } from '../figures/number-text.ts'
+import { words } from '../words/en.ts'
+
+const w = words.findings
+
+/** What was seen, where and how much, in one line; never a cause. */
+export function findingText(
+  one: Pick<
+    Finding,
+    'term' | 'severity' | 'fromHour' | 'toHour' | 'radialPlace' | 'isBeforeCleaning'
+  >,
+): string {
+  const { severity, fromHour, toHour, radialPlace } = one
+  return [
+    w.terms[one.term],
+    ...(severity === null ? [] : [w.severity[severity].toLowerCase()]),
+    ...(fromHour === null || toHour === null
+      ? []
+      : [w.place(numberText(fromHour), numberText(toHour))]),
+    ...(radialPlace === null ? [] : [w.radialPlaces[radialPlace].toLowerCase()]),
+    (one.isBeforeCleaning ? w.cleanings.yes : w.cleanings.no).toLowerCase(),
+  ].join(', ')
+}
+
+/** The suspected cause with its reasons; null where none was said. */
+export function causeText(one: Pick<Finding, 'suspectedCause' | 'causeNote'>): string | null {
+  const { suspectedCause, causeNote } = one
+  if (suspectedCause === 'not-said' && causeNote === '') return null
+  const cause = suspectedCause === 'not-said' ? '' : w.causes[suspectedCause]
+  return [cause, causeNote].filter((text) => text !== '').join(': ')
+}
+
+/** What a new part is known by; 'not recorded' where nothing is. */
+export function identityText(
+  line: Pick<PartLine, 'batch' | 'certificate' | 'compound' | 'curedOn' | 'fate'>,
+): string {
+  const { batch, certificate, compound, curedOn } = line
+  const known = [
+    ...(batch === '' ? [] : [w.identity.batch(batch)]),
+    ...(certificate === '' ? [] : [w.identity.certificate(certificate)]),
+    ...(compound === '' ? [] : [compound]),
+    ...(curedOn === null ? [] : [w.identity.cured(curedOn)]),
+  ]
+  if (known.length > 0) return known.join(', ')
+  return line.fate === 'replaced' ? w.notRecorded : ''
+}
