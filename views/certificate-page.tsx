@@ -6,6 +6,7 @@ import { Facts } from './components/facts.tsx'
 import { PageHead } from './components/page-head.tsx'
 import { VerdictMark } from './components/verdict-mark.tsx'
 import { minuteText } from './figures/time-text.ts'
+import { CertifiedFindings } from './findings/certified-findings.tsx'
 import { LapLines } from './lap-lines.tsx'
 import { type Frame, Page } from './page.tsx'
 import { RecordCorrections } from './record-corrections.tsx'
@@ -57,6 +58,7 @@ export const CertificatePage: FC<{
           />
           <p class="soft">{w.resultsMore}</p>
         </section>
+        <CertifiedFindings findings={record.findings ?? []} parts={record.parts ?? []} />
         <CertifiedSurveys surveys={record.surveys ?? []} orderNumber={record.workOrder.number} />
         {record.lapping.length === 0 ? null : (
           <section class="card">

@@ -105,7 +105,7 @@ const PartFields: FC<{ typed: StripTyped<PartLineValues> }> = ({ typed }) => (
     <Question number={3} title={w.newPartTitle}>
       <div class="field-pair">
         <Field {...stripProps(typed, 'batch')} label={w.batch} />
-        <Field {...stripProps(typed, 'certificate')} label={w.certificate} />
+        <Field {...stripProps(typed, 'certificate')} label={w.paper} />
         <Field {...stripProps(typed, 'compound')} label={w.compound} />
         <Field
           {...stripProps(typed, 'curedOn')}

@@ -4,6 +4,7 @@ import type { PaperDocument } from '../document.ts'
 import { budgetBlocks } from './budgets.ts'
 import { conditionBlocks } from './conditions.ts'
 import { decisionBlocks, waiverBlocks } from './decisions.ts'
+import { findingBlocks } from './finding-blocks.ts'
 import { flatnessBlocks } from './flatness-results.ts'
 import { instrumentBlocks } from './instruments.ts'
 import { itemBlocks } from './item.ts'
@@ -42,6 +43,7 @@ export function certificateContent(record: CertificateRecord): PaperDocument {
       ...staticBlocks(record),
       ...measuredBlocks(record),
       ...surveyBlocks(record),
+      ...findingBlocks(record),
       ...lappingBlocks(record),
       ...decisionBlocks(record),
       ...waiverBlocks(record),

@@ -9,6 +9,7 @@ import {
 import { certifiedCorrections } from './certified-corrections.ts'
 import { certifiedDoubts, certifiedExceptions, certifiedResults } from './certified-decisions.ts'
 import { certifiedFaces } from './certified-face.ts'
+import { certifiedFindings, certifiedParts } from './certified-findings.ts'
 import { certifiedInstruments } from './certified-instruments.ts'
 import { certifiedLappings } from './certified-lapping.ts'
 import { certifiedMeasuredValues } from './certified-measured-values.ts'
@@ -72,6 +73,8 @@ export function certificateRecord(input: CertificateInput): CertificateRecord {
     faces,
     staticTests,
     measuredValues: certifiedMeasuredValues(evidence),
+    findings: certifiedFindings(evidence),
+    parts: certifiedParts(evidence),
     surveys: certifiedSurveys(evidence),
     lapping: certifiedLappings(evidence),
     instruments: certifiedInstruments(evidence),
@@ -158,6 +161,8 @@ function releaseOf({ evidence, decision, acknowledgement }: CertificateInput): C
     ...evidence.staticTests.map((one) => one.recordedById),
     ...evidence.measuredValues.map((one) => one.recordedById),
     ...evidence.lapCycles.map((one) => one.recordedById),
+    ...evidence.findings.map((one) => one.recordedById),
+    ...evidence.partLines.map((one) => one.recordedById),
     ...evidence.dialSurveys.flatMap(surveyHands).map((one) => one.recordedById),
     ...(evidence.handOver === null ? [] : [evidence.handOver.byId]),
   ]

@@ -4,6 +4,7 @@ import type {
   CertifiedResult,
   CertifiedRule,
 } from './certified-decision.ts'
+import type { CertifiedFinding, CertifiedPart } from './certified-findings.ts'
 import type { CertifiedLapping } from './certified-lapping.ts'
 import type { CertifiedMeasuredValue } from './certified-measured-value.ts'
 import type {
@@ -74,6 +75,10 @@ export type CertificateRecord = {
   readonly staticTests: readonly CertifiedStaticTest[]
   /** As found, as left and overtaken; early records of version 2 know only what counts. */
   readonly measuredValues: readonly CertifiedMeasuredValue[]
+  /** What was seen when the seal was stripped; absent in records from before it was kept. */
+  readonly findings?: readonly CertifiedFinding[]
+  /** What became of its parts; absent as above. */
+  readonly parts?: readonly CertifiedPart[]
   /** Swept with an indicator, with plots; absent in records from before there were any. */
   readonly surveys?: readonly CertifiedSurvey[]
   /** Of the faces that were lapped; none in records from before there was a log. */

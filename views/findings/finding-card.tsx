@@ -4,8 +4,8 @@ import { clockSketch } from '../../src/plots/clock-sketch.ts'
 import { findingPicture } from '../../src/plots/finding-picture.ts'
 import { SvgDrawing } from '../components/svg-drawing.tsx'
 import { minuteText } from '../figures/time-text.ts'
+import { causeText, findingText } from '../words/en/finding-texts.ts'
 import { words } from '../words/en.ts'
-import { causeText, findingText } from './finding-text.ts'
 
 /** One finding: its picture, its place, what was seen, and apart from it an opinion. */
 export const FindingCard: FC<{

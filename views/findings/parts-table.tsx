@@ -3,8 +3,8 @@ import type { PartLine } from '../../src/domain/part-line.ts'
 import { DataTable } from '../components/data-table.tsx'
 import { minuteText } from '../figures/time-text.ts'
 import { Struck } from '../order-record.tsx'
+import { identityText, partText } from '../words/en/finding-texts.ts'
 import { words } from '../words/en.ts'
-import { identityText } from './finding-text.ts'
 
 /** What becomes of the parts; what was corrected since stays, struck. */
 export const PartsTable: FC<{
@@ -27,12 +27,10 @@ export const PartsTable: FC<{
       ]}
       rows={lines.map((one) => {
         const isReplaced = one.replacedById !== null
-        const count = one.quantityCount > 1 ? `${one.quantityCount} × ` : ''
-        const name = [w.parts[one.part], one.description].filter((text) => text !== '').join(', ')
         return {
           mark: isReplaced ? ('quiet' as const) : undefined,
           cells: [
-            <Struck isReplaced={isReplaced}>{`${count}${name}`}</Struck>,
+            <Struck isReplaced={isReplaced}>{partText(one)}</Struck>,
             <Struck isReplaced={isReplaced}>{w.fates[one.fate]}</Struck>,
             [identityText(one), one.note].filter((text) => text !== '').join('. '),
             w.recordedBy(one.recordedByName, minuteText(one.recordedAt)),

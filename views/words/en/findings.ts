@@ -194,7 +194,7 @@ export const findingsWords = {
   newPartTitle: 'The new part',
   quantity: 'Pieces',
   batch: 'Batch or heat',
-  certificate: 'Its certificate',
+  paper: 'Its certificate',
   compound: 'Compound or grade',
   curedOn: 'Cure date',
   curedOnHint: 'Of an elastomer: year-month-day. Its shelf life counts from there.',
@@ -218,6 +218,21 @@ export const findingsWords = {
   orderNone: 'Nothing recorded of the strip',
   toStrip: 'To the strip bench',
   assemblyPartsTitle: 'Parts as they leave',
+  certificate: {
+    seenHeading: 'Condition as stripped',
+    seenColumns: ['Part', 'What was seen'],
+    opinionHeading: 'Suspected causes: opinions, not results',
+    opinionNote:
+      'What the workshop thinks may have caused what was seen. It is no finding of a test and no result.',
+    opinionColumns: ['Part and finding', 'Opinion'],
+    partsHeading: 'Parts of the seal as it leaves',
+    partsColumns: [
+      'Part',
+      'Re-used, relapped or replaced',
+      'Batch, certificate, compound, cure date',
+    ],
+    ofOldPart: 'the part that came in',
+  },
   place: (from: string, to: string) => `${from} to ${to} o’clock`,
   recordedBy: (by: string, at: string) => `${by}, ${at}`,
   faults: {

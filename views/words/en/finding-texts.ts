@@ -1,9 +1,6 @@
-import type { Finding } from '../../src/domain/finding.ts'
-import type { PartLine } from '../../src/domain/part-line.ts'
-import { numberText } from '../figures/number-text.ts'
-import { words } from '../words/en.ts'
-
-const w = words.findings
+import type { Finding } from '../../../src/domain/finding.ts'
+import type { PartLine } from '../../../src/domain/part-line.ts'
+import { findingsWords as w } from './findings.ts'
 
 /** What was seen, where and how much, in one line; never a cause. */
 export function findingText(
@@ -16,9 +13,7 @@ export function findingText(
   return [
     w.terms[one.term],
     ...(severity === null ? [] : [w.severity[severity].toLowerCase()]),
-    ...(fromHour === null || toHour === null
-      ? []
-      : [w.place(numberText(fromHour), numberText(toHour))]),
+    ...(fromHour === null || toHour === null ? [] : [w.place(String(fromHour), String(toHour))]),
     ...(radialPlace === null ? [] : [w.radialPlaces[radialPlace].toLowerCase()]),
     (one.isBeforeCleaning ? w.cleanings.yes : w.cleanings.no).toLowerCase(),
   ].join(', ')
@@ -45,4 +40,10 @@ export function identityText(
   ]
   if (known.length > 0) return known.join(', ')
   return line.fate === 'replaced' ? w.notRecorded : ''
+}
+
+/** Which part it is, with its description and how many of them. */
+export function partText(line: Pick<PartLine, 'part' | 'description' | 'quantityCount'>): string {
+  const name = [w.parts[line.part], line.description].filter((text) => text !== '').join(', ')
+  return line.quantityCount > 1 ? `${line.quantityCount} × ${name}` : name
 }
