@@ -11,6 +11,7 @@ import { LapLines } from './lap-lines.tsx'
 import { type Frame, Page } from './page.tsx'
 import { RecordCorrections } from './record-corrections.tsx'
 import { SealResults } from './seal-results.tsx'
+import { hasStripRecords, StripLines } from './strip-lines.tsx'
 import { CertifiedSurveys } from './survey-figures/certified-surveys.tsx'
 import { words } from './words/en.ts'
 
@@ -67,6 +68,12 @@ export const CertificatePage: FC<{
             <p class="soft">{words.lapping.certificate.note}</p>
           </section>
         )}
+        {hasStripRecords(record) ? (
+          <section class="card">
+            <h2>{words.stripRecords.certificate.heading}</h2>
+            <StripLines {...record} />
+          </section>
+        ) : null}
         <RecordCorrections corrections={record.corrections} />
         <Facts
           layout="rows"

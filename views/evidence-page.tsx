@@ -18,6 +18,7 @@ import { LapLines } from './lap-lines.tsx'
 import { Page } from './page.tsx'
 import { ReaderSpreads } from './reader-spreads.tsx'
 import { RecordCorrections } from './record-corrections.tsx'
+import { hasStripRecords, StripLines } from './strip-lines.tsx'
 import { CertifiedSurveys } from './survey-figures/certified-surveys.tsx'
 import { words } from './words/en.ts'
 
@@ -67,6 +68,12 @@ export const EvidencePage: FC<EvidencePageProps> = (props) => {
             <p class="soft">{words.lapping.without}</p>
           </section>
         )}
+        {hasStripRecords(record) ? (
+          <section class="card">
+            <h2>{words.stripRecords.certificate.heading}</h2>
+            <StripLines {...record} />
+          </section>
+        ) : null}
         <div class="split">
           <div class="stack">
             <RecordCorrections corrections={record.corrections} />

@@ -101,6 +101,12 @@ const Refusal: FC<{ evidence: Evidence }> = ({ evidence }) => {
   )
 }
 
+const stripActs = [
+  ['wear-tracks', words.wearTrack.act],
+  ['spring-checks', words.springCheck.act],
+  ['assembly', words.assembly.act],
+] as const
+
 /** The form of run-outs and fits asks which of them it is. */
 const measuredActs = [
   ['roughness', '?characteristic=roughness'],
@@ -154,6 +160,9 @@ const RecordActs: FC<{ evidence: Evidence; missing: readonly Missing[] }> = (pro
         label={words.surveys.act}
         size="large"
       />
+      {stripActs.map(([place, label]) => (
+        <ButtonLink href={`/work-orders/${number}/${place}/new`} label={label} size="large" />
+      ))}
       {measuredActs.map(([family, query]) => (
         <ButtonLink
           href={`/work-orders/${number}/measured-values/new${query}`}

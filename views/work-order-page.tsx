@@ -24,6 +24,7 @@ import { OrderMaps } from './order-maps.tsx'
 import { OrderNext, type OrderNextProps } from './order-next.tsx'
 import { OrderReadings } from './order-readings.tsx'
 import { OrderRule, type RuleTyped } from './order-rule.tsx'
+import { OrderStrip } from './order-strip.tsx'
 import { OpenSurveys } from './order-surveys.tsx'
 import { OrderTests } from './order-tests.tsx'
 import { OrderValues } from './order-values.tsx'
@@ -55,6 +56,7 @@ export type WorkOrderPageProps = Omit<OrderNextProps, 'note' | 'noteFaults'> & {
   readonly values: readonly JudgedValue[]
   readonly laps: readonly LapRow[]
   readonly lapping: readonly CertifiedLapping[]
+  readonly stripRecords: Parameters<typeof OrderStrip>[0]['records']
   readonly exceptions: readonly UseException[]
   readonly photos: readonly FacePhoto[]
   readonly done: OrderDone | null
@@ -133,6 +135,11 @@ export const WorkOrderPage: FC<WorkOrderPageProps> = (props) => {
               correctHref={acts.canRecord ? `${base}/measured-values/new` : null}
             />
             <AlignmentLink evidence={evidence} />
+            <OrderStrip
+              evidence={evidence}
+              records={props.stripRecords}
+              correctHref={acts.canRecord ? base : null}
+            />
             <OrderExceptions
               exceptions={props.exceptions}
               answersHref={acts.canSeeEvidence ? '/inspection' : null}

@@ -14,6 +14,7 @@ import { measuredBlocks } from './measured-results.ts'
 import { signatureBlocks } from './signatures.ts'
 import { correctionBlocks, methodBlocks, statementBlocks } from './statements.ts'
 import { staticBlocks } from './static-results.ts'
+import { stripBlocks } from './strip-results.ts'
 import { certificateLetterhead, certificateSummary } from './summary.ts'
 import { surveyBlocks } from './survey-blocks.ts'
 import { wholeFaceBlocks } from './whole-face-blocks.ts'
@@ -45,6 +46,7 @@ export function certificateContent(record: CertificateRecord): PaperDocument {
       ...surveyBlocks(record),
       ...findingBlocks(record),
       ...lappingBlocks(record),
+      ...stripBlocks(record),
       ...decisionBlocks(record),
       ...waiverBlocks(record),
       ...itemBlocks(record),

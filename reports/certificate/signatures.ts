@@ -25,9 +25,19 @@ export function signatureBlocks(record: CertificateRecord): readonly Block[] {
   ]
 }
 
+/** In the order of the work. */
+const actKinds = [
+  'wear-track',
+  'spring-check',
+  'lap-cycle',
+  'flatness',
+  'assembly',
+  'static-test',
+  'measured-value',
+] as const satisfies readonly CertifiedTester['did'][number]['kind'][]
+
 function testerLines({ name, did }: CertifiedTester): readonly Line[] {
-  const kinds = ['lap-cycle', 'flatness', 'static-test', 'measured-value'] as const
-  const acts = kinds.flatMap((kind) => {
+  const acts = actKinds.flatMap((kind) => {
     const days = did.filter((act) => act.kind === kind).map((act) => act.on)
     return days.length === 0 ? [] : [words.act(words.did[kind], days.join(', '))]
   })

@@ -14,14 +14,15 @@ import { certifiedInstruments } from './certified-instruments.ts'
 import { certifiedLappings } from './certified-lapping.ts'
 import { certifiedMeasuredValues } from './certified-measured-values.ts'
 import { certifiedStaticTests } from './certified-static-test.ts'
+import { certifiedStrip } from './certified-strip-records.ts'
 import { certifiedSurveys } from './certified-surveys.ts'
 import { currentOnly } from './current-only.ts'
+import { didTheWork } from './did-the-work.ts'
 import type { Evidence } from './evidence.ts'
 import { figure, optionalFigure } from './figure.ts'
 import { overallVerdict } from './overall-verdict.ts'
 import type { Decision } from './release.ts'
 import type { Seal } from './seal.ts'
-import { surveyHands } from './survey-hands.ts'
 import type { WorkOrder } from './work-order.ts'
 import type { Workshop } from './workshop.ts'
 
@@ -77,6 +78,7 @@ export function certificateRecord(input: CertificateInput): CertificateRecord {
     parts: certifiedParts(evidence),
     surveys: certifiedSurveys(evidence),
     lapping: certifiedLappings(evidence),
+    ...certifiedStrip(evidence),
     instruments: certifiedInstruments(evidence),
     corrections: certifiedCorrections(evidence),
     testers: testers(evidence),
@@ -152,25 +154,24 @@ function testers(evidence: Evidence): readonly CertifiedTester[] {
   for (const one of currentOnly(evidence.lapCycles)) {
     add(one.recordedByName, 'lap-cycle', one.recordedAt)
   }
+  for (const one of currentOnly(evidence.wearTracks)) {
+    add(one.recordedByName, 'wear-track', one.recordedAt)
+  }
+  for (const one of currentOnly(evidence.springChecks)) {
+    add(one.recordedByName, 'spring-check', one.recordedAt)
+  }
+  for (const one of currentOnly(evidence.assemblies)) {
+    add(one.recordedByName, 'assembly', one.recordedAt)
+  }
   return [...did].map(([name, acts]) => ({ name, did: acts }))
 }
 
 function releaseOf({ evidence, decision, acknowledgement }: CertificateInput): CertifiedRelease {
-  const hands = [
-    ...evidence.flatnessReadings.map((one) => one.recordedById),
-    ...evidence.staticTests.map((one) => one.recordedById),
-    ...evidence.measuredValues.map((one) => one.recordedById),
-    ...evidence.lapCycles.map((one) => one.recordedById),
-    ...evidence.findings.map((one) => one.recordedById),
-    ...evidence.partLines.map((one) => one.recordedById),
-    ...evidence.dialSurveys.flatMap(surveyHands).map((one) => one.recordedById),
-    ...(evidence.handOver === null ? [] : [evidence.handOver.byId]),
-  ]
   return {
     byName: decision.byName,
     byDepartment: decision.byDepartment,
     at: decision.at,
     acknowledgement,
-    isIndependent: !hands.includes(decision.byId),
+    isIndependent: !didTheWork(evidence, decision.byId, evidence.handOver),
   }
 }

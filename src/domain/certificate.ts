@@ -13,6 +13,7 @@ import type {
   CertifiedVerdict,
   Figure,
 } from './certified-results.ts'
+import type { CertifiedAssembly, CertifiedSpring, CertifiedTrack } from './certified-strip.ts'
 import type { CertifiedSurvey } from './certified-survey.ts'
 import type { Characteristic } from './characteristic.ts'
 import type { ReadingCondition } from './flatness.ts'
@@ -83,6 +84,10 @@ export type CertificateRecord = {
   readonly surveys?: readonly CertifiedSurvey[]
   /** Of the faces that were lapped; none in records from before there was a log. */
   readonly lapping: readonly CertifiedLapping[]
+  /** Absent where none was read, and in records from before there were any; so are the two below. */
+  readonly wearTracks?: readonly CertifiedTrack[]
+  readonly springs?: readonly CertifiedSpring[]
+  readonly assembly?: CertifiedAssembly
   readonly instruments: readonly CertifiedInstrument[]
   readonly corrections: readonly CertifiedCorrection[]
   readonly testers: readonly CertifiedTester[]
@@ -177,7 +182,14 @@ export type CertifiedValue = { readonly figure: Figure | null; readonly recorded
 export type CertifiedTester = {
   readonly name: string
   readonly did: readonly {
-    readonly kind: 'flatness' | 'static-test' | 'measured-value' | 'lap-cycle'
+    readonly kind:
+      | 'flatness'
+      | 'static-test'
+      | 'measured-value'
+      | 'lap-cycle'
+      | 'wear-track'
+      | 'spring-check'
+      | 'assembly'
     readonly on: string
   }[]
 }

@@ -42,6 +42,10 @@ function uses(evidence: Evidence): readonly Use[] {
       instrument: one.instrument,
       on: one.recordedAt.slice(0, 10),
     })),
+    ...[...currentOnly(evidence.wearTracks), ...currentOnly(evidence.springChecks)].flatMap(
+      ({ instrument, recordedAt }) =>
+        instrument === null ? [] : [{ instrument, on: recordedAt.slice(0, 10) }],
+    ),
     ...currentOnly(evidence.staticTests).flatMap((one) =>
       [one.gauge, one.thermometer, one.volume]
         .filter((instrument) => instrument !== null)

@@ -1,3 +1,4 @@
+import { currentOnly } from './current-only.ts'
 import type { Evidence } from './evidence.ts'
 import type { InstrumentUse } from './instrument.ts'
 import { standingReadings, standingTests, standingValues } from './standing.ts'
@@ -12,6 +13,8 @@ export function instrumentsUsed(evidence: Evidence): readonly InstrumentUse[] {
       one.volume,
     ]),
     ...standingValues(evidence.measuredValues).map((one) => one.instrument),
+    ...currentOnly(evidence.wearTracks).map((one) => one.instrument),
+    ...currentOnly(evidence.springChecks).map((one) => one.instrument),
   ]
   return uses.filter((use) => use !== null)
 }

@@ -29,6 +29,9 @@ import type { RouteName } from './route-table.ts'
 import * as runOutSurveys from './run-out-surveys/handlers.ts'
 import * as signIn from './sign-in/handlers.tsx'
 import * as staticTests from './static-tests/handlers.tsx'
+import * as assemblies from './strip/assemblies.tsx'
+import * as springChecks from './strip/spring-checks.tsx'
+import * as wearTracks from './strip/wear-tracks.tsx'
 import * as wholeFaces from './whole-faces/handlers.ts'
 import * as workOrders from './work-orders/handlers.tsx'
 
@@ -46,6 +49,9 @@ export const handlers: Readonly<Record<RouteName, Handler>> = {
   ...staticTests,
   ...measuredValues,
   ...lapCycles,
+  ...wearTracks,
+  ...springChecks,
+  ...assemblies,
   ...runOutSurveys,
   ...findings,
   ...partLines,

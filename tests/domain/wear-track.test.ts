@@ -1,11 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import { completeWearTrack } from '../../src/domain/complete-wear-track.ts'
 import { parseWearTrack } from '../../src/domain/parse-wear-track.ts'
-import { trackAgainstSurveys } from '../../src/domain/track-against-surveys.ts'
 import { buildInstrument } from '../support/build-instrument.ts'
-import { buildMeasuredValue } from '../support/build-measured-value.ts'
 import { buildSeal } from '../support/build-seal.ts'
-import { buildWearTrack } from '../support/build-wear-track.ts'
 import { accepted, faultsOf } from '../support/faults-of.ts'
 
 const micrometer = buildInstrument('micrometer', {
@@ -86,40 +83,5 @@ describe('a worn track', () => {
     expect(faults({ instrumentId, trackWidths: [{ widthMm: '26' }] })).toEqual([
       'instrumentId out-of-range-instrument',
     ])
-  })
-})
-
-describe('a worn track beside the surveys', () => {
-  const value = (valueUm: number, changes = {}) =>
-    buildMeasuredValue({ valueUm, condition: 'as-found', ...changes })
-
-  test('is told by what they add up to, or is more', () => {
-    const values = [value(60), value(190, { id: 2, characteristic: 'register-concentricity' })]
-    expect(trackAgainstSurveys(buildWearTrack(), values)).toEqual({
-      standing: 'told',
-      surveyedUm: 250,
-    })
-    expect(trackAgainstSurveys(buildWearTrack({ movementUm: 251 }), values).standing).toBe('more')
-    const doubted = buildWearTrack({ movementUm: 251, standardUncertaintyUm: 0.5 })
-    expect(trackAgainstSurveys(doubted, values).standing).toBe('told')
-  })
-
-  test('counts the newest as found, not what was put right, and nothing replaced', () => {
-    const values = [
-      value(60, { replacedById: 2 }),
-      value(80, { id: 2 }),
-      value(20, { id: 3, condition: 'as-left' }),
-      value(500, { id: 4, characteristic: 'end-play' }),
-    ]
-    expect(trackAgainstSurveys(buildWearTrack(), values).surveyedUm).toBe(80)
-    expect(trackAgainstSurveys(buildWearTrack(), values.slice(2, 3)).surveyedUm).toBe(20)
-  })
-
-  test('is compared with nothing where nothing was surveyed, and is a finding when narrower', () => {
-    expect(trackAgainstSurveys(buildWearTrack(), [])).toEqual({
-      standing: 'not-surveyed',
-      surveyedUm: null,
-    })
-    expect(trackAgainstSurveys(buildWearTrack({ movementUm: -1 }), []).standing).toBe('narrower')
   })
 })

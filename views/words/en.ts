@@ -28,6 +28,12 @@ import { recordingWords } from './en/recording.ts'
 import { resultsWords } from './en/results.ts'
 import { signInWords } from './en/sign-in.ts'
 import { staticTestsWords } from './en/static-tests.ts'
+import {
+  assemblyWords,
+  springCheckWords,
+  stripRecordsWords,
+  wearTrackWords,
+} from './en/strip-records.ts'
 import { surveyFiguresWords } from './en/survey-figures.ts'
 import { surveysWords } from './en/surveys.ts'
 import { touchedWords } from './en/touched.ts'
@@ -73,6 +79,10 @@ export const words = {
   staticTests: staticTestsWords,
   surveyFigures: surveyFiguresWords,
   touched: touchedWords,
+  wearTrack: wearTrackWords,
+  springCheck: springCheckWords,
+  assembly: assemblyWords,
+  stripRecords: stripRecordsWords,
   trade: tradeWords,
   wholeFace: wholeFaceWords,
   wholeFaces: wholeFacesWords,

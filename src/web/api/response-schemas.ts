@@ -3,6 +3,7 @@ import { findingResponseSchemas } from './finding-schemas.ts'
 import { answer, list, num, oneOf, text, whole } from './json-schema.ts'
 import { wholeFlatnessAnswer } from './photo-schemas.ts'
 import { runOutResponseSchemas } from './run-out-schemas.ts'
+import { stripResponseSchemas } from './strip-schemas.ts'
 
 const budget = list(
   answer({
@@ -56,6 +57,7 @@ export const responseSchemas: Readonly<Record<string, unknown>> = {
   ...calculatorResponseSchemas,
   ...runOutResponseSchemas,
   ...findingResponseSchemas,
+  ...stripResponseSchemas,
   apiCreateCustomerAnswer: answer({ id: whole, name: text, address: text, contact: text }),
   apiCreateWorkOrderAnswer: answer({ id: whole, number: text, stage: text }),
   apiShowWorkOrderAnswer: answer({ id: whole, number: text, stage: text }),

@@ -27,6 +27,7 @@ import { list, num, object, oneOf, text, whole } from './json-schema.ts'
 import { markedRequestSchemas } from './marked-schemas.ts'
 import { photoRequestSchemas } from './photo-schemas.ts'
 import { runOutRequestSchemas } from './run-out-schemas.ts'
+import { stripRequestSchemas } from './strip-schemas.ts'
 import { surveyRequestSchemas } from './survey-schemas.ts'
 import { wholeFaceRequestSchemas } from './whole-face-schemas.ts'
 
@@ -150,6 +151,7 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
   ...photoRequestSchemas,
   ...markedRequestSchemas,
   ...wholeFaceRequestSchemas,
+  ...stripRequestSchemas,
   apiCreateCustomerRequest: object({ name: text, address: text, contact: text }, ['name']),
   apiCreateWorkOrderRequest: object(
     {

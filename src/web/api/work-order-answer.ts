@@ -28,6 +28,9 @@ export function workOrderAnswer(evidence: Evidence, viewer: Pick<User, 'role'>) 
       : {
           stageChanges: evidence.stageChanges,
           lapCycles,
+          wearTracks: evidence.wearTracks,
+          springChecks: evidence.springChecks,
+          assemblies: evidence.assemblies,
           dialSurveys,
           findings,
           partLines,

@@ -1,5 +1,6 @@
 import { type OrderDone, type OrderTyped, WorkOrderPage } from '../../../views/work-order-page.tsx'
 import { certifiedLappings } from '../../domain/certified-lapping.ts'
+import { certifiedStrip } from '../../domain/certified-strip-records.ts'
 import type { Evidence } from '../../domain/evidence.ts'
 import { judgedReadings, judgedTests, judgedValues } from '../../domain/judged-evidence.ts'
 import { lapRows } from '../../domain/lap-rows.ts'
@@ -43,6 +44,7 @@ export function sendOrder(
       values={judgedValues(evidence)}
       laps={lapRows(evidence)}
       lapping={certifiedLappings(evidence)}
+      stripRecords={certifiedStrip(evidence)}
       exceptions={listUseExceptions(store, workOrder.id)}
       photos={listFacePhotos(store, workOrder.id)}
       missing={missingForHandOver(evidence)}

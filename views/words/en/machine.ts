@@ -44,6 +44,12 @@ export const machineWords = {
       'Records a survey with an indicator: readings of a full turn, once or several times over, of a shaft, sleeve, register or face. It becomes a measured value, its total indicator reading, with everything else that the readings say.',
     apiCreateLapCycle:
       'Records a lap cycle of a face: plate, abrasive, load, time, stock and heights; face and plate alone are asked for',
+    apiCreateWearTrack:
+      'Records the worn track of a face as found: widths of track and nose, and the movement that they tell',
+    apiCreateSpringCheck:
+      'Records springs of the bench: lengths, and loads at lengths of one spring or its stated rate; answers what all of them press with at the working length',
+    apiCreateAssembly:
+      'Records how a seal was put together: working length, set screws and torques, clips, and the load of the springs against the design values given with it',
     apiHandOver: 'Hands the order over to the inspector; refused with what is missing',
     apiShowCertificate: 'The record that a certificate certifies',
     apiDownloadCertificate: 'The certificate as issued, byte for byte (PDF)',

@@ -1,0 +1,57 @@
+import type { Assembly } from './assembly.ts'
+import { certifiedHand } from './certified-hand.ts'
+import { lineOf } from './certified-springs.ts'
+import type { CertifiedAssembly } from './certified-strip.ts'
+import { currentOnly } from './current-only.ts'
+import type { Evidence } from './evidence.ts'
+import { figure, optionalFigure } from './figure.ts'
+import { judgeAssembly } from './judge-assembly.ts'
+
+type Records = Pick<Evidence, 'assemblies' | 'springChecks'>
+
+/** How the seal leaves: its newest standing assembly; null where none was recorded. */
+export function certifiedAssembly(evidence: Records): CertifiedAssembly | null {
+  const newest = currentOnly(evidence.assemblies).at(-1)
+  return newest === undefined ? null : assemblyAsPrinted(newest, evidence)
+}
+
+/** One of them, also while it is being entered. */
+export function assemblyAsPrinted(
+  assembly: Assembly,
+  { assemblies, springChecks }: Records,
+): CertifiedAssembly {
+  const judged = judgeAssembly(assembly)
+  const check = springChecks.find((one) => one.id === assembly.springCheckId)
+  const entered = 'as-entered'
+  const typed = (value: number | null) => optionalFigure(value, entered)
+  return {
+    workingLengthMm: figure(assembly.workingLength.mm, entered),
+    designWorkingLengthMm: typed(assembly.designWorkingLengthMm),
+    workingLengthToleranceMm: typed(assembly.workingLengthToleranceMm),
+    workingLength: judged.workingLength,
+    loadN:
+      assembly.loadFrom === 'measured'
+        ? typed(assembly.loadN)
+        : optionalFigure(assembly.loadN, { decimals: 1 }),
+    loadFrom: assembly.loadFrom,
+    designLoadN: typed(assembly.designLoadN),
+    loadTolerancePercent: typed(assembly.loadTolerancePercent),
+    load: judged.load,
+    line: check === undefined ? null : lineOf(check),
+    designSource: assembly.designSource,
+    setScrews: assembly.setScrews.map((one, index) => ({
+      name: one.name,
+      quantityCount: one.quantityCount,
+      torqueNm: typed(one.torqueNm),
+      designTorqueNm: typed(one.designTorqueNm),
+      verdict: judged.torques[index] ?? 'not-stated',
+    })),
+    torqueTolerancePercent: typed(assembly.torqueTolerancePercent),
+    clips: assembly.clips,
+    clipsCount: assembly.clipsCount,
+    lubricant: assembly.lubricant,
+    isTurningFree: assembly.isTurningFree,
+    isAmiss: judged.isAmiss,
+    ...certifiedHand(assembly, assemblies),
+  }
+}

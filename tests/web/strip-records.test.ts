@@ -1,0 +1,264 @@
+import { beforeEach, describe, expect, it } from 'vitest'
+import { readEvidence } from '../../src/store/read-evidence.ts'
+import { buildShop, type Shop } from '../support/build-shop.ts'
+import { addMeasuringInstruments } from '../support/measuring-instruments.ts'
+import { anotherOrder, workAndHandOver, workAndRelease } from '../support/shop-steps.ts'
+import { stripAndAssemble } from '../support/strip-steps.ts'
+import { type TestApp, testApp } from '../support/test-app.ts'
+
+let shop: Shop
+let app: TestApp
+let order: string
+let face: string
+beforeEach(() => {
+  shop = buildShop()
+  app = testApp(shop.store)
+  order = `/work-orders/${shop.workOrder.number}`
+  face = String(shop.seal.components.find((one) => one.kind === 'stationary-seat')!.id)
+})
+
+/** As the forms send them: every field, empty ones too. */
+const track = (changes: Record<string, string> = {}): Record<string, string> => ({
+  formKey: 'a-key',
+  componentId: face,
+  noseWidthMm: '3.95',
+  'trackWidths[0].widthMm': '4,20',
+  'trackWidths[1].widthMm': '',
+  'trackWidths[2].widthMm': '4.10',
+  offsetMm: '',
+  offsetHour: '',
+  instrumentId: '',
+  note: '',
+  ...changes,
+})
+const spring = (changes: Record<string, string> = {}): Record<string, string> => ({
+  formKey: 'a-key',
+  condition: 'as-left',
+  springsCount: '6',
+  freeLengthMm: '20',
+  newLengthMm: '',
+  'loads[0].lengthMm': '',
+  'loads[0].loadN': '',
+  'loads[1].lengthMm': '15',
+  'loads[1].loadN': '15',
+  rateNPerMm: '',
+  workingLengthMm: '14',
+  solidLengthMm: '9',
+  instrumentId: '',
+  note: '',
+  ...changes,
+})
+const assembly = (changes: Record<string, string> = {}): Record<string, string> => ({
+  formKey: 'a-key',
+  workingLengthMm: '14',
+  designWorkingLengthMm: '14',
+  workingLengthToleranceMm: '0.5',
+  measuredLoadN: '',
+  designLoadN: '110',
+  loadTolerancePercent: '10',
+  designSource: 'drawing 12 B',
+  'setScrews[0].name': 'M6, drive collar',
+  'setScrews[0].quantityCount': '4',
+  'setScrews[0].torqueNm': '8',
+  'setScrews[0].designTorqueNm': '10',
+  'setScrews[1].name': '',
+  'setScrews[1].quantityCount': '',
+  torqueTolerancePercent: '10',
+  clips: 'fitted',
+  clipsCount: '4',
+  lubricant: 'silicone grease',
+  isTurningFree: 'yes',
+  note: '',
+  ...changes,
+})
+
+const forms = { 'wear-tracks': track, 'spring-checks': spring, assembly } as const
+type Place = keyof typeof forms
+const places = Object.keys(forms) as Place[]
+const send = (place: Place, changes: Record<string, string> = {}, as = 'tess', at = order) =>
+  app.post(`${at}/${place}`, forms[place](changes), as)
+const preview = async (place: Place, changes: Record<string, string> = {}) =>
+  (await app.post(`${order}/${place}/preview`, forms[place](changes), 'tess')).text()
+const open = async (place: Place, query = '', at = order) =>
+  (await app.get(`${at}/${place}/new${query}`, 'tess')).text()
+const traveller = async (as = 'tess') => (await app.get(order, as)).text()
+const evidence = () => readEvidence(shop.store, shop.workOrder.id)
+
+describe('the forms of the strip bench and of assembly', () => {
+  it.each(places)(
+    '%s: warns before it asks a number, and leaves site rules first',
+    async (place) => {
+      const page = await open(place)
+      const warned = page.indexOf('class="caution"')
+      expect(warned).toBeGreaterThan(0)
+      expect(warned).toBeLessThan(page.indexOf('inputmode="decimal"'))
+      expect(page).toMatch(/[Ss]ite rules/)
+    },
+  )
+
+  it.each(places)('%s: is the technician’s, and unknown for no order', async (place) => {
+    for (const as of ['ian', 'mo', 'cora', 'olga']) {
+      expect((await send(place, {}, as)).status, as).toBe(403)
+    }
+    const nowhere = '/work-orders/W-2026-9999'
+    expect((await app.get(`${nowhere}/${place}/new`, 'tess')).status).toBe(404)
+    expect((await send(place, {}, 'tess', nowhere)).status).toBe(404)
+  })
+
+  it.each(places)('%s: gives way to a caution while the seal is in quarantine', async (place) => {
+    const { number } = anotherOrder(shop, { decontamination: 'not-stated' })
+    const answer = await app.get(`/work-orders/${number}/${place}/new`, 'tess')
+    expect(answer.status).toBe(409)
+    const page = await answer.text()
+    expect(page).toContain('this seal is in quarantine')
+    expect(page).toContain(`href="/work-orders/${number}"`)
+    expect(page).not.toContain('inputmode="decimal"')
+    expect((await send(place, {}, 'tess', `/work-orders/${number}`)).status).toBe(409)
+  })
+
+  it.each(places)('%s: is refused once the order is handed over', async (place) => {
+    workAndHandOver(shop)
+    expect((await app.get(`${order}/${place}/new`, 'tess')).status).toBe(409)
+    expect((await send(place)).status).toBe(409)
+  })
+
+  it.each(places)('%s: is recorded once, however often it is sent', async (place) => {
+    const first = await send(place)
+    expect(first.status).toBe(303)
+    expect((await send(place)).headers.get('location')).toBe(first.headers.get('location'))
+    const { wearTracks, springChecks, assemblies } = evidence()
+    expect([...wearTracks, ...springChecks, ...assemblies]).toHaveLength(1)
+  })
+
+  it.each(places)('%s: asks while it is empty, and records nothing by asking', async (place) => {
+    const empty = Object.fromEntries(Object.keys(forms[place]()).map((name) => [name, '']))
+    const asked = await preview(place, empty)
+    expect(asked).toContain('class="lead"')
+    expect(asked).not.toContain('field-error')
+    await preview(place)
+    const { wearTracks, springChecks, assemblies } = evidence()
+    expect([...wearTracks, ...springChecks, ...assemblies]).toEqual([])
+  })
+})
+
+describe('a worn track', () => {
+  it('tells its movement while it is entered, and stands on the order', async () => {
+    expect(await preview('wear-tracks')).toContain('>250<')
+    await send('wear-tracks', { note: 'seen dry' })
+    expect(evidence().wearTracks[0]?.trackWidths.map((one) => one.typed)).toEqual(['4,20', '4.10'])
+    const page = await traveller()
+    expect(page).toContain('track 4.2 mm, nose 3.95 mm')
+    expect(page).toContain('movement 250 µm')
+    expect(page).toContain('seen dry')
+  })
+
+  it('comes back with what was typed, a sentence beside its field', async () => {
+    const answer = await send('wear-tracks', { noseWidthMm: 'three', note: 'seen dry' })
+    expect(answer.status).toBe(422)
+    const page = await answer.text()
+    expect(page).toContain('href="#noseWidthMm"')
+    expect(page).toMatch(/name="noseWidthMm"[^>]*value="three"/)
+    expect(page).toMatch(/name="trackWidths\[0\]\.widthMm"[^>]*value="4,20"/)
+    expect(page).toMatch(/name="trackWidths\[1\]\.widthMm"[^>]*value="4\.10"/)
+    expect(page).toContain('seen dry')
+  })
+
+  it('is corrected with a reason, and both stay', async () => {
+    await send('wear-tracks')
+    const { id } = evidence().wearTracks[0]!
+    const page = await open('wear-tracks', `?replaces=${id}`)
+    expect(page).toMatch(/name="noseWidthMm"[^>]*value="3\.95"/)
+    const correction = { formKey: 'b', replacesId: String(id), noseWidthMm: '4.00' }
+    expect((await send('wear-tracks', correction)).status).toBe(422)
+    await send('wear-tracks', { ...correction, reason: 'nose worn round' })
+    expect(evidence().wearTracks).toHaveLength(2)
+    const shown = await traveller()
+    expect(shown).toContain('movement 200 µm')
+    expect(shown).not.toContain('movement 250 µm')
+    expect(shown).toContain('nose worn round')
+  })
+
+  it('says what it was read with, with its uncertainty', async () => {
+    const { micrometer } = addMeasuringInstruments(shop)
+    await send('wear-tracks', { instrumentId: String(micrometer.id) })
+    const page = await traveller()
+    expect(page).toContain('read with M-01')
+    expect(page).toContain('movement 250 µm ± 7 µm (k = 2)')
+  })
+})
+
+describe('springs', () => {
+  it('tell their load while they are entered, drawn, and stand on the order', async () => {
+    const told = await preview('spring-checks')
+    expect(told).toContain('>108.0<')
+    expect(told).toContain('<svg role="img"')
+    await send('spring-checks')
+    const page = await traveller()
+    expect(page).toContain('presses with 108.0 N')
+    expect(page).toContain('5.00 mm of travel left to solid')
+    expect(page).toContain('Load of the springs against their length')
+  })
+
+  it('say while they are entered what can not be', async () => {
+    expect(await preview('spring-checks', { workingLengthMm: '21' })).toContain(
+      'At its working length a spring is no longer than free.',
+    )
+    expect(await preview('spring-checks', { rateNPerMm: '3' })).toContain('not both')
+  })
+})
+
+describe('an assembly', () => {
+  it('takes its load from the springs, and is held against its design', async () => {
+    await send('spring-checks')
+    const told = await preview('assembly')
+    expect(told).toContain('Not as asked for')
+    expect(told).toContain('asked for 110 N ± 10 %: within')
+    await send('assembly', { formKey: 'b' })
+    const page = await traveller()
+    expect(page).toContain('Working length 14 mm, asked for 14 ± 0.5 mm: within')
+    expect(page).toContain('4 × M6, drive collar: 8 N·m, asked for 10 N·m ± 10 %: beyond')
+    expect(page).toContain('Not as asked for')
+  })
+
+  it('offers what was asked for at the last assembly of the seal, and nothing that was set', async () => {
+    await send('assembly')
+    workAndRelease(shop)
+    const next = anotherOrder(shop)
+    const page = await open('assembly', '', `/work-orders/${next.number}`)
+    expect(page).toMatch(/name="designLoadN"[^>]*value="110"/)
+    expect(page).toMatch(/name="designSource"[^>]*value="drawing 12 B"/)
+    expect(page).toMatch(/name="setScrews\[0\]\.designTorqueNm"[^>]*value="10"/)
+    expect(page).toMatch(/name="setScrews\[0\]\.torqueNm"[^>]*value=""/)
+    expect(page).toMatch(/name="workingLengthMm"[^>]*value=""/)
+    expect(page).not.toMatch(/name="isTurningFree"[^>]*checked/)
+    expect(page).toContain('Compare them with the drawing.')
+  })
+
+  it('is filled in whole where it is corrected', async () => {
+    await send('assembly')
+    const page = await open('assembly', '?replaces=1')
+    expect(page).toMatch(/name="setScrews\[0\]\.torqueNm"[^>]*value="8"/)
+    expect(page).toMatch(/value="fitted"[^>]*checked/)
+    expect(page).toMatch(/value="yes"[^>]*checked/)
+  })
+})
+
+describe('who looks at the order', () => {
+  it('finds them as inspector before the release, and as customer on the certificate', async () => {
+    stripAndAssemble(shop, { workOrderId: shop.workOrder.id })
+    const handedOver = await app.get(`${order}/inspection`, 'ian')
+    expect(await handedOver.text()).toContain('movement 150 µm')
+    const { certificate } = workAndRelease(shop)
+    const page = await (await app.get(`/certificates/${certificate.number}`, 'cora')).text()
+    expect(page).toContain('Worn tracks, springs and assembly')
+    expect(page).toContain('off the middle by 0.3 mm towards 4 o’clock')
+    expect(page).toContain('presses with 90.0 N')
+    expect(page).toContain('five springs, not six')
+  })
+
+  it('finds no act of recording where it is not theirs', async () => {
+    stripAndAssemble(shop, { workOrderId: shop.workOrder.id })
+    expect(await traveller()).toContain('/wear-tracks/new?replaces=2')
+    expect(await traveller('mo')).not.toContain('?replaces=2')
+  })
+})
