@@ -14,6 +14,7 @@ import { VerdictMark } from './components/verdict-mark.tsx'
 import { errorOf } from './error-of.ts'
 import { minuteText } from './figures/time-text.ts'
 import { missingText } from './missing-text.ts'
+import { stripActs } from './strip/strip-acts.ts'
 import { words } from './words/en.ts'
 
 export type OrderNextProps = {
@@ -100,12 +101,6 @@ const Refusal: FC<{ evidence: Evidence }> = ({ evidence }) => {
     </div>
   )
 }
-
-const stripActs = [
-  ['wear-tracks', words.wearTrack.act],
-  ['spring-checks', words.springCheck.act],
-  ['assembly', words.assembly.act],
-] as const
 
 /** The form of run-outs and fits asks which of them it is. */
 const measuredActs = [

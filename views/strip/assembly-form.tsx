@@ -1,9 +1,11 @@
 import type { FC } from 'hono/jsx'
 import { type Assembly, clipStates } from '../../src/domain/assembly.ts'
+import type { PartLine } from '../../src/domain/part-line.ts'
 import { ChoiceCards } from '../components/choice-cards.tsx'
 import { Field } from '../components/field.tsx'
 import { Notice } from '../components/notice.tsx'
 import { minuteText } from '../figures/time-text.ts'
+import { PartsTable } from '../findings/parts-table.tsx'
 import type { Frame } from '../page.tsx'
 import { Question } from '../recording/question.tsx'
 import { words } from '../words/en.ts'
@@ -22,8 +24,10 @@ export const AssemblyFormPage: FC<{
   form: BenchForm
   /** Whose design values were filled in; null: none. */
   taken: Pick<Assembly, 'recordedByName' | 'recordedAt'> | null
+  /** What becomes of the parts, with their batches. */
+  parts: readonly PartLine[]
   answer: StripAnswerProps
-}> = ({ frame, form, taken, answer }) => {
+}> = ({ frame, form, taken, parts, answer }) => {
   const { typed } = form
   return (
     <BenchFormPage
@@ -52,6 +56,12 @@ export const AssemblyFormPage: FC<{
         <Field {...benchProps(typed, 'designSource')} label={w.source} hint={w.sourceHint} />
       </Question>
       <Fit typed={typed} />
+      {parts.length === 0 ? null : (
+        <section class="question">
+          <h2>{w.partsTitle}</h2>
+          <PartsTable lines={parts} orderNumber={form.orderNumber} canCorrect={false} />
+        </section>
+      )}
       <BenchMore typed={typed} choice={null} />
     </BenchFormPage>
   )

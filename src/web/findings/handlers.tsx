@@ -1,8 +1,11 @@
 import { FindingFormPage } from '../../../views/finding-form-page.tsx'
 import type { FindingValues } from '../../../views/findings/form-values.ts'
+import { StripMore } from '../../../views/strip/strip-more.tsx'
 import { StripPage } from '../../../views/strip-page.tsx'
 import { AppError } from '../../domain/app-error.ts'
+import { certifiedStrip } from '../../domain/certified-strip-records.ts'
 import type { Evidence } from '../../domain/evidence.ts'
+import { faceHeights } from '../../domain/face-heights.ts'
 import type { Fault } from '../../domain/fault.ts'
 import type { Finding } from '../../domain/finding.ts'
 import { orderActs } from '../../domain/order-acts.ts'
@@ -28,7 +31,18 @@ import { findingValuesOf, findingValuesOfInput, freshFindingValues } from './for
 export function showStrip(c: AppContext): Promise<Response> {
   const evidence = openStripDesk(c)
   const { canRecord } = orderActs(evidence.workOrder, viewer(c).role)
-  return sendPage(c, <StripPage frame={frameOf(c)} evidence={evidence} canRecord={canRecord} />)
+  const more = (
+    <StripMore
+      evidence={evidence}
+      records={certifiedStrip(evidence)}
+      heights={faceHeights(evidence)}
+      mayRecord={canRecord && evidence.workOrder.decontamination !== 'not-stated'}
+    />
+  )
+  const page = (
+    <StripPage frame={frameOf(c)} evidence={evidence} canRecord={canRecord} more={more} />
+  )
+  return sendPage(c, page)
 }
 
 export function newFinding(c: AppContext): Promise<Response> {

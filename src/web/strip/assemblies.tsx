@@ -4,6 +4,7 @@ import { assemblyWords } from '../../../views/words/en/strip-records.ts'
 import type { Assembly } from '../../domain/assembly.ts'
 import { assemblyAsPrinted } from '../../domain/certified-assembly.ts'
 import { completeAssembly } from '../../domain/complete-assembly.ts'
+import { currentOnly } from '../../domain/current-only.ts'
 import type { Input } from '../../domain/fields.ts'
 import { parseAssembly } from '../../domain/parse-assembly.ts'
 import { addAssembly } from '../../store/add-assembly.ts'
@@ -102,6 +103,7 @@ function sendForm(
       frame={frameOf(c)}
       form={form}
       taken={taken ?? null}
+      parts={currentOnly(desk.evidence.partLines)}
       answer={
         replaced === undefined
           ? { kind: 'ask', text: assemblyWords.ask }

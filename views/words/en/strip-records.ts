@@ -233,11 +233,12 @@ export const stripRecordsWords = {
   springs: 'Springs',
   assembly: 'Assembly',
   conditions: { 'as-found': 'as found', 'as-left': 'as left' },
-  quarantineTitle: 'this seal is in quarantine',
-  quarantine:
-    'Nobody has stated yet that it is free of what it sealed. Nothing is opened, read or put together before.',
-  state: 'State it on the page of the order',
   correct: (what: string, at: string) => `Correct: ${what}, recorded ${at}`,
+  heights: {
+    title: 'Face heights',
+    none: 'No face height read yet',
+    text: (face: string, mm: string, condition: string) => `${face}: ${mm} mm, ${condition}`,
+  },
   certificate: {
     heading: 'Worn tracks, springs and assembly',
     columns: ['What', 'Read or set', 'What follows'],
