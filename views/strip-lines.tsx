@@ -37,7 +37,9 @@ export const StripLines: FC<Records> = ({ wearTracks = [], springs = [], assembl
           <li class="result-line">
             <span class="strong">{`${springCheck.act} ${w.conditions[one.condition]}`}</span>
             <Details texts={springTexts(one)} hand={one} />
-            <SpringPicture spring={one} id={`spring-${index + 1}`} />
+            <div class="result-line-told">
+              <SpringPicture spring={one} id={`spring-${index + 1}`} />
+            </div>
           </li>
         ))}
         {assembly === undefined ? null : (
@@ -45,7 +47,9 @@ export const StripLines: FC<Records> = ({ wearTracks = [], springs = [], assembl
             <span class="strong">{w.assembly}</span>
             <VerdictMark {...assemblySign(assembly)} />
             <Details texts={assemblyTexts(assembly)} hand={assembly} />
-            <AssemblyPicture assembly={assembly} id="assembly-line" />
+            <div class="result-line-told">
+              <AssemblyPicture assembly={assembly} id="assembly-line" />
+            </div>
           </li>
         )}
       </ul>

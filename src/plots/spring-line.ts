@@ -46,7 +46,7 @@ const textPx = 12
  * @example springLine(options).widthPx // 320
  */
 export function springLine(options: SpringLineOptions): Drawing {
-  const { widthPx, texts, workingLengthMm, freeLengthMm, solidLengthMm } = options
+  const { widthPx, texts, workingLengthMm, freeLengthMm, solidLengthMm, design } = options
   const { x, y, baseY, leftMm, atWork, largest } = scalesOf(options)
   const at = { x: x(workingLengthMm), y: y(atWork) }
   const axis = axisTexts(
@@ -68,7 +68,7 @@ export function springLine(options: SpringLineOptions): Drawing {
     line(at.x, baseY, at.x, at.y, { dash: 'dotted', strokePx: 1.5 }),
     ...options.points.map((one) => dot(x(one.lengthMm), y(one.loadN), 4, 'paper')),
     dot(at.x, at.y, 6, 'accent'),
-    word(texts.load, at.x, at.y - 10, widthPx, true),
+    loadLabel(options, at, design === null ? null : y(design.loadN)),
     word(texts.loadAxis, sidePx, 13, widthPx, false),
     ...axis.shapes,
     word(texts.lengthAxis, widthPx, baseY + axis.heightPx + axisTitlePx, widthPx, false),
@@ -176,6 +176,17 @@ function line(
 function dot(x: number, y: number, radius: number, fill: 'paper' | 'accent'): Shape {
   const d = circlePath({ x, y }, radius)
   return { kind: 'path', d, fill, stroke: 'ink', strokePx: 1.5, part: 'dot' }
+}
+
+/** Right above the point, where the line has gone down; clear of the dashed line of the design. */
+function loadLabel(
+  { widthPx, texts }: SpringLineOptions,
+  at: { readonly x: number; readonly y: number },
+  designY: number | null,
+): Shape {
+  const isCrossed = designY !== null && designY < at.y + 4 && designY > at.y - 20
+  const y = roundPx(isCrossed ? designY - 5 : at.y - 6)
+  return word(texts.load, at.x + 10 + texts.load.length * 3.3, y, widthPx, true)
 }
 
 /** Kept inside the drawing, whatever it says. */

@@ -13,7 +13,7 @@ import { BenchNumber, type BenchTyped, benchProps } from './bench-fields.tsx'
 import { type BenchForm, BenchFormPage } from './bench-form-page.tsx'
 import { BenchMore } from './bench-more.tsx'
 import { ScrewRows } from './screw-rows.tsx'
-import { StripAnswer, type StripAnswerProps } from './strip-answer.tsx'
+import type { StripAnswerProps } from './strip-answer.tsx'
 
 const w = words.assembly
 const mm = words.trade.unit.mm
@@ -30,13 +30,7 @@ export const AssemblyFormPage: FC<{
 }> = ({ frame, form, taken, parts, answer }) => {
   const { typed } = form
   return (
-    <BenchFormPage
-      frame={frame}
-      form={form}
-      own={w}
-      labels={labels}
-      answer={<StripAnswer {...answer} />}
-    >
+    <BenchFormPage frame={frame} form={form} own={w} labels={labels} answer={answer}>
       {taken === null ? null : (
         <div class="question">
           <Notice kind="note" text={w.taken(minuteText(taken.recordedAt), taken.recordedByName)} />
@@ -120,16 +114,16 @@ const Fit: FC<{ typed: BenchTyped }> = ({ typed }) => (
 
 const labels: Readonly<Record<string, string>> = {
   workingLengthMm: w.workingLength,
-  designWorkingLengthMm: `${w.workingLength}, ${w.designLength}`,
+  designWorkingLengthMm: w.designLength,
   workingLengthToleranceMm: `${w.workingLength}, ${w.tolerance}`,
   measuredLoadN: w.measuredLoad,
-  designLoadN: `${w.measuredLoad}, ${w.designLoad}`,
+  designLoadN: w.designLoad,
   loadTolerancePercent: `${w.measuredLoad}, ${w.tolerance}`,
   designSource: w.source,
   name: w.screws.name,
   quantityCount: w.screws.quantityCount,
   torqueNm: w.screws.torqueNm,
-  designTorqueNm: `${w.screws.torqueNm}, ${w.screws.designTorqueNm}`,
+  designTorqueNm: w.screws.designTorqueNm,
   torqueTolerancePercent: w.torqueTolerance,
   clipsCount: w.clipsCount,
   lubricant: w.lubricant,

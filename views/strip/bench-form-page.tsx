@@ -10,6 +10,7 @@ import { CorrectionFields, type Replaced } from '../recording/correction-fields.
 import { liveAnswer } from '../recording/live-answer.ts'
 import { words } from '../words/en.ts'
 import { type BenchTyped, benchId, benchProps } from './bench-fields.tsx'
+import { StripAnswer, StripAnswerMore, type StripAnswerProps } from './strip-answer.tsx'
 
 export type BenchForm = {
   readonly orderNumber: string
@@ -36,7 +37,7 @@ export const BenchFormPage: FC<{
   own: BenchWords
   /** Of fields whose general sentences don't name them. */
   labels: Readonly<Record<string, string>>
-  answer: Child
+  answer: StripAnswerProps
   children: Child
 }> = ({ frame, form, own, labels, answer, children }) => {
   const { typed, replaced } = form
@@ -73,11 +74,12 @@ export const BenchFormPage: FC<{
         </div>
         <aside class="reading-answer" aria-label={own.answer}>
           <div id="answer" class="stack" aria-live="polite" {...liveAnswer(`${action}/preview`)}>
-            {answer}
+            <StripAnswer {...answer} />
           </div>
           <ButtonRow>
             <Button label={words.recording.submit} kind="main" size="large" />
           </ButtonRow>
+          <StripAnswerMore answer={answer} />
         </aside>
       </form>
     </Page>

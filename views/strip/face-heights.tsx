@@ -13,12 +13,15 @@ export const FaceHeights: FC<{ heights: readonly ReadFaceHeight[] }> = ({ height
       <div class="section-head">
         <h2 id="face-heights">{w.title}</h2>
       </div>
-      {heights.length === 0 ? <p class="soft">{w.none}</p> : null}
-      <ul class="result-lines">
-        {heights.map((one) => (
-          <Height one={one} />
-        ))}
-      </ul>
+      {heights.length === 0 ? (
+        <p class="soft">{w.none}</p>
+      ) : (
+        <ul class="result-lines">
+          {heights.map((one) => (
+            <Height one={one} />
+          ))}
+        </ul>
+      )}
     </section>
   )
 }

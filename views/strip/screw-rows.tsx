@@ -11,14 +11,13 @@ const w = words.assembly.screws
 export const ScrewRows: FC<{ typed: BenchTyped }> = ({ typed }) => (
   <>
     {Array.from({ length: screwRowCount }, (_, index) => {
-      const title = `${words.assembly.screwsTitle}, ${words.assembly.line(index + 1)}`
       if (index === 0) return <ScrewRow typed={typed} index={index} />
       const isUsed = Object.entries(typed.values).some(
         ([name, value]) => name.startsWith(`setScrews[${index}]`) && value !== '',
       )
       return (
         <details class="fold" open={isUsed}>
-          <summary>{title}</summary>
+          <summary>{words.assembly.moreScrews(index + 1)}</summary>
           <div class="fold-body">
             <ScrewRow typed={typed} index={index} />
           </div>

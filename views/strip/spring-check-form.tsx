@@ -8,7 +8,7 @@ import { words } from '../words/en.ts'
 import { BenchNumber, type BenchTyped, benchProps } from './bench-fields.tsx'
 import { type BenchForm, BenchFormPage } from './bench-form-page.tsx'
 import { BenchMore } from './bench-more.tsx'
-import { StripAnswer, type StripAnswerProps } from './strip-answer.tsx'
+import type { StripAnswerProps } from './strip-answer.tsx'
 
 export const loadRowCount = 4
 
@@ -24,13 +24,7 @@ export const SpringCheckFormPage: FC<{
 }> = ({ frame, form, choice, answer }) => {
   const { typed } = form
   return (
-    <BenchFormPage
-      frame={frame}
-      form={form}
-      own={w}
-      labels={labels}
-      answer={<StripAnswer {...answer} />}
-    >
+    <BenchFormPage frame={frame} form={form} own={w} labels={labels} answer={answer}>
       <Question number={1} title={w.whichTitle}>
         <ChoiceCards
           {...benchProps(typed, 'condition')}

@@ -8,6 +8,7 @@ import type { Fault } from '../../src/domain/fault.ts'
 import { ResultFigure } from '../components/result-figure.tsx'
 import { VerdictMark } from '../components/verdict-mark.tsx'
 import { type OwnSentences, ownSentence } from '../own-error-of.ts'
+import { AnswerMoreFrame } from '../recording/answer-more-frame.tsx'
 import { assemblySign } from '../words/en/assembly-sign.ts'
 import { assemblyTexts, springTexts, trackTexts } from '../words/en/strip-texts.ts'
 import { words } from '../words/en.ts'
@@ -21,7 +22,7 @@ export type StripAnswerProps =
   | { readonly kind: 'spring'; readonly spring: CertifiedSpring }
   | { readonly kind: 'assembly'; readonly assembly: CertifiedAssembly }
 
-/** Drawn anew whenever something changes. */
+/** The figure or the verdict alone, drawn anew whenever something changes. */
 export const StripAnswer: FC<StripAnswerProps> = (props) => {
   if (props.kind === 'ask') return <p class="lead">{props.text}</p>
   if (props.kind === 'faulty') {
@@ -35,63 +36,79 @@ export const StripAnswer: FC<StripAnswerProps> = (props) => {
   }
   if (props.kind === 'track') return <TrackAnswer track={props.track} />
   if (props.kind === 'spring') return <SpringAnswer spring={props.spring} />
-  return <AssemblyAnswer assembly={props.assembly} />
+  return <VerdictMark {...assemblySign(props.assembly)} size="large" />
 }
 
-const TrackAnswer: FC<{ track: CertifiedTrack }> = ({ track }) => {
-  const w = words.wearTrack
-  const { movementUm, expandedUncertaintyUm: doubt } = track
-  const [, ...more] = trackTexts(track).follows
-  return (
-    <>
-      <ResultFigure
-        label={movementUm.value < 0 ? w.narrowerBy : w.movement}
-        value={movementUm.text.replace('−', '')}
-        doubt={doubt === null ? undefined : w.doubtSign(doubt.text)}
-        unit={words.trade.unit.um}
-      />
-      <Lines texts={more} />
-    </>
-  )
-}
+/** What stands behind it, with its drawing, below the button. */
+export const StripAnswerMore: FC<{ answer: StripAnswerProps; isSwap?: boolean }> = (props) => (
+  <AnswerMoreFrame isSwap={props.isSwap}>
+    <More answer={props.answer} />
+  </AnswerMoreFrame>
+)
 
-const SpringAnswer: FC<{ spring: CertifiedSpring }> = ({ spring }) => {
-  const w = words.springCheck
-  const { loadN, expandedUncertaintyN: doubt } = spring
-  const texts = springTexts(spring).follows
-  return (
-    <>
-      {loadN === null ? null : (
-        <ResultFigure
-          label={w.loadTitle}
-          value={loadN.text}
-          doubt={doubt === null ? undefined : w.doubtSign(doubt.text)}
-          unit="N"
-        />
-      )}
-      <SpringPicture spring={spring} id="answer-line" />
-      <Lines texts={texts} />
-    </>
-  )
-}
+/** What the server sends while the form is filled in. */
+export const StripPreview: FC<{ answer: StripAnswerProps }> = ({ answer }) => (
+  <>
+    <StripAnswer {...answer} />
+    <StripAnswerMore answer={answer} isSwap />
+  </>
+)
 
-const AssemblyAnswer: FC<{ assembly: CertifiedAssembly }> = ({ assembly }) => {
-  const { verdict, word } = assemblySign(assembly)
-  const { read, follows } = assemblyTexts(assembly)
+const More: FC<{ answer: StripAnswerProps }> = ({ answer }) => {
+  if (answer.kind === 'track') {
+    const [, ...more] = trackTexts(answer.track).follows
+    return <Lines texts={more} />
+  }
+  if (answer.kind === 'spring') {
+    return (
+      <>
+        <SpringPicture spring={answer.spring} id="answer-line" />
+        <Lines texts={springTexts(answer.spring).follows} />
+      </>
+    )
+  }
+  if (answer.kind !== 'assembly') return null
+  const { read, follows } = assemblyTexts(answer.assembly)
   return (
     <>
-      <VerdictMark verdict={verdict} word={word} size="large" />
-      <AssemblyPicture assembly={assembly} id="answer-line" />
+      <AssemblyPicture assembly={answer.assembly} id="answer-line" />
       <Lines texts={[...read, ...follows]} />
       <p class="small soft">{words.assembly.blocksNothing}</p>
     </>
   )
 }
 
+const TrackAnswer: FC<{ track: CertifiedTrack }> = ({ track }) => {
+  const w = words.wearTrack
+  const { movementUm, expandedUncertaintyUm: doubt } = track
+  return (
+    <ResultFigure
+      label={movementUm.value < 0 ? w.narrowerBy : w.movement}
+      value={movementUm.text.replace('−', '')}
+      doubt={doubt === null ? undefined : w.doubtSign(doubt.text)}
+      unit={words.trade.unit.um}
+    />
+  )
+}
+
+const SpringAnswer: FC<{ spring: CertifiedSpring }> = ({ spring }) => {
+  const w = words.springCheck
+  const { loadN, expandedUncertaintyN: doubt } = spring
+  if (loadN === null) return <p class="lead">{w.noRate}</p>
+  return (
+    <ResultFigure
+      label={w.loadTitle}
+      value={loadN.text}
+      doubt={doubt === null ? undefined : w.doubtSign(doubt.text)}
+      unit="N"
+    />
+  )
+}
+
 const Lines: FC<{ texts: readonly string[] }> = ({ texts }) => (
-  <>
+  <ul class="stack-tight small">
     {texts.map((text) => (
-      <p class="small">{text}</p>
+      <li>{text}</li>
     ))}
-  </>
+  </ul>
 )

@@ -11,7 +11,7 @@ import { words } from '../words/en.ts'
 import { BenchNumber, type BenchTyped, benchProps } from './bench-fields.tsx'
 import { type BenchForm, BenchFormPage } from './bench-form-page.tsx'
 import { BenchMore } from './bench-more.tsx'
-import { StripAnswer, type StripAnswerProps } from './strip-answer.tsx'
+import type { StripAnswerProps } from './strip-answer.tsx'
 
 export const trackRowCount = 3
 
@@ -26,13 +26,7 @@ export const WearTrackFormPage: FC<{
   const w = words.wearTrack
   const { typed } = form
   return (
-    <BenchFormPage
-      frame={frame}
-      form={form}
-      own={w}
-      labels={labels}
-      answer={<StripAnswer {...answer} />}
-    >
+    <BenchFormPage frame={frame} form={form} own={w} labels={labels} answer={answer}>
       <Question number={1} title={w.face}>
         <ChoiceCards
           {...benchProps(typed, 'componentId')}
@@ -77,7 +71,6 @@ const Widths: FC<{ typed: BenchTyped }> = ({ typed }) => {
         unit={mm}
         isRequired
       />
-      <p class="field-hint">{w.widthHint}</p>
       <div class="field-pair">
         {Array.from({ length: trackRowCount }, (_, index) => (
           <BenchNumber
@@ -85,7 +78,7 @@ const Widths: FC<{ typed: BenchTyped }> = ({ typed }) => {
             name={`trackWidths[${index}].widthMm`}
             label={w.width(index + 1)}
             unit={mm}
-            {...(index === 0 ? { also: 'trackWidths', isRequired: true } : {})}
+            {...(index === 0 ? { also: 'trackWidths', isRequired: true, hint: w.widthHint } : {})}
           />
         ))}
       </div>

@@ -1,5 +1,5 @@
 import { AssemblyFormPage } from '../../../views/strip/assembly-form.tsx'
-import { StripAnswer, type StripAnswerProps } from '../../../views/strip/strip-answer.tsx'
+import { type StripAnswerProps, StripPreview } from '../../../views/strip/strip-answer.tsx'
 import { assemblyWords } from '../../../views/words/en/strip-records.ts'
 import type { Assembly } from '../../domain/assembly.ts'
 import { assemblyAsPrinted } from '../../domain/certified-assembly.ts'
@@ -47,7 +47,7 @@ export async function newAssembly(c: AppContext): Promise<Response> {
 export async function previewAssembly(c: AppContext): Promise<Response> {
   const desk = openStripDesk(c)
   const own = withoutEmpty(ownFields(await readForm(c)))
-  return sendFragment(c, <StripAnswer {...answerOf(own, desk)} />)
+  return sendFragment(c, <StripPreview answer={answerOf(own, desk)} />)
 }
 
 export async function createAssembly(c: AppContext): Promise<Response> {

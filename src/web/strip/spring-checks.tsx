@@ -1,5 +1,5 @@
 import { SpringCheckFormPage } from '../../../views/strip/spring-check-form.tsx'
-import { StripAnswer, type StripAnswerProps } from '../../../views/strip/strip-answer.tsx'
+import { type StripAnswerProps, StripPreview } from '../../../views/strip/strip-answer.tsx'
 import { springCheckWords } from '../../../views/words/en/strip-records.ts'
 import { certifiedSpring } from '../../domain/certified-springs.ts'
 import { completeSpringCheck } from '../../domain/complete-spring-check.ts'
@@ -41,7 +41,7 @@ export async function newSpringCheck(c: AppContext): Promise<Response> {
 export async function previewSpringCheck(c: AppContext): Promise<Response> {
   const desk = openStripDesk(c)
   const own = withoutEmpty(ownFields(await readForm(c)))
-  return sendFragment(c, <StripAnswer {...answerOf(own, desk)} />)
+  return sendFragment(c, <StripPreview answer={answerOf(own, desk)} />)
 }
 
 export async function createSpringCheck(c: AppContext): Promise<Response> {

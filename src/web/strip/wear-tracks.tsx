@@ -1,4 +1,4 @@
-import { StripAnswer, type StripAnswerProps } from '../../../views/strip/strip-answer.tsx'
+import { type StripAnswerProps, StripPreview } from '../../../views/strip/strip-answer.tsx'
 import { WearTrackFormPage } from '../../../views/strip/wear-track-form.tsx'
 import { wearTrackWords } from '../../../views/words/en/strip-records.ts'
 import { certifiedTrack } from '../../domain/certified-tracks.ts'
@@ -44,7 +44,7 @@ export async function newWearTrack(c: AppContext): Promise<Response> {
 export async function previewWearTrack(c: AppContext): Promise<Response> {
   const desk = openStripDesk(c)
   const own = withoutEmpty(ownFields(await readForm(c)))
-  return sendFragment(c, <StripAnswer {...answerOf(own, desk)} />)
+  return sendFragment(c, <StripPreview answer={answerOf(own, desk)} />)
 }
 
 export async function createWearTrack(c: AppContext): Promise<Response> {

@@ -13,7 +13,6 @@ const common = {
   corrected: (name: string, at: string, reason: string) =>
     `Corrected by ${name} on ${at}: ${reason}`,
   readWith: (number: string) => `read with ${number}`,
-  line: (index: number) => `No. ${index}`,
 } as const
 
 /** The worn track on a face: its form, its lines, and what it says beside the surveys. */
@@ -37,7 +36,7 @@ export const wearTrackWords = {
   widthHint: 'Where it is widest, and at one or two more places.',
   offsetTitle: 'Does it lie off the middle?',
   offset: 'Middle of the track off by',
-  offsetHour: 'towards',
+  offsetHour: 'Towards',
   offsetHint: 'Seen from the face, the mark or the drive slot at 12 o’clock.',
   noHour: 'Not off the middle',
   hour: (hour: number) => `${hour} o’clock`,
@@ -153,24 +152,25 @@ export const assemblyWords = {
   ],
   lengthTitle: 'Set to which length?',
   workingLength: 'Working length, as set',
-  designLength: 'asked for',
-  tolerance: 'tolerance, ±',
+  designLength: 'Length asked for',
+  tolerance: 'Tolerance, ±',
   loadTitle: 'Which spring load?',
   loadHint: 'Left empty, it follows from the newest check of the springs at this working length.',
   measuredLoad: 'Load, measured',
-  designLoad: 'asked for',
+  designLoad: 'Load asked for',
   sourceTitle: 'Where do these values stand?',
   source: 'Drawing and revision, or fitting instructions',
   sourceHint: 'Needed where a value is asked for.',
   taken: (at: string, name: string) =>
     `Values asked for are those of the last assembly of this seal (${name}, ${at}). Compare them with the drawing.`,
   screwsTitle: 'Set screws and other screws',
+  moreScrews: (index: number) => `More screws, no. ${index}`,
   screws: {
     name: 'Screws',
     nameHint: 'Place and size',
     quantityCount: 'Count',
     torqueNm: 'Torque',
-    designTorqueNm: 'asked for',
+    designTorqueNm: 'Torque asked for',
   },
   torqueTolerance: 'Tolerance of the torques, ±',
   fitTitle: 'Clips, lubricant, free turning',
