@@ -11,6 +11,7 @@ import { words } from './words/en.ts'
 /** What a limit holds for; each of them may be left empty. */
 export const LimitConditionFields: FC<{ at: LimitFieldAt }> = ({ at }) => {
   const { limitForms: w, limitSets, trade } = words
+  const perMin = w.perMin
   const number = { inputMode: 'decimal', width: 'number' } as const
   return (
     <>
@@ -47,6 +48,10 @@ export const LimitConditionFields: FC<{ at: LimitFieldAt }> = ({ at }) => {
           emptyLabel={w.choose}
           options={selectOptions(pressureUnits, limitSets.pressureUnits)}
         />
+      </div>
+      <div class="field-pair">
+        <Field {...at('speedOverPerMin')} label={w.speedOver} unit={perMin} {...number} />
+        <Field {...at('speedUpToPerMin')} label={w.speedUpTo} unit={perMin} {...number} />
       </div>
     </>
   )

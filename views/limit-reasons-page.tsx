@@ -71,7 +71,7 @@ const Part: FC<{ part: ExplainedPart }> = ({ part }) => {
 
 function casePairs({ component, limitCase }: ExplainedPart) {
   const { caseLabel } = w
-  const { faceMaterial, diameterMm, pressureKPa, service } = limitCase
+  const { faceMaterial, diameterMm, pressureKPa, speedPerMin, service } = limitCase
   const { trade } = words
   const diameter = diameterMm === null ? w.notKnown : `${numberText(diameterMm)} ${trade.unit.mm}`
   return [
@@ -90,6 +90,10 @@ function casePairs({ component, limitCase }: ExplainedPart) {
     {
       label: caseLabel.pressure,
       value: pressureKPa === null ? w.notKnown : pressureText(pressureKPa),
+    },
+    {
+      label: caseLabel.speed,
+      value: speedPerMin === null ? w.notKnown : w.perMin(numberText(speedPerMin)),
     },
     { label: caseLabel.service, value: service === null ? w.notKnown : trade.service[service] },
   ]

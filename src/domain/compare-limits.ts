@@ -45,6 +45,8 @@ function keyOf(limit: Limit): string {
     limit.diameterUpToMm,
     limit.pressureOverKPa,
     limit.pressureUpToKPa,
+    limit.speedOverPerMin,
+    limit.speedUpToPerMin,
   ])
 }
 

@@ -18,6 +18,8 @@ export const notAppliedReasons = [
   'diameter-not-known',
   'pressure-outside',
   'pressure-not-known',
+  'speed-outside',
+  'speed-not-known',
   'less-specific',
   'tied',
 ] as const
@@ -61,6 +63,7 @@ const reasonOf = {
   service: { differs: 'service-differs', 'not-known': 'service-not-known' },
   diameter: { differs: 'diameter-outside', 'not-known': 'diameter-not-known' },
   pressure: { differs: 'pressure-outside', 'not-known': 'pressure-not-known' },
+  speed: { differs: 'speed-outside', 'not-known': 'speed-not-known' },
 } as const satisfies Record<ConditionName, Record<'differs' | 'not-known', NotAppliedReason>>
 
 function unmet(limit: Limit, limitCase: LimitCase): readonly NotAppliedReason[] {

@@ -9,7 +9,7 @@ import type { WorkOrder } from './work-order.ts'
  */
 export function limitCaseOf(of: {
   readonly seal: Pick<Seal, 'components' | 'shaftDiameterMm'>
-  readonly workOrder: Pick<WorkOrder, 'sealedPressureKPa' | 'service'>
+  readonly workOrder: Pick<WorkOrder, 'sealedPressureKPa' | 'service' | 'shaftSpeedPerMin'>
   readonly componentId: number | null
   readonly boreMm: number | null
 }): LimitCase {
@@ -22,6 +22,7 @@ export function limitCaseOf(of: {
     service: workOrder.service === 'not-stated' ? null : workOrder.service,
     diameterMm: component === undefined ? seal.shaftDiameterMm : faceMm,
     pressureKPa: workOrder.sealedPressureKPa,
+    speedPerMin: workOrder.shaftSpeedPerMin,
     sizesMm: { bore: boreMm, shaft: seal.shaftDiameterMm, face: faceMm },
   }
 }

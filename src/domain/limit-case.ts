@@ -12,6 +12,8 @@ export type LimitCase = {
   /** Of the face for what belongs to a face, of the shaft for the rest. */
   readonly diameterMm: number | null
   readonly pressureKPa: number | null
+  /** Of the shaft. */
+  readonly speedPerMin: number | null
   /** What limits per millimetre are multiplied by. */
   readonly sizesMm: {
     readonly bore: number | null

@@ -7,23 +7,28 @@ export const conditionNames = [
   'service',
   'diameter',
   'pressure',
+  'speed',
 ] as const
 export type ConditionName = (typeof conditionNames)[number]
 
 /** Outside of `over`, inside of `upTo`; null: no end on that side. */
 export type ConditionRange = { readonly over: number | null; readonly upTo: number | null }
 
-export const rangeNames = ['diameter', 'pressure'] as const satisfies readonly ConditionName[]
+export const rangeNames = [
+  'diameter',
+  'pressure',
+  'speed',
+] as const satisfies readonly ConditionName[]
 export type RangeName = (typeof rangeNames)[number]
 
 export function isRangeName(name: ConditionName): name is RangeName {
-  return name === 'diameter' || name === 'pressure'
+  return rangeNames.some((one) => one === name)
 }
 
 export function rangeOf(limit: LimitConditions, name: RangeName): ConditionRange {
-  return name === 'diameter'
-    ? { over: limit.diameterOverMm, upTo: limit.diameterUpToMm }
-    : { over: limit.pressureOverKPa, upTo: limit.pressureUpToKPa }
+  if (name === 'diameter') return { over: limit.diameterOverMm, upTo: limit.diameterUpToMm }
+  if (name === 'pressure') return { over: limit.pressureOverKPa, upTo: limit.pressureUpToKPa }
+  return { over: limit.speedOverPerMin, upTo: limit.speedUpToPerMin }
 }
 
 /** Does the limit ask for it at all? */

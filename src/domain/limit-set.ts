@@ -28,6 +28,9 @@ export type LimitConditions = {
   readonly diameterUpToMm: number | null
   readonly pressureOverKPa: number | null
   readonly pressureUpToKPa: number | null
+  /** Of the shaft. */
+  readonly speedOverPerMin: number | null
+  readonly speedUpToPerMin: number | null
 }
 
 /**

@@ -6,6 +6,7 @@ import { faceKinds, faceMaterials } from './seal.ts'
 import { services } from './service.ts'
 
 export const conditionDiameterMm: Bounds = { min: 1, max: 5000 }
+export const conditionSpeedPerMin: Bounds = { min: 1, max: 200_000 }
 
 /** Services a limit may be written for: what was not stated can't be one. */
 export const limitServices = services.filter((one) => one !== 'not-stated')
@@ -27,7 +28,16 @@ export function parseLimitConditions(part: Fields, isOfFace: boolean): LimitCond
     diameterOverMm,
     diameterUpToMm,
     ...readPressures(part),
+    ...readSpeeds(part),
   }
+}
+
+/** Of the shaft, per minute. */
+function readSpeeds(part: Fields): Pick<LimitConditions, 'speedOverPerMin' | 'speedUpToPerMin'> {
+  const speedOverPerMin = part.optionalDecimal('speedOverPerMin', conditionSpeedPerMin)
+  const speedUpToPerMin = part.optionalDecimal('speedUpToPerMin', conditionSpeedPerMin)
+  refuseTurned(part, 'speedOverPerMin', [speedOverPerMin, speedUpToPerMin])
+  return { speedOverPerMin, speedUpToPerMin }
 }
 
 function refuseFace(part: Fields): { faceMaterial: null; componentKind: null } {

@@ -23,6 +23,8 @@ const everywhere = {
   diameterUpToMm: null,
   pressureOverKPa: null,
   pressureUpToKPa: null,
+  speedOverPerMin: null,
+  speedUpToPerMin: null,
   withinS: null,
   volumeAtMostL: null,
   startAtLeastKPaGauge: null,

@@ -59,3 +59,12 @@ test('names a tie of a draft: the first of both stands, and the other one is tie
     { 1: ['less-specific'], 5: ['tied'] },
   ])
 })
+
+test('a limit by the speed of the shaft asks for it, over and up to', () => {
+  const fast = buildLimit({ id: 7, speedOverPerMin: 1500, speedUpToPerMin: 3000 })
+  const at = (speedPerMin: number | null) =>
+    explained(buildLimitCase({ speedPerMin }), [general, fast])
+  expect(at(3000)).toEqual([7, { 1: ['less-specific'] }])
+  expect(at(1500)).toEqual([1, { 7: ['speed-outside'] }])
+  expect(at(null)).toEqual([1, { 7: ['speed-not-known'] }])
+})

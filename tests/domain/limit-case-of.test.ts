@@ -23,7 +23,7 @@ const seal = {
     },
   ],
 }
-const workOrder = { sealedPressureKPa: 2400, service: 'slurry' as const }
+const workOrder = { sealedPressureKPa: 2400, service: 'slurry' as const, shaftSpeedPerMin: 2950 }
 
 test('a face brings its own material, kind and diameter', () => {
   expect(limitCaseOf({ seal, workOrder, componentId: 7, boreMm: null })).toEqual({
@@ -32,6 +32,7 @@ test('a face brings its own material, kind and diameter', () => {
     service: 'slurry',
     diameterMm: 66,
     pressureKPa: 2400,
+    speedPerMin: 2950,
     sizesMm: { bore: null, shaft: 50, face: 66 },
   })
 })
@@ -51,7 +52,11 @@ test('the machine and the seal as a whole bring the shaft, and no material', () 
 })
 
 test('a service that was not stated is not known, and neither is a pressure', () => {
-  const unstated = { sealedPressureKPa: null, service: 'not-stated' as const }
+  const unstated = {
+    sealedPressureKPa: null,
+    service: 'not-stated' as const,
+    shaftSpeedPerMin: null,
+  }
   const of = limitCaseOf({ seal, workOrder: unstated, componentId: 7, boreMm: null })
-  expect(of).toMatchObject({ service: null, pressureKPa: null })
+  expect(of).toMatchObject({ service: null, pressureKPa: null, speedPerMin: null })
 })

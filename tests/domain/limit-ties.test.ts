@@ -67,23 +67,29 @@ describe('brute force', () => {
     [null, null],
     [2000, null],
   ] as const
+  const speeds = [null, 1500] as const
   const limits = materials.flatMap((faceMaterial) =>
     ranges.flatMap(([diameterOverMm, diameterUpToMm]) =>
-      pressures.map(([pressureOverKPa, pressureUpToKPa]) =>
-        buildLimit({
-          faceMaterial,
-          diameterOverMm,
-          diameterUpToMm,
-          pressureOverKPa,
-          pressureUpToKPa,
-        }),
+      pressures.flatMap(([pressureOverKPa, pressureUpToKPa]) =>
+        speeds.map((speedOverPerMin) =>
+          buildLimit({
+            faceMaterial,
+            diameterOverMm,
+            diameterUpToMm,
+            pressureOverKPa,
+            pressureUpToKPa,
+            speedOverPerMin,
+          }),
+        ),
       ),
     ),
   )
   const cases: LimitCase[] = materials.flatMap((faceMaterial) =>
     [null, 10, 20, 25, 30, 40, 50, 60, 80, 90].flatMap((diameterMm) =>
-      [null, 1000, 3000].map((pressureKPa) =>
-        buildLimitCase({ faceMaterial, diameterMm, pressureKPa }),
+      [null, 1000, 3000].flatMap((pressureKPa) =>
+        [null, 1000, 3000].map((speedPerMin) =>
+          buildLimitCase({ faceMaterial, diameterMm, pressureKPa, speedPerMin }),
+        ),
       ),
     ),
   )

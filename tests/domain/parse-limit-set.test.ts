@@ -111,6 +111,8 @@ describe('what a limit holds for', () => {
     pressureOver: '20',
     pressureUpTo: '100',
     pressureUnit: 'bar',
+    speedOverPerMin: '1500',
+    speedUpToPerMin: '3000',
   }
 
   it('is read whole, pressures in kPa', () => {
@@ -124,6 +126,8 @@ describe('what a limit holds for', () => {
       diameterUpToMm: 150,
       pressureOverKPa: 2000,
       pressureUpToKPa: 10_000,
+      speedOverPerMin: 1500,
+      speedUpToPerMin: 3000,
     })
   })
 
@@ -131,6 +135,9 @@ describe('what a limit holds for', () => {
     const wrong = (change: object) => faults({ ...limit, ...conditions, ...change })
     expect(wrong({ diameterUpToMm: '75' })).toEqual(['limits[0].diameterOverMm lower-not-below'])
     expect(wrong({ pressureUpTo: '20' })).toEqual(['limits[0].pressureOver lower-not-below'])
+    expect(wrong({ speedUpToPerMin: '1500' })).toEqual([
+      'limits[0].speedOverPerMin lower-not-below',
+    ])
     expect(wrong({ pressureUnit: '' })).toEqual(['limits[0].pressureUnit empty'])
     expect(wrong({ service: 'not-stated' })).toEqual(['limits[0].service not-a-choice'])
     expect(wrong({ componentKind: 'spring' })).toEqual(['limits[0].componentKind not-a-choice'])

@@ -8,6 +8,7 @@ export function buildLimitCase(changes: Partial<LimitCase> = {}): LimitCase {
     service: null,
     diameterMm: null,
     pressureKPa: null,
+    speedPerMin: null,
     sizesMm: { bore: null, shaft: null, face: null },
     ...changes,
   }

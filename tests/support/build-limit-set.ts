@@ -12,6 +12,8 @@ export function buildLimit(changes: Partial<Limit> = {}): Limit {
     diameterUpToMm: null,
     pressureOverKPa: null,
     pressureUpToKPa: null,
+    speedOverPerMin: null,
+    speedUpToPerMin: null,
     lower: null,
     perMmOf: null,
     typedLower: '',

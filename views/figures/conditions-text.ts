@@ -14,7 +14,7 @@ export function conditionsText(
   limit: LimitConditions & { readonly characteristic: Characteristic },
 ): string {
   const { faceMaterial, componentKind, service, characteristic } = limit
-  const { pressureOverKPa, pressureUpToKPa } = limit
+  const { pressureOverKPa, pressureUpToKPa, speedOverPerMin, speedUpToPerMin } = limit
   const parts = [
     faceMaterial === null ? '' : tradeWord(tradeWords.faceMaterial, faceMaterial).toLowerCase(),
     componentKind === null ? '' : tradeWords.componentKind[componentKind].toLowerCase(),
@@ -23,6 +23,11 @@ export function conditionsText(
       between: w.pressureBetween,
       over: w.pressureOver,
       upTo: w.pressureUpTo,
+    }),
+    rangeText([speedOverPerMin, speedUpToPerMin], numberText, {
+      between: w.speedBetween,
+      over: w.speedOver,
+      upTo: w.speedUpTo,
     }),
     service === null ? '' : tradeWords.service[service].toLowerCase(),
   ].filter((part) => part !== '')

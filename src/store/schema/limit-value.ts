@@ -29,4 +29,6 @@ export const limitValue = sqliteTable('limit_value', {
   source: text('source').notNull(),
   edition: text('edition').notNull(),
   clause: text('clause').notNull(),
+  speedOverPerMin: real('speed_over_per_min'),
+  speedUpToPerMin: real('speed_up_to_per_min'),
 })
