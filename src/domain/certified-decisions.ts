@@ -2,6 +2,7 @@ import type { CertifiedDoubt, CertifiedException, CertifiedResult } from './cert
 import { certifiedLimit } from './certified-judgement.ts'
 import type { Figure } from './certified-results.ts'
 import { type CountedResult, countedResults } from './counted-results.ts'
+import { currentOnly } from './current-only.ts'
 import type { Evidence } from './evidence.ts'
 import { figure, optionalFigure } from './figure.ts'
 import { instrumentsUsed } from './instruments-used.ts'
@@ -108,10 +109,14 @@ export function certifiedExceptions(evidence: Evidence): readonly CertifiedExcep
 /** What was said about records that an instrument found out of tolerance was used for. */
 export function certifiedDoubts(evidence: Evidence): readonly CertifiedDoubt[] {
   const counted = countedResults(evidence)
-  const isCounted = (one: Evidence['doubts'][number]) =>
-    counted.some(
-      (result) => result.subjectKind === one.subjectKind && result.subjectId === one.subjectId,
-    )
+  const onBench = {
+    'wear-track': currentOnly(evidence.wearTracks),
+    'spring-check': currentOnly(evidence.springChecks),
+  } as const
+  const isCounted = ({ subjectKind: kind, subjectId }: Evidence['doubts'][number]) =>
+    kind === 'wear-track' || kind === 'spring-check'
+      ? onBench[kind].some((one) => one.id === subjectId)
+      : counted.some((one) => one.subjectKind === kind && one.subjectId === subjectId)
   return evidence.doubts
     .filter(isCounted)
     .map(({ instrumentNumber, foundOn, answer, reason, byName }) => {

@@ -3,7 +3,7 @@ import { type Fields, type Input, openFields } from './fields.ts'
 import { idBounds } from './parse-instrument-id.ts'
 import { exceptionReasonLength } from './parse-use-exception.ts'
 import type { Parsed } from './parsed.ts'
-import { type ResultSubject, resultKinds } from './result-subject.ts'
+import { type UsedSubject, usedKinds } from './result-subject.ts'
 
 export const doubtAnswerFields = [
   'calibration',
@@ -17,7 +17,7 @@ export const doubtAnswerFields = [
 export const recordsAtOnceMax = 2000
 
 export type ParsedDoubtAnswer = {
-  readonly subjects: readonly ResultSubject[]
+  readonly subjects: readonly UsedSubject[]
   readonly answer: DoubtAnswer
   readonly reason: string
   /** The newest answer that stood in the page: what was said since is not gone over unseen. */
@@ -41,7 +41,7 @@ export function parseDoubtAnswer(input: Input): Parsed<ParsedDoubtAnswer> {
 }
 
 /** One ticked box comes as a text, several as a list; a box twice is one record. */
-function readSubjects(fields: Fields, records: unknown): readonly ResultSubject[] {
+function readSubjects(fields: Fields, records: unknown): readonly UsedSubject[] {
   const given: readonly unknown[] = Array.isArray(records) ? records : [records ?? '']
   const texts = new Set(given.filter((one) => one !== ''))
   if (texts.size === 0) fields.fault('records', 'empty')
@@ -55,10 +55,10 @@ function readSubjects(fields: Fields, records: unknown): readonly ResultSubject[
   return known
 }
 
-function readSubject(text: unknown): ResultSubject | undefined {
+function readSubject(text: unknown): UsedSubject | undefined {
   if (typeof text !== 'string') return undefined
   const [kind, id = '', ...rest] = text.split(' ')
-  const subjectKind = resultKinds.find((one) => one === kind)
+  const subjectKind = usedKinds.find((one) => one === kind)
   if (subjectKind === undefined || rest.length > 0 || !/^[1-9]\d{0,14}$/.test(id)) return undefined
   return { subjectKind, subjectId: Number(id) }
 }

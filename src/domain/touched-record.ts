@@ -1,15 +1,18 @@
 import type { Characteristic } from './characteristic.ts'
 import type { Doubt } from './doubt.ts'
-import type { ResultSubject } from './result-subject.ts'
+import type { UsedSubject } from './result-subject.ts'
 
-/** A figure of a record, in the stored unit of its characteristic; null where it has none. */
+/**
+ * A figure of a record, in the stored unit of its characteristic (movement told by a track in µm,
+ * load of springs in N); null where it has none.
+ */
 export type TouchedFigure = {
-  readonly characteristic: Characteristic
+  readonly characteristic: Characteristic | 'track-movement' | 'spring-load'
   readonly value: number | null
 }
 
 /** A record that an instrument was used for. */
-export type UsedRecord = ResultSubject & {
+export type UsedRecord = UsedSubject & {
   readonly workOrderId: number
   /** When it was used: the start of a static test, else when it was recorded. */
   readonly usedAt: string

@@ -3,7 +3,7 @@ import type { Actor } from '../domain/actor.ts'
 import { AppError } from '../domain/app-error.ts'
 import { doubtWindow } from '../domain/doubt-window.ts'
 import type { ParsedDoubtAnswer } from '../domain/parse-doubt-answer.ts'
-import type { ResultSubject } from '../domain/result-subject.ts'
+import type { UsedSubject } from '../domain/result-subject.ts'
 import type { TouchedRecord } from '../domain/touched-record.ts'
 import type { User } from '../domain/user.ts'
 import { addAudit } from './add-audit.ts'
@@ -48,7 +48,7 @@ function hasAnswers(
   { db }: Store,
   of: {
     readonly calibrationId: number
-    readonly subjects: readonly ResultSubject[]
+    readonly subjects: readonly UsedSubject[]
     readonly after: number
   },
 ): boolean {
@@ -67,7 +67,7 @@ function touchedBy(store: Store, fresh: FreshDoubtAnswer): readonly TouchedRecor
   return listTouched(store, { instrument, found, window })
 }
 
-function find(touched: readonly TouchedRecord[], subject: ResultSubject): TouchedRecord {
+function find(touched: readonly TouchedRecord[], subject: UsedSubject): TouchedRecord {
   const found = touched.find(
     (one) => one.subjectKind === subject.subjectKind && one.subjectId === subject.subjectId,
   )

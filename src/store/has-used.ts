@@ -14,6 +14,12 @@ const anyUse = prepared((store) =>
       UNION ALL
       SELECT 1 FROM measured_value
       WHERE work_order_id = @workOrderId AND instrument_id = @instrumentId
+      UNION ALL
+      SELECT 1 FROM wear_track
+      WHERE work_order_id = @workOrderId AND instrument_id = @instrumentId
+      UNION ALL
+      SELECT 1 FROM spring_check
+      WHERE work_order_id = @workOrderId AND instrument_id = @instrumentId
     ) AS isUsed`),
 )
 

@@ -1,7 +1,7 @@
 import { asc, eq } from 'drizzle-orm'
 import type { DoubtWindow } from '../domain/doubt-window.ts'
 import type { Calibration, Instrument } from '../domain/instrument.ts'
-import type { ResultKind } from '../domain/result-subject.ts'
+import type { UsedKind } from '../domain/result-subject.ts'
 import type { TouchedRecord, UsedRecord } from '../domain/touched-record.ts'
 import { newestDoubtAnswers } from './newest-doubt-answers.ts'
 import type { Store } from './open.ts'
@@ -9,7 +9,9 @@ import { certificate } from './schema/certificate.ts'
 import { customer } from './schema/customer.ts'
 import { flatnessReading } from './schema/flatness-reading.ts'
 import { measuredValue } from './schema/measured-value.ts'
+import { springCheck } from './schema/spring-check.ts'
 import { staticTest } from './schema/static-test.ts'
+import { wearTrack } from './schema/wear-track.ts'
 import { workOrder } from './schema/work-order.ts'
 import { usedRecords } from './used-records.ts'
 
@@ -74,7 +76,9 @@ const tables = {
   'flatness-reading': flatnessReading,
   'static-test': staticTest,
   'measured-value': measuredValue,
-} as const satisfies Record<ResultKind, unknown>
+  'wear-track': wearTrack,
+  'spring-check': springCheck,
+} as const satisfies Record<UsedKind, unknown>
 
 /** When another record took its place; null while it stands. */
 function replacementOf({ db }: Store, { subjectKind, subjectId }: UsedRecord): string | null {

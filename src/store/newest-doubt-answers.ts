@@ -1,6 +1,6 @@
 import { asc, eq } from 'drizzle-orm'
 import type { Doubt } from '../domain/doubt.ts'
-import type { ResultSubject } from '../domain/result-subject.ts'
+import type { UsedSubject } from '../domain/result-subject.ts'
 import type { Store } from './open.ts'
 import { doubtAnswer } from './schema/doubt-answer.ts'
 
@@ -12,7 +12,7 @@ const unanswered: Answered = { answer: null, reason: '', byName: '', at: '' }
 export function newestDoubtAnswers(
   { db }: Store,
   calibrationId: number,
-): (subject: ResultSubject) => Answered {
+): (subject: UsedSubject) => Answered {
   const rows = db
     .select()
     .from(doubtAnswer)
@@ -26,6 +26,6 @@ export function newestDoubtAnswers(
   return (subject) => newest.get(keyOf(subject)) ?? unanswered
 }
 
-function keyOf({ subjectKind, subjectId }: ResultSubject): string {
+function keyOf({ subjectKind, subjectId }: UsedSubject): string {
   return `${subjectKind} ${subjectId}`
 }

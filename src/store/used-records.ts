@@ -5,7 +5,9 @@ import type { UsedRecord } from '../domain/touched-record.ts'
 import type { Store } from './open.ts'
 import { flatnessReading as reading } from './schema/flatness-reading.ts'
 import { measuredValue as value } from './schema/measured-value.ts'
+import { springCheck as spring } from './schema/spring-check.ts'
 import { staticTest as test } from './schema/static-test.ts'
+import { wearTrack as track } from './schema/wear-track.ts'
 
 export type UseSearch = {
   readonly instrumentId: number
@@ -16,7 +18,13 @@ export type UseSearch = {
 
 /** Every record for which an instrument was used in a window, oldest use first. */
 export function usedRecords(store: Store, search: UseSearch): UsedRecord[] {
-  const found = [...readings(store, search), ...tests(store, search), ...values(store, search)]
+  const found = [
+    ...readings(store, search),
+    ...tests(store, search),
+    ...values(store, search),
+    ...tracks(store, search),
+    ...springs(store, search),
+  ]
   return found.sort((a, b) => (a.usedAt < b.usedAt ? -1 : a.usedAt > b.usedAt ? 1 : 0))
 }
 
@@ -77,6 +85,40 @@ function values({ db }: Store, search: UseSearch): UsedRecord[] {
     usedAt: one.recordedAt,
     recordedById: one.recordedById,
     figures: [{ characteristic: one.characteristic, value: one.valueUm }],
+  }))
+}
+
+function tracks({ db }: Store, search: UseSearch): UsedRecord[] {
+  const isUsed = eq(track.instrumentId, search.instrumentId)
+  const found = db
+    .select()
+    .from(track)
+    .where(and(isUsed, inSearch(track.workOrderId, track.recordedAt, search)))
+    .all()
+  return found.map((one) => ({
+    subjectKind: 'wear-track',
+    subjectId: one.id,
+    workOrderId: one.workOrderId,
+    usedAt: one.recordedAt,
+    recordedById: one.recordedById,
+    figures: [{ characteristic: 'track-movement', value: one.movementUm }],
+  }))
+}
+
+function springs({ db }: Store, search: UseSearch): UsedRecord[] {
+  const isUsed = eq(spring.instrumentId, search.instrumentId)
+  const found = db
+    .select()
+    .from(spring)
+    .where(and(isUsed, inSearch(spring.workOrderId, spring.recordedAt, search)))
+    .all()
+  return found.map((one) => ({
+    subjectKind: 'spring-check',
+    subjectId: one.id,
+    workOrderId: one.workOrderId,
+    usedAt: one.recordedAt,
+    recordedById: one.recordedById,
+    figures: [{ characteristic: 'spring-load', value: one.workingLoadN }],
   }))
 }
 

@@ -1,4 +1,5 @@
 import type { FC } from 'hono/jsx'
+import { figure } from '../../src/domain/figure.ts'
 import type { TouchedRecord } from '../../src/domain/touched-record.ts'
 import { CheckField } from '../components/check-field.tsx'
 import { DataTable, type Row } from '../components/data-table.tsx'
@@ -87,7 +88,13 @@ const Answer: FC<{ one: TouchedRecord }> = ({ one }) => {
 }
 
 function figureText({ characteristic, value }: TouchedRecord['figures'][number]): string {
+  if (characteristic === 'spring-load') {
+    return value === null ? words.touched.noLoad : `${figure(value, { decimals: 1 }).text} N`
+  }
   if (value === null) return words.chrome.unreadable
+  if (characteristic === 'track-movement') {
+    return `${figure(value, { decimals: 0 }).text} ${words.trade.unit.um}`
+  }
   const text = resultText(characteristic, value)
   return `${text.value} ${text.unit}`
 }
