@@ -4,6 +4,7 @@ import type { CertifiedHand } from '../src/domain/certified-strip.ts'
 import { VerdictMark } from './components/verdict-mark.tsx'
 import { minuteText } from './figures/time-text.ts'
 import { AssemblyPicture, SpringPicture } from './strip/spring-picture.tsx'
+import { TrackPicture } from './strip/track-picture.tsx'
 import { assemblySign } from './words/en/assembly-sign.ts'
 import {
   assemblyTexts,
@@ -27,10 +28,13 @@ export const StripLines: FC<Records> = ({ wearTracks = [], springs = [], assembl
   return (
     <>
       <ul class="result-lines">
-        {wearTracks.map((one) => (
+        {wearTracks.map((one, index) => (
           <li class="result-line">
             <span class="strong">{`${wearTrack.act}, ${trade.faceKind[one.face].toLowerCase()}`}</span>
             <Details texts={trackTexts(one)} hand={one} />
+            <div class="result-line-told">
+              <TrackPicture track={one} id={`worn-track-${index + 1}`} />
+            </div>
           </li>
         ))}
         {springs.map((one, index) => (

@@ -6,6 +6,7 @@ import type {
   CertifiedTrack,
 } from '../../src/domain/certified-strip.ts'
 import { type SpringLineOptions, springLine } from '../../src/plots/spring-line.ts'
+import { wornTrackPicture } from '../../src/plots/worn-track-picture.ts'
 import { assemblySign } from '../../views/words/en/assembly-sign.ts'
 import { certificateWords } from '../../views/words/en/certificate.ts'
 import { assemblyLineOf, springLineOf } from '../../views/words/en/spring-line-texts.ts'
@@ -21,6 +22,7 @@ import {
   springTexts,
   trackTexts,
 } from '../../views/words/en/strip-texts.ts'
+import { wornTrackOf } from '../../views/words/en/worn-track-texts.ts'
 import type { Block, Cell, Line, Picture, TableBlock } from '../document.ts'
 import { printMoment } from './print-when.ts'
 
@@ -53,7 +55,10 @@ type Row = TableBlock['rows'][number]
 
 function trackRow(one: CertifiedTrack): Row {
   const face = certificateWords.item.componentKinds[one.face]
-  return row(one, [strong(wearTrackWords.act), { text: face }], trackTexts(one))
+  const texts = trackTexts(one)
+  const drawn = wornTrackPicture(wornTrackOf(one, widthPx))
+  const picture = { drawing: drawn, alternative: told(wearTrackWords.drawing, texts) }
+  return row(one, [strong(wearTrackWords.act), { text: face }], texts, picture)
 }
 
 function springRow(one: CertifiedSpring): Row {
@@ -84,13 +89,13 @@ function row(
   return { cells, note: handTexts(hand, printMoment).join('. ') }
 }
 
-function pictureOf(
-  line: SpringLineOptions | null,
-  { read, follows }: StripTexts,
-): Picture | undefined {
+function pictureOf(line: SpringLineOptions | null, texts: StripTexts): Picture | undefined {
   if (line === null) return undefined
-  const alternative = `${drawing.title}: ${[...read, ...follows].join('; ')}`
-  return { drawing: springLine(line), alternative }
+  return { drawing: springLine(line), alternative: told(drawing.title, texts) }
+}
+
+function told(title: string, { read, follows }: StripTexts): string {
+  return `${title}: ${[...read, ...follows].join('; ')}`
 }
 
 function cell(texts: readonly string[]): Cell {

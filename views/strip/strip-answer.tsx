@@ -13,6 +13,7 @@ import { assemblySign } from '../words/en/assembly-sign.ts'
 import { assemblyTexts, springTexts, trackTexts } from '../words/en/strip-texts.ts'
 import { words } from '../words/en.ts'
 import { AssemblyPicture, SpringPicture } from './spring-picture.tsx'
+import { TrackPicture } from './track-picture.tsx'
 
 /** What can be said of a record of which perhaps not all is entered yet. */
 export type StripAnswerProps =
@@ -57,7 +58,12 @@ export const StripPreview: FC<{ answer: StripAnswerProps }> = ({ answer }) => (
 const More: FC<{ answer: StripAnswerProps }> = ({ answer }) => {
   if (answer.kind === 'track') {
     const [, ...more] = trackTexts(answer.track).follows
-    return <Lines texts={more} />
+    return (
+      <>
+        <TrackPicture track={answer.track} id="answer-track" />
+        <Lines texts={more} />
+      </>
+    )
   }
   if (answer.kind === 'spring') {
     return (
