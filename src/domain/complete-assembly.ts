@@ -1,7 +1,7 @@
 import { workingLoad } from '../science/spring/working-load.ts'
 import type { Assembly, NewAssembly } from './assembly.ts'
-import { currentOnly } from './current-only.ts'
 import { methods } from './methods.ts'
+import { newestSpringCheck } from './newest-spring-check.ts'
 import type { SpringCheck } from './spring-check.ts'
 import { springOf } from './spring-of.ts'
 
@@ -29,7 +29,7 @@ function loadOf(
   if (measuredLoad !== null) {
     return { loadN: measuredLoad.n, loadFrom: 'measured', springCheckId: null }
   }
-  const check = newestCheck(checks)
+  const check = newestSpringCheck(checks)
   const spring = check === undefined ? null : springOf(check)
   if (check === undefined || spring === null) {
     return { loadN: null, loadFrom: null, springCheckId: null }
@@ -43,11 +43,4 @@ function loadOf(
     workingLengthMm: workingLength.mm,
   })
   return { loadN, loadFrom: 'spring-check', springCheckId: check.id }
-}
-
-/** As left where there is one: the springs that go in, not those that came out. */
-function newestCheck(checks: readonly SpringCheck[]): SpringCheck | undefined {
-  const standing = currentOnly(checks)
-  const asLeft = standing.filter((one) => one.condition === 'as-left')
-  return asLeft.at(-1) ?? standing.at(-1)
 }

@@ -1,8 +1,10 @@
 import { type Assembly, assemblyBounds, clipStates, type NewAssembly } from './assembly.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
+import { newestSpringCheck } from './newest-spring-check.ts'
 import { correctionFields, parseCorrection } from './parse-correction.ts'
 import { noteLength } from './parse-flatness-reading.ts'
 import type { Parsed } from './parsed.ts'
+import type { SpringCheck } from './spring-check.ts'
 import { typedMm } from './typed-mm.ts'
 
 export const assemblyFields = [
@@ -23,14 +25,23 @@ export const assemblyFields = [
   ...correctionFields,
 ] as const
 
-/** Reads how a seal was put together, from the form or the machine interface alike. */
-export function parseAssembly(input: Input): Parsed<Omit<NewAssembly, 'workOrderId'>> {
+/**
+ * Reads how a seal was put together, from the form or the machine interface alike.
+ * @param checks of its springs: none goes shorter than solid
+ */
+export function parseAssembly(
+  input: Input,
+  checks: readonly SpringCheck[],
+): Parsed<Omit<NewAssembly, 'workOrderId'>> {
   const fields = openFields(input)
   fields.only(...assemblyFields)
   const b = assemblyBounds
   const measuredN = fields.optionalDecimal('measuredLoadN', b.loadN)
   const values = {
-    workingLength: typedMm(fields, 'workingLengthMm', b.lengthMm),
+    workingLength: typedMm(fields, 'workingLengthMm', {
+      ...b.lengthMm,
+      min: newestSpringCheck(checks)?.solidLength?.mm ?? b.lengthMm.min,
+    }),
     designWorkingLengthMm: fields.optionalDecimal('designWorkingLengthMm', b.lengthMm),
     workingLengthToleranceMm: fields.optionalDecimal('workingLengthToleranceMm', b.toleranceMm),
     designLoadN: fields.optionalDecimal('designLoadN', b.loadN),

@@ -7,7 +7,8 @@ import { buildSpringCheck } from '../support/build-spring-check.ts'
 import { accepted, faultsOf } from '../support/faults-of.ts'
 
 const least = { workingLengthMm: '14,0', clips: 'none-needed', isTurningFree: 'yes' }
-const parse = (changes: Record<string, unknown> = {}) => parseAssembly({ ...least, ...changes })
+const parse = (changes: Record<string, unknown> = {}) =>
+  parseAssembly({ ...least, ...changes }, [buildSpringCheck()])
 const faults = (changes: Record<string, unknown>) => faultsOf(parse(changes))
 
 describe('reading an assembly', () => {
@@ -22,7 +23,7 @@ describe('reading an assembly', () => {
       isTurningFree: true,
       designSource: '',
     })
-    expect(faultsOf(parseAssembly({}))).toEqual([
+    expect(faultsOf(parseAssembly({}, []))).toEqual([
       'workingLengthMm empty',
       'clips empty',
       'isTurningFree empty',
@@ -41,6 +42,14 @@ describe('reading an assembly', () => {
     const setScrews = [{ name: 'M6', torqueNm: '9', designTorqueNm: '10' }]
     expect(faults({ setScrews })).toEqual(['designSource empty'])
     expect(faults({ setScrews, designSource: 'drawing 12' })).toEqual([])
+  })
+
+  test('refuses a length below that at which its springs are solid', () => {
+    expect(faults({ workingLengthMm: '9' })).toEqual([])
+    expect(faults({ workingLengthMm: '8.99' })).toEqual(['workingLengthMm below'])
+    const unknown = buildSpringCheck({ solidLength: null })
+    const short = { ...least, workingLengthMm: '8' }
+    expect(faultsOf(parseAssembly(short, [unknown]))).toEqual([])
   })
 
   test('is refused by the name of what is wrong', () => {

@@ -1,5 +1,6 @@
 import { agreedRulesWords } from './en/agreed-rules.ts'
 import { alignmentWords } from './en/alignment.ts'
+import { assemblyWords } from './en/assembly.ts'
 import { benchWords } from './en/bench.ts'
 import { calculatorWords } from './en/calculator.ts'
 import { certificatesWords } from './en/certificates.ts'
@@ -28,12 +29,7 @@ import { recordingWords } from './en/recording.ts'
 import { resultsWords } from './en/results.ts'
 import { signInWords } from './en/sign-in.ts'
 import { staticTestsWords } from './en/static-tests.ts'
-import {
-  assemblyWords,
-  springCheckWords,
-  stripRecordsWords,
-  wearTrackWords,
-} from './en/strip-records.ts'
+import { springCheckWords, stripRecordsWords, wearTrackWords } from './en/strip-records.ts'
 import { surveyFiguresWords } from './en/survey-figures.ts'
 import { surveysWords } from './en/surveys.ts'
 import { touchedWords } from './en/touched.ts'

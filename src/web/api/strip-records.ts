@@ -41,7 +41,7 @@ export async function apiCreateAssembly(c: AppContext): Promise<Response> {
   const { evidence } = openStripDesk(c)
   const { id: workOrderId } = evidence.workOrder
   return answerOnce(c, body, () => {
-    const parsed = mustParse(parseAssembly(body.input))
+    const parsed = mustParse(parseAssembly(body.input, evidence.springChecks))
     const assembly = completeAssembly({ ...parsed, workOrderId }, evidence.springChecks)
     return { status: 201, body: addAssembly(c.var.shop.store, assembly, actor(c)) }
   })

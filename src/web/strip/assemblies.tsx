@@ -1,6 +1,6 @@
 import { AssemblyFormPage } from '../../../views/strip/assembly-form.tsx'
 import { type StripAnswerProps, StripPreview } from '../../../views/strip/strip-answer.tsx'
-import { assemblyWords } from '../../../views/words/en/strip-records.ts'
+import { assemblyWords } from '../../../views/words/en/assembly.ts'
 import type { Assembly } from '../../domain/assembly.ts'
 import { assemblyAsPrinted } from '../../domain/certified-assembly.ts'
 import { completeAssembly } from '../../domain/complete-assembly.ts'
@@ -56,7 +56,7 @@ export async function createAssembly(c: AppContext): Promise<Response> {
   const { workOrder, assemblies } = desk.evidence
   const input = await readForm(c)
   const own = withoutEmpty(ownFields(input))
-  const parsed = parseAssembly(own)
+  const parsed = parseAssembly(own, desk.evidence.springChecks)
   if (!parsed.ok) {
     return sendForm(c, desk, {
       values: typedValues(own),
@@ -76,7 +76,7 @@ export async function createAssembly(c: AppContext): Promise<Response> {
 }
 
 function answerOf(input: Input, desk: StripDesk): StripAnswerProps {
-  const parsed = parseAssembly(input)
+  const parsed = parseAssembly(input, desk.evidence.springChecks)
   if (!parsed.ok) {
     // What is still empty is no mistake yet.
     const faults = parsed.faults.filter((one) => !['empty', 'reason-needed'].includes(one.kind))

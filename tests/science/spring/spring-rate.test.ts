@@ -1,7 +1,17 @@
 import { describe, expect, it } from 'vitest'
 import { springRate } from '../../../src/science/spring/spring-rate.ts'
 import { fitLine } from '../../../src/science/statistics/fit-line.ts'
+import { readReference } from '../read-reference.ts'
 import { seededNormal } from '../seeded-random.ts'
+
+interface LineCase {
+  id: string
+  input: { t: number[]; y: number[] }
+  expect: { a: number; b: number; se: number }
+}
+const norris = readReference<LineCase[]>('leak/decay-cases.json').find(
+  (one) => one.id === 'ols-norris',
+)!
 
 const line = (rate: number, free: number, lengths: readonly number[]) =>
   lengths.map((lengthMm) => ({ lengthMm, loadN: rate * (free - lengthMm) }))
@@ -29,6 +39,32 @@ describe('the rate of a spring', () => {
     expect(fit.rateNPerMm).toBeCloseTo(-other.slope, 10)
     expect(fit.rateStandardUncertaintyNPerMm).toBeCloseTo(other.slopeStandardError, 10)
     expect(fit.fittedFreeLengthMm).toBeCloseTo(-other.intercept / other.slope, 8)
+  })
+
+  it('gives the certified line of a published set, read from a longest length downwards', () => {
+    const { t, y } = norris.input
+    const { a, b, se } = norris.expect
+    const longest = 1001
+    const loads = t.map((x, index) => ({ lengthMm: longest - x, loadN: y[index] ?? Number.NaN }))
+    const fit = springRate(loads)
+    // NIST StRD, set Norris: ten digits in doubles, some lost by turning the lengths round.
+    expect(Math.abs(fit.rateNPerMm / b - 1)).toBeLessThan(1e-10)
+    expect(Math.abs((fit.rateStandardUncertaintyNPerMm ?? 0) / se - 1)).toBeLessThan(1e-9)
+    expect(fit.fittedFreeLengthMm).toBeCloseTo(longest + a / b, 8)
+  })
+
+  it('goes with lengths and loads: longer by a piece, in another unit, in any order', () => {
+    const normal = seededNormal(7)
+    const lengths = [18, 16.5, 15, 13, 12.2]
+    const loads = line(2.4, 20, lengths).map((one) => ({ ...one, loadN: one.loadN + normal() }))
+    const fit = springRate(loads)
+    const longer = springRate(loads.map((one) => ({ ...one, lengthMm: one.lengthMm + 7 })))
+    expect(longer.rateNPerMm).toBeCloseTo(fit.rateNPerMm, 10) // doubles alone, as below
+    expect(longer.fittedFreeLengthMm).toBeCloseTo(fit.fittedFreeLengthMm + 7, 9)
+    const heavier = springRate(loads.map((one) => ({ ...one, loadN: one.loadN * 3 })))
+    expect(heavier.rateNPerMm).toBeCloseTo(3 * fit.rateNPerMm, 10)
+    expect(heavier.fittedFreeLengthMm).toBeCloseTo(fit.fittedFreeLengthMm, 9)
+    expect(springRate(loads.toReversed()).rateNPerMm).toBeCloseTo(fit.rateNPerMm, 10)
   })
 
   it('has no uncertainty from two loads', () => {

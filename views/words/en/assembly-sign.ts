@@ -1,5 +1,5 @@
 import type { CertifiedAssembly } from '../../../src/domain/certified-strip.ts'
-import { assemblyWords } from './strip-records.ts'
+import { assemblyWords } from './assembly.ts'
 
 /** Sign and word of an assembly against its design; page and document show the same. */
 export function assemblySign(one: CertifiedAssembly): {

@@ -8,7 +8,8 @@ import type {
 import type { AssemblyVerdict } from '../../../src/domain/judge-assembly.ts'
 import { coverageFactorText } from '../../../src/domain/uncertain-figure.ts'
 import { alignmentWords } from './alignment.ts'
-import { assemblyWords, springCheckWords, wearTrackWords } from './strip-records.ts'
+import { assemblyWords } from './assembly.ts'
+import { springCheckWords, wearTrackWords } from './strip-records.ts'
 
 /** Texts of one record: what was read or set, and what follows from it. */
 export type StripTexts = { readonly read: readonly string[]; readonly follows: readonly string[] }
