@@ -50,6 +50,26 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
     `SELECT id FROM face_photo WHERE work_order_id = (
       SELECT id FROM work_order WHERE number = '${photographed}') ORDER BY id`,
   )
+  const surveyed = (id: string) =>
+    ask(`SELECT number FROM work_order WHERE id = (
+      SELECT work_order_id FROM dial_survey WHERE id = ${id})`)
+  const half = ask(
+    `SELECT id FROM dial_survey WHERE id NOT IN (SELECT dial_survey_id FROM dial_survey_end)`,
+  )
+  const bent = ask(`SELECT id FROM dial_survey WHERE characteristic = 'shaft-straightness'`)
+  const bentValue = ask(
+    `SELECT measured_value_id FROM dial_survey_end WHERE dial_survey_id = ${bent}`,
+  )
+  const quarantined = ask(
+    `SELECT number FROM work_order WHERE decontamination = 'not-stated' AND stage = 'received'`,
+  )
+  const stripped = ask(`SELECT number FROM work_order WHERE id = (
+    SELECT work_order_id FROM part_line WHERE work_order_id IN (
+      SELECT work_order_id FROM dial_survey) ORDER BY id DESC LIMIT 1)`)
+  const surveyCertificate = ask(
+    `SELECT number FROM certificate WHERE work_order_id IN (
+      SELECT work_order_id FROM dial_survey) ORDER BY id DESC`,
+  )
   const of = (...paths: string[]): readonly DemoPage[] => paths.map((path) => ({ path }))
   const conformity =
     '/calculator/conformity?value=1.9&standardUncertainty=0.12&upperLimit=2&rule=four-outcomes'
@@ -73,6 +93,16 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
       ...of(`/work-orders/${lapping}/measured-values/new?characteristic=roughness`),
       ...of(`/work-orders/${lapping}/measured-values/new?characteristic=face-height`),
       ...of(`/work-orders/${lapping}/lap-cycles/new`),
+      ...of(`/work-orders/${surveyed(half)}/run-out-surveys/${half}`),
+      ...of(`/work-orders/${surveyed(bent)}/run-out-surveys/${bent}`),
+      ...of(`/work-orders/${surveyed(bent)}/results/measured-value/${bentValue}`),
+      ...of(`/work-orders/${lapping}/run-out-surveys/new`, `/work-orders/${lapping}/strip`),
+      ...of(`/work-orders/${surveyed(bent)}/strip`, `/work-orders/${quarantined}/strip`),
+      ...of(`/work-orders/${stripped}`, `/work-orders/${stripped}/strip`),
+      ...of(`/work-orders/${lapping}/findings/new`),
+      ...of(`/work-orders/${lapping}/findings/new?part=rotating-face`),
+      ...of(`/work-orders/${lapping}/part-lines/new?part=spring`),
+      ...of(`/work-orders/${surveyed(bent)}/alignment`, `/work-orders/${stripped}/alignment`),
       ...of(`/work-orders/${lapping}/wear-tracks/new`),
       ...of(`/work-orders/${lapping}/spring-checks/new`),
       ...of(`/work-orders/${lapping}/assembly/new`),
@@ -89,7 +119,8 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
     ],
     ingrid: [
       ...of('/inspection', `/work-orders/${handedOver}/inspection`),
-      ...of(`/work-orders/${photographed}/whole-faces`),
+      ...of(`/work-orders/${photographed}/whole-faces`, `/work-orders/${stripped}/inspection`),
+      ...of(`/certificates/${surveyCertificate}`),
       ...of(`/work-orders/${handedOver}/results/static-test-leak/${tested}`),
       ...of(`/work-orders/${handedOver}/results/static-test-drop/${tested}`),
       ...of(`/work-orders/${corrected}/inspection`, `/certificates/${certificate}`),
