@@ -51,18 +51,18 @@ test('a turn is read with the keyboard alone, through a lost network, and record
   await begin(page)
   const url = page.url()
   for (const [index, value] of readings.entries()) {
-    if (index === 3) await page.context().setOffline(true)
-    if (index === 5) {
-      await page.waitForFunction(() => document.body.textContent?.includes('2 readings wait'))
-      await page.context().setOffline(false)
-      await page.waitForFunction(() => !document.body.textContent?.includes('readings wait'))
-    }
     await page.waitForFunction(
       (wanted) => document.querySelector('[data-spot-title]')?.textContent === wanted,
       index === 8
         ? 'Closing reading at the first position'
         : `Position ${index + 1}, ${45 * index}°`,
     )
+    if (index === 3) await page.context().setOffline(true)
+    if (index === 5) {
+      await page.waitForFunction(() => /is back: [23] of/.test(document.body.textContent ?? ''))
+      await page.context().setOffline(false)
+      await page.waitForFunction(() => !document.body.textContent?.includes('is back: '))
+    }
     // As an indicator types that is plugged in as a keyboard: digits, then Enter.
     await page.keyboard.type(value)
     await page.keyboard.press('Enter')
@@ -88,7 +88,9 @@ test('readings are tapped as graduations or on the dial, and a wrong one is read
   await page.getByRole('button', { name: '+10', exact: true }).click()
   await page.getByRole('button', { name: '−1', exact: true }).click()
   expect(await value.inputValue()).toBe('0.09')
-  const box = (await page.locator('[data-gauge] svg').boundingBox())!
+  const gauge = page.locator('[data-gauge] svg')
+  await gauge.scrollIntoViewIfNeeded()
+  const box = (await gauge.boundingBox())!
   // A quarter turn to the right: 25 graduations of 0.01 mm.
   await page.mouse.click(box.x + box.width * 0.85, box.y + box.height / 2)
   expect(await value.inputValue()).toBe('0.25')

@@ -42,12 +42,20 @@ function tellWaiting(): void {
   if (form) tell(count === 0 ? '' : (form.dataset.waiting ?? '').replace('#', String(count)))
 }
 
-/** Draws what the server answered, keeping the focus in the field. */
+const spotOf = (form: HTMLFormElement) =>
+  spotFields.map((name) => field(form, name)?.value).join(' ')
+
+/** Draws what the server answered; what is being typed for the next spot meanwhile stays. */
 function draw(html: string): void {
   const fresh = new DOMParser().parseFromString(html, 'text/html').querySelector('main')
   const main = document.querySelector('main')
   if (!fresh || !main) return
+  const before = theForm()
+  const [spot, typed] = before ? [spotOf(before), field(before, 'value')?.value ?? ''] : ['', '']
   main.replaceWith(document.adoptNode(fresh))
+  const form = theForm()
+  const value = form && field(form, 'value')
+  if (form && value && typed !== '' && spotOf(form) === spot) value.value = typed
   begin()
 }
 

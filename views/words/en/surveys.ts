@@ -129,7 +129,7 @@ export const surveysWords = {
   serialBad: 'The port sent a line without a number. It was left out:',
   serialEnd: 'The port is closed. Type, or listen again.',
   waiting: (count: string) =>
-    `${count} readings wait for the network. They are sent when it is back.`,
+    `Kept here, and sent when the network is back: ${count} of the readings.`,
   newer: 'Somebody else read a position meanwhile. The page is drawn anew.',
   dialTitle: 'Positions of the turn, the next one large',
   gaugeTitle: 'Face of the indicator: tap where the needle stands',
