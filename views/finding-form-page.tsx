@@ -37,6 +37,7 @@ export const FindingFormPage: FC<{ frame: Frame; form: FindingForm }> = ({ frame
           method="post"
           action={`/work-orders/${orderNumber}/findings`}
           enctype="multipart/form-data"
+          class="stack-loose"
         >
           <input type="hidden" name="formKey" value={form.formKey} />
           <ErrorSummary

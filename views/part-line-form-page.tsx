@@ -40,7 +40,7 @@ export const PartLineFormPage: FC<{ frame: Frame; form: PartLineForm }> = ({ fra
       {form.isQuarantined ? (
         <QuarantineStop orderNumber={orderNumber} />
       ) : (
-        <form method="post" action={`/work-orders/${orderNumber}/part-lines`}>
+        <form method="post" action={`/work-orders/${orderNumber}/part-lines`} class="stack-loose">
           <input type="hidden" name="formKey" value={form.formKey} />
           <ErrorSummary
             title={words.chrome.faultsTitle}

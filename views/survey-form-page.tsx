@@ -30,7 +30,11 @@ export const SurveyFormPage: FC<{ frame: Frame; form: SurveyForm }> = ({ frame, 
   return (
     <Page frame={frame} title={`${title} ${form.orderNumber}`}>
       <PageHead title={title} over={`${form.orderNumber} · ${form.sealSerial}`} />
-      <form method="post" action={`/work-orders/${form.orderNumber}/run-out-surveys`}>
+      <form
+        method="post"
+        action={`/work-orders/${form.orderNumber}/run-out-surveys`}
+        class="stack-loose"
+      >
         <input type="hidden" name="formKey" value={form.formKey} />
         <ErrorSummary
           title={chrome.faultsTitle}
