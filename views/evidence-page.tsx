@@ -14,6 +14,7 @@ import type { EvidencePageProps } from './evidence-page-props.ts'
 import { EvidenceResults } from './evidence-results.tsx'
 import { numberText } from './figures/number-text.ts'
 import { dayText } from './figures/time-text.ts'
+import { CertifiedFindings } from './findings/certified-findings.tsx'
 import { LapLines } from './lap-lines.tsx'
 import { Page } from './page.tsx'
 import { ReaderSpreads } from './reader-spreads.tsx'
@@ -59,6 +60,7 @@ export const EvidencePage: FC<EvidencePageProps> = (props) => {
         </section>
         <Doubts doubts={evidence.doubts} />
         <EvidenceResults {...props} />
+        <CertifiedFindings findings={record.findings ?? []} parts={record.parts ?? []} />
         <CertifiedSurveys surveys={record.surveys ?? []} orderNumber={workOrder.number} />
         <ReaderSpreads evidence={evidence} />
         {record.lapping.length === 0 ? null : (

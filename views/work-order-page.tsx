@@ -14,6 +14,7 @@ import { Notice } from './components/notice.tsx'
 import { PageHead } from './components/page-head.tsx'
 import { TextAreaField } from './components/text-area-field.tsx'
 import { numberText } from './figures/number-text.ts'
+import { FindingsLine } from './findings/findings-line.tsx'
 import { missingPlace, missingText } from './missing-text.ts'
 import { DecontaminationForm, type DecontaminationTyped } from './order-decontamination.tsx'
 import { OrderExceptions } from './order-exceptions.tsx'
@@ -135,6 +136,7 @@ export const WorkOrderPage: FC<WorkOrderPageProps> = (props) => {
               correctHref={acts.canRecord ? `${base}/measured-values/new` : null}
             />
             <AlignmentLink evidence={evidence} />
+            <FindingsLine evidence={evidence} />
             <OrderStrip
               evidence={evidence}
               records={props.stripRecords}

@@ -110,6 +110,39 @@ test('readings are tapped as graduations or on the dial, and a wrong one is read
   expect(faults).toEqual([])
 })
 
+test('an indicator on a serial port sends lines, and what is no reading is told', async () => {
+  const { page, faults } = await technician(true)
+  // Chromium without a screen has no ports: one that sends three lines and closes stands in.
+  await page.addInitScript(() => {
+    const lines = ['+0.012 mm\\r\\nERR', '\\r\\n-0,03\\r\\n'].map((one) => JSON.parse(`"${one}"`))
+    const port = {
+      open: async () => undefined,
+      readable: new ReadableStream({
+        async start(controller) {
+          for (const line of lines) {
+            await new Promise((done) => setTimeout(done, 400))
+            controller.enqueue(new TextEncoder().encode(line))
+          }
+          controller.close()
+        },
+      }),
+    }
+    Object.defineProperty(navigator, 'serial', { value: { requestPort: async () => port } })
+  })
+  await begin(page)
+  await page.getByRole('button', { name: 'Listen to an indicator' }).click()
+  await page.waitForFunction(
+    (selector) => document.querySelector(selector)?.textContent === 'Position 3, 90°',
+    title,
+  )
+  await page.waitForTimeout(300)
+  await page.reload()
+  const table = await page.locator('main').textContent()
+  expect(table).toContain('+0.012 mm')
+  expect(table).toContain('-0,03 mm')
+  expect(faults).toEqual([])
+})
+
 test('without a script the form posts and asks for the next position', async () => {
   const { page } = await technician(false)
   await begin(page)

@@ -104,6 +104,21 @@ describe('a survey on its pages', () => {
     expect(surveys()[0]?.readings).toHaveLength(1)
   })
 
+  test('reads a dial of half thousandths of an inch in its graduations', async () => {
+    const inch = addInCalibration(shop.store, {
+      kind: 'dial-indicator',
+      number: 'D-09',
+      unit: 'in',
+      resolutionStep: 0.0005,
+      rangeFrom: 0,
+      rangeTo: 0.25,
+    })
+    await begin({ instrumentId: String(inch.id), unit: 'graduations' })
+    await read(0, '-3')
+    expect(surveys()[0]?.readings[0]).toMatchObject({ typed: '-3' })
+    expect(surveys()[0]?.readings[0]?.um).toBeCloseTo(-38.1, 9) // 0.0015 in
+  })
+
   test('points out a needle that did not come back', async () => {
     await begin({ closing: 'yes' })
     for (const [i, value] of mm.entries()) await read(i, value)

@@ -28,7 +28,6 @@ export const findingsWords = {
   sectionPicture: 'The seal cut open: its parts',
   partsTitle: 'Part by part',
   newFinding: 'Record a finding',
-  findingOf: 'Finding',
   newPart: 'What becomes of it',
   none: 'No finding recorded',
   noFate: 'not said yet what becomes of it',
@@ -38,7 +37,6 @@ export const findingsWords = {
   correctionTitle: 'Correct a finding',
   partQuestion: 'On which part?',
   termQuestion: 'What is seen?',
-  otherPart: 'Another part',
   hintsTitle: 'What the trade reads from it',
   hintBasis: {
     published: 'from published guides on wear patterns, which disagree in places',
@@ -60,9 +58,7 @@ export const findingsWords = {
     'The ring seen from its face, mark at 12. With a finger: tap where it begins, then where it ends, clockwise. Empty: all round, or no place.',
   fromHour: 'From',
   toHour: 'to',
-  oClock: 'o’clock',
   noHour: 'no place',
-  hour: (hour: number) => `${hour}`,
   clockTitle: 'Place on the clock face',
   radialPlace: 'Across its width',
   radialNotSaid: 'Not recorded',
@@ -86,7 +82,6 @@ export const findingsWords = {
   cause: 'Suspected cause',
   causeNote: 'Reasons for it',
   submit: 'Record the finding',
-  another: 'Record and enter another',
 
   terms: {
     'even-track': 'Track as wide as the nose, even',
@@ -217,6 +212,8 @@ export const findingsWords = {
   orderTitle: 'Stripped and inspected',
   orderNone: 'Nothing recorded of the strip',
   toStrip: 'To the strip bench',
+  counts: (findings: number, parts: number) =>
+    `${findings === 1 ? '1 finding' : `${findings} findings`}, ${parts === 1 ? '1 part line' : `${parts} part lines`}`,
   assemblyPartsTitle: 'Parts as they leave',
   certificate: {
     seenHeading: 'Condition as stripped',

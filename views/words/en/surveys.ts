@@ -130,7 +130,6 @@ export const surveysWords = {
   serialEnd: 'The port is closed. Type, or listen again.',
   waiting: (count: string) =>
     `Kept here, and sent when the network is back: ${count} of the readings.`,
-  newer: 'Somebody else read a position meanwhile. The page is drawn anew.',
   dialTitle: 'Positions of the turn, the next one large',
   gaugeTitle: 'Face of the indicator: tap where the needle stands',
   picturePlanes: 'Planes along the shaft',
@@ -155,7 +154,6 @@ export const surveysWords = {
   ],
   liveTitle: 'So far',
   noneYet: 'Figures appear with the third position.',
-  totalSoFar: 'Total so far',
   endTitle: 'End the survey',
   record: 'Record it',
   recordHint: 'It becomes a result of the order, and is judged.',
