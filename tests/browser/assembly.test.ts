@@ -90,7 +90,9 @@ test('springs, worn track and assembly are entered by hand, and tell while they 
   await page.fill('input[name=loadTolerancePercent]', '10')
   await page.locator('input[name=clips][value=none-needed]').check()
   await page.locator('input[name=isTurningFree][value=yes]').check()
-  // Where the values stand is still missing: said beside its field, and nothing is recorded.
+  // The last assembly of the seal said where its values stand; without that,
+  await page.fill('input[name=designSource]', '')
+  // it is missing: said beside its field, and nothing is recorded.
   await page.locator('main').getByRole('button', { name: 'Record' }).click()
   await page.locator('.field-error').first().waitFor()
   expect(await page.locator('main').textContent()).toContain('Say where the values stand')
