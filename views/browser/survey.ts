@@ -14,6 +14,7 @@ type Waiting = { readonly action: string; readonly body: string }
 
 const queueName = `survey ${location.pathname}`
 const spotFields = ['planeIndex', 'turnIndex', 'positionIndex', 'indicator'] as const
+const patienceMs = 10_000
 let isSending = false
 /** Of readings kept since the page was drawn: makes each key one of its own. */
 let sequence = 0
@@ -91,6 +92,7 @@ async function send(): Promise<void> {
         method: 'POST',
         headers: { 'content-type': 'application/x-www-form-urlencoded' },
         body: first.body,
+        signal: AbortSignal.timeout(patienceMs),
       })
       // Signed out, or the survey has ended: nothing is lost, the person decides.
       if (!response.url.includes('/run-out-surveys/')) {
@@ -101,7 +103,8 @@ async function send(): Promise<void> {
       if (response.status === 422 || readQueue().length === 0) draw(await response.text())
     }
   } catch (error) {
-    if (!(error instanceof TypeError)) throw error
+    // No network, or one that swallows what is sent: the reading stays, and is sent again.
+    if (!(error instanceof TypeError || error instanceof DOMException)) throw error
     tellWaiting()
   } finally {
     isSending = false
@@ -117,6 +120,7 @@ document.addEventListener('submit', (event) => {
   const body = new URLSearchParams(pairs as string[][]).toString()
   writeQueue([...readQueue(), { action: form.action, body }])
   goOn(form)
+  if (readQueue().length > 1) tellWaiting()
   void send()
 })
 
