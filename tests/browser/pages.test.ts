@@ -101,6 +101,7 @@ test('every page that the route table serves is among them', () => {
     'downloadCertificate',
     'showInstrumentFile',
     'showFacePicture',
+    'showFindingPicture',
   ]
   const paths = Object.values(pages).flatMap((list) => list.map((one) => one.path.split('?')[0]!))
   const missing = Object.entries(routes as Readonly<Record<string, Route>>)
