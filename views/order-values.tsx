@@ -1,4 +1,5 @@
 import type { Child, FC } from 'hono/jsx'
+import { instrumentsOfValue } from '../src/domain/instruments-of-value.ts'
 import type { JudgedValue } from '../src/domain/judged-evidence.ts'
 import type { Component } from '../src/domain/seal.ts'
 import { DataTable } from './components/data-table.tsx'
@@ -119,7 +120,9 @@ const Read: FC<{ one: JudgedValue; isReplaced: boolean }> = ({ one, isReplaced }
   return (
     <Cell
       details={[
-        `${measured.instrument.number} ${measured.instrument.name}`,
+        instrumentsOfValue(measured)
+          .map(({ number, name }) => `${number} ${name}`)
+          .join(', '),
         finishDetails(measured, faceByLog).join(', '),
       ]}
     >

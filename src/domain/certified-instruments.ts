@@ -3,6 +3,7 @@ import type { CertifiedException } from './certified-decision.ts'
 import { currentOnly } from './current-only.ts'
 import type { Evidence } from './evidence.ts'
 import type { InstrumentUse } from './instrument.ts'
+import { instrumentsOfValue } from './instruments-of-value.ts'
 
 type Use = { readonly instrument: InstrumentUse; readonly on: string }
 
@@ -38,10 +39,12 @@ function uses(evidence: Evidence): readonly Use[] {
       { instrument: one.lamp, on: one.recordedAt.slice(0, 10) },
       { instrument: one.flat, on: one.recordedAt.slice(0, 10) },
     ]),
-    ...currentOnly(evidence.measuredValues).map((one) => ({
-      instrument: one.instrument,
-      on: one.recordedAt.slice(0, 10),
-    })),
+    ...currentOnly(evidence.measuredValues).flatMap((one) =>
+      instrumentsOfValue(one).map((instrument) => ({
+        instrument,
+        on: one.recordedAt.slice(0, 10),
+      })),
+    ),
     ...[...currentOnly(evidence.wearTracks), ...currentOnly(evidence.springChecks)].flatMap(
       ({ instrument, recordedAt }) =>
         instrument === null ? [] : [{ instrument, on: recordedAt.slice(0, 10) }],

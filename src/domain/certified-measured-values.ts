@@ -4,6 +4,7 @@ import { measuredCharacteristics } from './characteristic.ts'
 import type { Evidence } from './evidence.ts'
 import { figure, optionalFigure } from './figure.ts'
 import { finishTraces } from './finish-traces.ts'
+import { instrumentsOfValue } from './instruments-of-value.ts'
 import { type JudgedValue, judgedValues } from './judged-evidence.ts'
 import { printedResult } from './printed-result.ts'
 import { printedUnit } from './printed-unit.ts'
@@ -57,7 +58,7 @@ function certifiedValue(
         }),
     note: measured.note,
     method: measured.method,
-    instrumentNumbers: [measured.instrument.number],
+    instrumentNumbers: instrumentsOfValue(measured).map((one) => one.number),
     recordedByName: measured.recordedByName,
     recordedAt: measured.recordedAt,
   }

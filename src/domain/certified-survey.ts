@@ -64,6 +64,8 @@ export type CertifiedSurvey = {
   readonly topAngleDeg: Figure | null
   readonly lockOutReference: string
   readonly hasSecondIndicator: boolean
+  /** Null where there is none; absent in certificates older than the question. */
+  readonly secondInstrumentNumber?: string | null
   readonly readingUnit: LengthUnit
   readonly rows: readonly CertifiedSurveyRow[]
   readonly planes: readonly CertifiedSurveyPlane[]

@@ -64,6 +64,7 @@ export function certifySurvey(of: {
     straightness: straightnessOf(result),
     cautions: result.cautions,
     instrumentNumber: measured.instrument.number,
+    secondInstrumentNumber: measured.secondInstrument?.number ?? null,
     recordedByName: measured.recordedByName,
     recordedAt: measured.recordedAt,
   }

@@ -37,5 +37,6 @@ export function completeMeasuredValue(
       exceptions,
       readings: valueReadings(measured.readings),
     }),
+    secondInstrument: null,
   }
 }

@@ -12,6 +12,7 @@ import { surveyProgress } from './survey-progress.ts'
 import type { SurveyResult } from './survey-result.ts'
 import { spotKey } from './survey-spots.ts'
 import { umPerUnit } from './um-per-unit.ts'
+import { useOf } from './use-of.ts'
 
 /** What a finished survey is recorded as. */
 export type CompleteSurvey = {
@@ -41,9 +42,14 @@ export function completeSurvey(
 ): CompleteSurvey {
   const { setUp } = survey
   const instrument = requireInstrument(context, setUp.instrumentId)
-  // What a program states of its indicator may be more than its papers say, and never less.
-  const ofPapers = uncertaintyOf(survey, instrument, context)
-  const readingUm = Math.max(ofPapers, statedUncertaintyUm ?? 0)
+  const { secondInstrumentId: secondId } = setUp
+  const second = secondId === null ? null : requireInstrument(context, secondId)
+  // What a program states of its indicator may be more than its papers say, and never less. Half the
+  // difference of two indicators is no less sure than the worse of them.
+  const ofPapers = [instrument, ...(second === null ? [] : [second])].map((one) =>
+    uncertaintyOf(survey, one, context),
+  )
+  const readingUm = Math.max(...ofPapers, statedUncertaintyUm ?? 0)
   const result = computeSurvey(survey, umReader(survey), readingUm)
   const factor = umPerUnit(setUp.unit, instrument) ?? 1
   const measured: NewMeasuredValue = {
@@ -66,7 +72,37 @@ export function completeSurvey(
     reason: survey.reason,
   }
   const complete = completeMeasuredValue(measured, context)
-  return { measured: { ...complete, method: methods.runOut }, result }
+  return {
+    measured: {
+      ...complete,
+      ...(second === null ? {} : withSecond(complete, second, { survey, context })),
+      method: methods.runOut,
+    },
+    result,
+  }
+}
+
+/** The second indicator as it stood on the day, and the budget of the worse of both. */
+function withSecond(
+  complete: CompleteMeasuredValue,
+  second: Instrument,
+  of: { readonly survey: Pick<SurveyRecord, 'readings'>; readonly context: MeasuredValueContext },
+): Pick<CompleteMeasuredValue, 'secondInstrument' | 'uncertainty'> {
+  const { today: day, exceptions } = of.context
+  const read = of.survey.readings.filter((one) => one.indicator === 'second')
+  const bySecond = completeMeasuredValue({ ...complete, instrumentId: second.id }, of.context)
+  const isWorse =
+    bySecond.uncertainty.expandedUncertainty > complete.uncertainty.expandedUncertainty
+  return {
+    secondInstrument: useOf(second, {
+      day,
+      recordedOn: day,
+      exceptions,
+      // A needle may stand left of its zero: its range is what it can travel.
+      readings: { base: 'um', ways: [read.map(({ um }) => Math.abs(um))] },
+    }),
+    uncertainty: isWorse ? bySecond.uncertainty : complete.uncertainty,
+  }
 }
 
 function umReader(survey: Pick<SurveyRecord, 'setUp' | 'characteristic' | 'readings'>) {

@@ -1,6 +1,7 @@
 import { currentOnly } from './current-only.ts'
 import type { Evidence } from './evidence.ts'
 import type { InstrumentUse } from './instrument.ts'
+import { instrumentsOfValue } from './instruments-of-value.ts'
 import { standingReadings, standingTests, standingValues } from './standing.ts'
 
 /** Behind the records that speak for the seal, as found and as left. */
@@ -12,7 +13,7 @@ export function instrumentsUsed(evidence: Evidence): readonly InstrumentUse[] {
       one.thermometer,
       one.volume,
     ]),
-    ...standingValues(evidence.measuredValues).map((one) => one.instrument),
+    ...standingValues(evidence.measuredValues).flatMap(instrumentsOfValue),
     ...currentOnly(evidence.wearTracks).map((one) => one.instrument),
     ...currentOnly(evidence.springChecks).map((one) => one.instrument),
   ]

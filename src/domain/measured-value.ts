@@ -59,6 +59,8 @@ export type MeasuredValue = NewMeasuredValue & {
   readonly uncertainty: Uncertainty
   readonly method: string
   readonly instrument: InstrumentUse
+  /** That took the float out of a face sweep; null where there was none, and in older records. */
+  readonly secondInstrument: InstrumentUse | null
   readonly recordedById: number
   readonly recordedByName: string
   readonly recordedAt: string

@@ -2,6 +2,7 @@ import type { Characteristic } from './characteristic.ts'
 import type { Evidence } from './evidence.ts'
 import type { FlatnessSees } from './flatness-sees.ts'
 import type { InstrumentUse } from './instrument.ts'
+import { instrumentsOfValue } from './instruments-of-value.ts'
 import type { Judged } from './judged.ts'
 import {
   type JudgedReading,
@@ -113,7 +114,7 @@ function ofValue({ measured, judged, replacedBy }: JudgedValue, evidence: Eviden
     judged,
     uncertainty: measured.uncertainty,
     isOlderThanBudgets: false,
-    instruments: [measured.instrument],
+    instruments: instrumentsOfValue(measured),
     isReplaced: replacedBy !== null,
   }
 }

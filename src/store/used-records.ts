@@ -72,7 +72,8 @@ function tests({ db }: Store, search: UseSearch): UsedRecord[] {
 }
 
 function values({ db }: Store, search: UseSearch): UsedRecord[] {
-  const isUsed = eq(value.instrumentId, search.instrumentId)
+  const second = sql`${value.secondInstrument} ->> '$.instrumentId'`
+  const isUsed = or(eq(value.instrumentId, search.instrumentId), eq(second, search.instrumentId))
   const found = db
     .select()
     .from(value)

@@ -5,7 +5,7 @@ import type { SurveySetUp, SurveySpot } from '../../src/domain/dial-survey.ts'
 import { partialSurvey } from '../../src/domain/partial-survey.ts'
 import { surveySpots } from '../../src/domain/survey-spots.ts'
 import { buildInstrument } from '../support/build-instrument.ts'
-import { buildSetUp, eightReadingsUm } from '../support/build-survey.ts'
+import { buildSetUp, eightReadingsUm, freshSurvey } from '../support/build-survey.ts'
 
 const rad = (deg: number) => (deg * Math.PI) / 180
 const run = (
@@ -64,6 +64,52 @@ describe('what the readings of a survey say', () => {
     expect(open.cautions).toContain('float-not-held')
     const both = run({ ...face, secondInstrumentId: 2 }, eight, 'chamber-face-squareness')
     expect(both.cautions).not.toContain('float-not-held')
+  })
+})
+
+describe('a face by two indicators', () => {
+  const setUp = buildSetUp({
+    surface: 'face',
+    sweptDiameterMm: 100,
+    anglesDeg: [0, 90, 180, 270],
+    instrumentId: 1,
+    secondInstrumentId: 2,
+  })
+  const read = (largestErrorOfSecondUm: number) => {
+    const known = { unit: 'um', resolutionStep: 1, rangeFrom: 0, rangeTo: 1000 } as const
+    const instruments = [1, 2].map((id) =>
+      buildInstrument('dial-indicator', {
+        id,
+        number: `D-0${id}`,
+        largestError: id === 1 ? 5 : largestErrorOfSecondUm,
+        ...known,
+      }),
+    )
+    const face = [30, 0, -30, 0]
+    const readings = surveySpots(setUp, 'chamber-face-squareness').map((spot, id) => {
+      const um = (face[spot.positionIndex] ?? 0) * (spot.indicator === 'first' ? 1 : -1)
+      const by = { recordedById: 1, recordedByName: 'Tess', recordedAt: '2026-11-25T10:00:00.000Z' }
+      return { ...spot, id, um, typed: String(um), ...by }
+    })
+    const { survey } = freshSurvey({ id: 1 }, { workOrderId: 1, setUp })
+    const characteristic = 'chamber-face-squareness' as const
+    const context = { components: [], instruments, today: '2026-11-25' }
+    return completeSurvey({ ...survey, characteristic, readings }, context)
+  }
+
+  test('keeps what stood on the label of the second', () => {
+    expect(read(5).measured.instrument.number).toBe('D-01')
+    expect(read(5).measured.secondInstrument?.number).toBe('D-02')
+    expect(read(5).result.totalsUm).toEqual([60])
+  })
+
+  test('is no surer than the worse of both, and a better second makes it no better', () => {
+    const uOf = (error: number) => read(error).measured.uncertainty.expandedUncertainty
+    expect(uOf(1)).toBe(uOf(5))
+    expect(uOf(20)).toBeGreaterThan(2 * uOf(5))
+    const readingOf = (error: number) => read(error).result.readingStandardUncertaintyUm ?? 0
+    expect(readingOf(1)).toBe(readingOf(5))
+    expect(readingOf(20)).toBeGreaterThan(2 * readingOf(5))
   })
 })
 

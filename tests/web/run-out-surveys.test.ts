@@ -1,6 +1,8 @@
 import { beforeEach, describe, expect, test } from 'vitest'
 import type { Instrument } from '../../src/domain/instrument.ts'
+import { instrumentsUsed } from '../../src/domain/instruments-used.ts'
 import { readEvidence } from '../../src/store/read-evidence.ts'
+import { usedRecords } from '../../src/store/used-records.ts'
 import { verifyStore } from '../../src/store/verify-store.ts'
 import { addInCalibration, buildShop, type Shop } from '../support/build-shop.ts'
 import { eightReadingsUm } from '../support/build-survey.ts'
@@ -146,6 +148,16 @@ describe('a survey on its pages', () => {
     expect(result?.totalsUm[0]).toBeCloseTo(80, 9)
     expect(result?.planes[0]?.floatRangeUm).toBeCloseTo(120, 9)
     expect(result?.tilt?.tiltMrad).toBeCloseTo(0.5714, 4) // E15
+    const evidence = readEvidence(shop.store, shop.workOrder.id)
+    expect(instrumentsUsed(evidence).map((one) => one.number)).toEqual(['D-01', 'D-02'])
+    const page = await (await web.get(`/work-orders/${shop.workOrder.number}`, 'tess')).text()
+    expect(page).toContain('D-02')
+    const window = { from: null, to: null }
+    for (const { id } of [dial, second]) {
+      const touched = usedRecords(shop.store, { instrumentId: id, window })
+      expect(touched).toMatchObject([{ subjectKind: 'measured-value', subjectId: 1 }])
+    }
+    expect(verifyStore(shop.store)).toEqual([])
   })
 
   test('reads play between two ends as often as asked, and straightness at planes', async () => {

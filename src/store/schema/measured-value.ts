@@ -26,4 +26,5 @@ export const measuredValue = sqliteTable('measured_value', {
   recordedById: integer('recorded_by_id').notNull(),
   recordedByName: text('recorded_by_name').notNull(),
   recordedAt: text('recorded_at').notNull(),
+  secondInstrument: text('second_instrument_use', { mode: 'json' }).$type<InstrumentUse>(),
 })

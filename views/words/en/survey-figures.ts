@@ -86,7 +86,8 @@ export const surveyFiguresWords = {
       'not-held': 'not held',
     } satisfies Record<FloatHold, string>,
     second: 'Second indicator',
-    secondText: 'opposite the first, to take the float out',
+    secondText: (number: string | null) =>
+      `${number === null ? '' : `${number}, `}opposite the first, to take the float out`,
     lever: 'Angle of the lever',
     sag: 'Sag of the bracket',
     sagText: (um: string, top: string) => `${um} µm, corrected; on top at ${top}°`,

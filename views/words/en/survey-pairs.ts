@@ -80,7 +80,9 @@ export function surveySetUpPairs(survey: CertifiedSurvey): readonly Pair[] {
     ...(sealMeanDiameterMm === null
       ? []
       : [{ label: s.sealDiameter, value: w.mm(sealMeanDiameterMm.text) }]),
-    ...(survey.hasSecondIndicator ? [{ label: s.second, value: s.secondText }] : []),
+    ...(survey.hasSecondIndicator
+      ? [{ label: s.second, value: s.secondText(survey.secondInstrumentNumber ?? null) }]
+      : []),
     ...(leverAngleDeg === null ? [] : [{ label: s.lever, value: w.degrees(leverAngleDeg.text) }]),
     ...(isCarried && isCircle
       ? [
