@@ -1,4 +1,4 @@
-import type { FC } from 'hono/jsx'
+import type { Child, FC } from 'hono/jsx'
 import type { CertificateRecord } from '../src/domain/certificate.ts'
 import type { CertifiedHand } from '../src/domain/certified-strip.ts'
 import { VerdictMark } from './components/verdict-mark.tsx'
@@ -31,29 +31,26 @@ export const StripLines: FC<Records> = ({ wearTracks = [], springs = [], assembl
         {wearTracks.map((one, index) => (
           <li class="result-line">
             <span class="strong">{`${wearTrack.act}, ${trade.faceKind[one.face].toLowerCase()}`}</span>
-            <Details texts={trackTexts(one)} hand={one} />
-            <div class="result-line-told">
+            <Told texts={trackTexts(one)} hand={one}>
               <TrackPicture track={one} id={`worn-track-${index + 1}`} />
-            </div>
+            </Told>
           </li>
         ))}
         {springs.map((one, index) => (
           <li class="result-line">
             <span class="strong">{`${springCheck.act} ${w.conditions[one.condition]}`}</span>
-            <Details texts={springTexts(one)} hand={one} />
-            <div class="result-line-told">
+            <Told texts={springTexts(one)} hand={one}>
               <SpringPicture spring={one} id={`spring-${index + 1}`} />
-            </div>
+            </Told>
           </li>
         ))}
         {assembly === undefined ? null : (
           <li class="result-line">
             <span class="strong">{w.assembly}</span>
             <VerdictMark {...assemblySign(assembly)} />
-            <Details texts={assemblyTexts(assembly)} hand={assembly} />
-            <div class="result-line-told">
+            <Told texts={assemblyTexts(assembly)} hand={assembly}>
               <AssemblyPicture assembly={assembly} id="assembly-line" />
-            </div>
+            </Told>
           </li>
         )}
       </ul>
@@ -62,10 +59,17 @@ export const StripLines: FC<Records> = ({ wearTracks = [], springs = [], assembl
   )
 }
 
-const Details: FC<{ texts: StripTexts; hand: CertifiedHand }> = ({ texts, hand }) => (
-  <>
-    {[...texts.read, ...texts.follows, ...handTexts(hand, minuteText)].map((text) => (
-      <span class="result-line-detail">{text}</span>
-    ))}
-  </>
-)
+/** The lines beside the drawing; below each other where there is no room. */
+const Told: FC<{ texts: StripTexts; hand: CertifiedHand; children?: Child }> = (props) => {
+  const { texts, hand, children } = props
+  return (
+    <div class="result-line-told strip-told">
+      <div class="stack-tight">
+        {[...texts.read, ...texts.follows, ...handTexts(hand, minuteText)].map((text) => (
+          <p class="small soft">{text}</p>
+        ))}
+      </div>
+      <div>{children}</div>
+    </div>
+  )
+}

@@ -63,9 +63,11 @@ export const StripPage: FC<StripPageProps> = (props) => {
         </div>
         <section class="stack" aria-labelledby="part-by-part">
           <h2 id="part-by-part">{w.partsTitle}</h2>
-          {seen.map((part) => (
-            <PartFindings part={part} evidence={evidence} mayRecord={mayRecord} />
-          ))}
+          <div class="strip-parts">
+            {seen.map((part) => (
+              <PartFindings part={part} evidence={evidence} mayRecord={mayRecord} />
+            ))}
+          </div>
         </section>
         <section class="records" aria-labelledby="parts">
           <h2 id="parts">{w.assemblyPartsTitle}</h2>

@@ -176,7 +176,7 @@ export const surveysWords = {
     total: 'Total indicator reading',
     ofTurn: (turn: number) => `Turn ${turn}`,
     eccentricity: 'Eccentricity, half of what the fit moves',
-    fitted: 'Movement of the fit (2 e)',
+    fitted: 'Movement of the fit (2\u00a0e)',
     direction: 'Highest at',
     directionUnsure: 'too small against its uncertainty for a direction',
     roundnessLeastSquares: 'Roundness about the least-squares circle',
