@@ -1,7 +1,10 @@
+import type { DialPoint } from '../science/runout/dial-point.ts'
+import { distinctAngles } from '../science/runout/distinct-angles.ts'
 import { faceTilt } from '../science/runout/face-tilt.ts'
 import { runOutBudget } from '../science/runout/run-out-budget.ts'
 import { type TurnFigures, turnFigures } from '../science/runout/turn-figures.ts'
 import { expandedResult } from '../science/uncertainty/expanded-result.ts'
+import { isDriftLarge } from './is-drift-large.ts'
 import { methods } from './methods.ts'
 import type { RunOutRequest } from './parse-run-out-request.ts'
 
@@ -9,6 +12,7 @@ import type { RunOutRequest } from './parse-run-out-request.ts'
 export function answerRunOut(request: RunOutRequest) {
   const { readings, readingStandardUncertaintyUm: u } = request
   const figures = turnFigures(readings, u ?? undefined)
+  const drift = closingDriftOf(readings)
   return {
     totalIndicatorReadingUm: figures.totalUm,
     eccentricityUm: figures.eccentricityUm,
@@ -23,9 +27,22 @@ export function answerRunOut(request: RunOutRequest) {
     roundnessMinimumZoneUm: figures.roundnessMinimumZoneUm,
     ...tiltOf(request, figures),
     couldBeMissedUm: figures.couldBeMissedUm,
+    closingDriftUm: drift,
+    cautions: [
+      ...(figures.areBunched ? (['positions-bunched'] as const) : []),
+      ...(drift !== null && isDriftLarge(drift, u ?? 0) ? (['drift'] as const) : []),
+    ],
     ...(u === null ? {} : uncertaintiesOf(request, figures, u)),
     method: methods.runOut,
   }
+}
+
+/** Last reading less first where both are of one position: the needle should have come back. */
+function closingDriftOf(readings: readonly DialPoint[]): number | null {
+  const [first, last] = [readings[0], readings.at(-1)]
+  if (first === undefined || last === undefined || readings.length < 4) return null
+  const isClosed = distinctAngles([first.angleDeg, last.angleDeg]).length === 1
+  return isClosed ? last.valueUm - first.valueUm : null
 }
 
 function tiltOf({ kind, sweptDiameterMm, sealMeanDiameterMm }: RunOutRequest, of: TurnFigures) {

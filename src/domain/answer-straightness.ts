@@ -37,7 +37,10 @@ export function answerStraightness(request: StraightnessRequest) {
     bowUm: line.bow.departureUm,
     bowAtMm: line.bow.positionMm,
     bowDirectionDeg: line.bow.directionDeg,
-    cautions: support === 'vee-blocks' ? ['vee-blocks-mix-lobes-and-bow'] : [],
+    cautions: [
+      ...(support === 'vee-blocks' ? ['vee-blocks-mix-lobes-and-bow'] : []),
+      ...(planes.some((one) => one.figures.areBunched) ? ['positions-bunched'] : []),
+    ],
     ...(u === null ? {} : uncertaintyOf(u)),
     method: methods.straightness,
   }

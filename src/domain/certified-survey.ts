@@ -51,7 +51,8 @@ export type CertifiedSurvey = {
   readonly unit: PrintedUnitId
   /** As it holds here; null: none. */
   readonly limitUm: number | null
-  readonly place: SurveyPlace
+  /** Null where a program did not say. */
+  readonly place: SurveyPlace | null
   readonly turned: TurnedPart
   readonly surface: SweptSurface
   readonly contact: ContactPoint | null

@@ -23,6 +23,7 @@ export type CompleteSurvey = {
 /**
  * Computes a survey of which every spot was read, and the measured value that it becomes: the
  * totals of its turns are repeats of one figure.
+ * @param statedUncertaintyUm of one reading, standard, as a program states it
  * @throws RangeError where a spot has no reading, or the instrument is none of the context
  */
 export function completeSurvey(
@@ -38,7 +39,7 @@ export function completeSurvey(
     | 'readings'
   >,
   context: MeasuredValueContext,
-  statedUncertaintyUm: number | null = null,
+  statedUncertaintyUm = 0,
 ): CompleteSurvey {
   const { setUp } = survey
   const instrument = requireInstrument(context, setUp.instrumentId)
@@ -49,7 +50,7 @@ export function completeSurvey(
   const ofPapers = [instrument, ...(second === null ? [] : [second])].map((one) =>
     uncertaintyOf(survey, one, context),
   )
-  const readingUm = Math.max(...ofPapers, statedUncertaintyUm ?? 0)
+  const readingUm = Math.max(...ofPapers, statedUncertaintyUm)
   const result = computeSurvey(survey, umReader(survey), readingUm)
   const factor = umPerUnit(setUp.unit, instrument) ?? 1
   const measured: NewMeasuredValue = {
@@ -71,11 +72,13 @@ export function completeSurvey(
     replacesId: survey.replacesId,
     reason: survey.reason,
   }
-  const complete = completeMeasuredValue(measured, context)
+  const complete = completeMeasuredValue(measured, context, statedUncertaintyUm)
   return {
     measured: {
       ...complete,
-      ...(second === null ? {} : withSecond(complete, second, { survey, context })),
+      ...(second === null
+        ? {}
+        : withSecond(complete, second, { survey, context, statedUncertaintyUm })),
       method: methods.runOut,
     },
     result,
@@ -86,11 +89,19 @@ export function completeSurvey(
 function withSecond(
   complete: CompleteMeasuredValue,
   second: Instrument,
-  of: { readonly survey: Pick<SurveyRecord, 'readings'>; readonly context: MeasuredValueContext },
+  of: {
+    readonly survey: Pick<SurveyRecord, 'readings'>
+    readonly context: MeasuredValueContext
+    readonly statedUncertaintyUm: number
+  },
 ): Pick<CompleteMeasuredValue, 'secondInstrument' | 'uncertainty'> {
   const { today: day, exceptions } = of.context
   const read = of.survey.readings.filter((one) => one.indicator === 'second')
-  const bySecond = completeMeasuredValue({ ...complete, instrumentId: second.id }, of.context)
+  const bySecond = completeMeasuredValue(
+    { ...complete, instrumentId: second.id },
+    of.context,
+    of.statedUncertaintyUm,
+  )
   const isWorse =
     bySecond.uncertainty.expandedUncertainty > complete.uncertainty.expandedUncertainty
   return {

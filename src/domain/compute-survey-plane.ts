@@ -4,6 +4,7 @@ import { separateEndFloat } from '../science/runout/separate-end-float.ts'
 import { totalIndicatorReadingUm } from '../science/runout/total-indicator-reading-um.ts'
 import { turnFigures } from '../science/runout/turn-figures.ts'
 import type { SurveySetUp, SurveySpot } from './dial-survey.ts'
+import { isDriftLarge } from './is-drift-large.ts'
 import type { SurveyPlane, SurveyTurn } from './survey-result.ts'
 
 /** The reading of a spot in um, as the needle showed it. */
@@ -77,11 +78,10 @@ function sagFree({ sagUm, topAngleDeg }: SurveySetUp, angleDeg: number, valueUm:
   return sagCorrectedUm({ valueUm, angleDeg, topAngleDeg: topAngleDeg ?? 0, sagUm })
 }
 
-/** Two readings of one place differ by more than twice the uncertainty of their difference. */
 function drawTurn({ valuesUm, closingDriftUm }: Turn, u: number | null): SurveyTurn {
   return {
     totalUm: totalIndicatorReadingUm(valuesUm),
     closingDriftUm,
-    isDriftLarge: closingDriftUm !== null && Math.abs(closingDriftUm) > 2 * Math.SQRT2 * (u ?? 0),
+    isDriftLarge: closingDriftUm !== null && isDriftLarge(closingDriftUm, u ?? 0),
   }
 }

@@ -30,6 +30,9 @@ export type TurnedPart = (typeof turnedParts)[number]
 export const sweptSurfaces = ['outside', 'inside', 'face'] as const
 export type SweptSurface = (typeof sweptSurfaces)[number]
 
+/** A register is round: it is swept outside, a spigot, or inside, a bore. */
+export const registerSides = ['outside', 'inside'] as const
+
 export const contactPoints = ['ball', 'flat', 'roller', 'point'] as const
 export type ContactPoint = (typeof contactPoints)[number]
 
@@ -39,7 +42,8 @@ export type FloatHold = (typeof floatHolds)[number]
 
 /** What was set up before the first reading; null where it was not stated. */
 export type SurveySetUp = {
-  readonly place: SurveyPlace
+  /** Null where a program did not say. */
+  readonly place: SurveyPlace | null
   readonly turned: TurnedPart
   readonly surface: SweptSurface
   readonly contact: ContactPoint | null

@@ -103,7 +103,7 @@ function fieldsAt(input: Input, path: string, faults: Fault[], isConfirmed: bool
     group: (name) => {
       const value = input[name]
       if (isInput(value)) return fieldsAt(value, at(name), faults, isConfirmed)
-      fault(name, 'empty')
+      fault(name, value === undefined || value === null ? 'empty' : 'not-an-object')
       return fieldsAt({}, at(name), [], isConfirmed)
     },
     only: (...names) => {
@@ -203,17 +203,18 @@ function readList(
   const parts: readonly unknown[] = Array.isArray(value) ? Array.from(value) : []
   const isAbsent = value === undefined || value === null || value === ''
   if (!isAbsent && !Array.isArray(value)) {
-    faults.push({ field: path, kind: 'empty', with: { ...count } })
+    faults.push({ field: path, kind: 'not-a-list' })
   } else if (parts.length < count.min) {
     faults.push({ field: path, kind: parts.length === 0 ? 'empty' : 'too-few', with: { ...count } })
   }
   if (parts.length > count.max) {
-    faults.push({ field: path, kind: 'above', with: { min: count.min, max: count.max } })
+    faults.push({ field: path, kind: 'too-many', with: { max: count.max } })
     return []
   }
   return parts.map((part, index) => {
     if (isInput(part)) return fieldsAt(part, `${path}[${index}]`, faults, isConfirmed)
-    faults.push({ field: `${path}[${index}]`, kind: 'empty' })
+    const kind = part === undefined || part === null ? 'empty' : 'not-an-object'
+    faults.push({ field: `${path}[${index}]`, kind })
     return fieldsAt({}, `${path}[${index}]`, [], isConfirmed)
   })
 }

@@ -1,8 +1,8 @@
-import { distinctAngles } from '../science/runout/distinct-angles.ts'
 import { totalIndicatorReadingUm } from '../science/runout/total-indicator-reading-um.ts'
 import { surveyCharacteristics } from './characteristic.ts'
+import { checkPositions } from './check-positions.ts'
 import { checkRange } from './check-range.ts'
-import { type SurveySpot, surveyBounds, surveyKindOf } from './dial-survey.ts'
+import { surveyBounds, surveyKindOf } from './dial-survey.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
 import { readingConditions } from './flatness.ts'
 import { correctionFields, parseCorrection } from './parse-correction.ts'
@@ -13,6 +13,7 @@ import { runOutBounds, runOutKinds } from './parse-run-out-request.ts'
 import type { NewSurveyReading } from './parse-survey-readings.ts'
 import { type NewSurvey, readSurveySetUp } from './parse-survey-set-up.ts'
 import type { Parsed } from './parsed.ts'
+import { splitTurns, type Turns } from './split-turns.ts'
 
 export const runOutSurveyFields = [
   'readings',
@@ -66,7 +67,17 @@ export function parseRunOutSurveyBody(
   }
   const condition = fields.optionalChoice('condition', readingConditions) ?? 'as-left'
   const turns = parseTurns(fields)
+  const isRegister = characteristic === 'register-concentricity'
+  if (!isRegister && fields.isGiven('surface')) {
+    fields.choice('surface', [kind === 'face' ? ('face' as const) : ('outside' as const)])
+  }
   const setUp = readSurveySetUp(fields, input, { context, characteristic, isKnown: true })
+  // Nothing was said of where it was read: then the record doesn't say it either.
+  const place = fields.isGiven('place') ? setUp.place : null
+  const isPlaceKnown = !fields.faults.some((one) => one.field === 'place')
+  if (isPlaceKnown && place === 'machine' && setUp.lockOutReference === '') {
+    fields.fault('lockOutReference', 'empty')
+  }
   checkTravel(fields, context, { id: setUp.instrumentId, turns })
   return fields.finish({
     survey: {
@@ -74,6 +85,7 @@ export function parseRunOutSurveyBody(
       condition,
       setUp: {
         ...setUp,
+        place,
         anglesDeg: turns.anglesDeg,
         turnsCount: turns.turnsCount,
         isClosed: turns.isClosed,
@@ -90,6 +102,12 @@ export function parseRunOutSurveyBody(
   })
 }
 
+/** Every position of every turn, each turn closed. */
+export const bodyReadingCount = {
+  min: surveyBounds.positionCount.min,
+  max: (surveyBounds.positionCount.max + 1) * surveyBounds.turnsCount.max,
+} as const
+
 /** An indicator has to travel as far as its readings lie apart. */
 function checkTravel(
   fields: Fields,
@@ -104,66 +122,25 @@ function checkTravel(
   checkRange(fields, 'instrumentId', { instrument, readings, day, recordedOn: day, exceptions })
 }
 
-type Turns = {
-  readonly anglesDeg: readonly number[]
-  readonly turnsCount: number
-  readonly isClosed: boolean
-  readonly readings: readonly NewSurveyReading[]
-}
-
-const turned = (deg: number) => ((deg % 360) + 360) % 360
-const isSame = (a: number, b: number) => distinctAngles([a, b]).length === 1
-
-/** Splits readings into turns: each begins where the first angle comes again. */
+/** Reads the readings and splits them into turns. */
 function parseTurns(fields: Fields): Turns {
   const none: Turns = { anglesDeg: [], turnsCount: 1, isClosed: false, readings: [] }
   const before = fields.faults.length
-  const most = { min: 3, max: surveyBounds.positionCount.max * surveyBounds.turnsCount.max }
-  const points = fields.list('readings', most).map((part) => {
+  const points = fields.list('readings', bodyReadingCount).map((part) => {
     part.only('angleDeg', 'valueUm')
     const angleDeg = part.decimal('angleDeg', dialPointBounds.angleDeg)
-    const valueUm = part.decimal('valueUm', surveyBounds.readingUm)
-    return { angleDeg, valueUm, typed: part.typed('valueUm') }
+    const um = part.decimal('valueUm', surveyBounds.readingUm)
+    return { angleDeg, um, typed: part.typed('valueUm').trim() }
   })
   if (fields.faults.length > before || points.length === 0) return none
-  const first = points[0]?.angleDeg ?? 0
-  const isClosed = points.length > 3 && isSame(points.at(-1)?.angleDeg ?? 0, first)
-  const again = points.findIndex((one, i) => i > 0 && isSame(one.angleDeg, first))
-  const count = again === -1 ? points.length : again
-  const anglesDeg = points.slice(0, count).map((one) => turned(one.angleDeg))
-  // Closed turns hand their closing reading on as the first of the next: only the last is one.
-  const body = isClosed ? points.slice(0, -1) : points
-  const turnsCount = body.length / count
-  const isWhole =
-    Number.isInteger(turnsCount) &&
-    body.every((one, i) => isSame(one.angleDeg, anglesDeg[i % count] ?? 0))
-  const { positionCount, turnsCount: turnBounds } = surveyBounds
-  if (distinctAngles(anglesDeg).length < count || !isWhole || turnsCount > turnBounds.max) {
-    fields.fault('readings', 'no-whole-turns')
-  } else if (count < positionCount.min) {
-    fields.fault('readings', 'too-few-positions', positionCount)
-  } else if (count > positionCount.max) {
-    fields.fault('readings', 'too-many-numbers', positionCount)
+  const turns = splitTurns(points)
+  const { positionCount, turnsCount } = surveyBounds
+  if (turns === null || turns.turnsCount > turnsCount.max) {
+    fields.fault('readings', 'no-whole-turns', { max: turnsCount.max })
+    return none
   }
-  const isOneTurnClosed = isClosed && turnsCount === 1
-  const kept = isOneTurnClosed ? points : body
-  return {
-    anglesDeg,
-    turnsCount: Math.max(1, Math.floor(turnsCount)),
-    isClosed: isOneTurnClosed,
-    readings: kept.map(({ valueUm, typed }, i) => ({
-      ...spotAt(i, isOneTurnClosed ? count + 1 : count),
-      um: valueUm,
-      typed: typed.trim(),
-    })),
-  }
-}
-
-function spotAt(index: number, perTurn: number): SurveySpot {
-  return {
-    planeIndex: 0,
-    turnIndex: Math.floor(index / perTurn),
-    positionIndex: index % perTurn,
-    indicator: 'first',
-  }
+  const count = turns.anglesDeg.length
+  if (count > positionCount.max) fields.fault('readings', 'too-many-positions', positionCount)
+  else checkPositions(fields, 'readings', turns.anglesDeg)
+  return turns
 }

@@ -63,7 +63,9 @@ function readUm(
   const { setUp } = of.survey
   const id = spot.indicator === 'first' ? setUp.instrumentId : setUp.secondInstrumentId
   const instrument = instruments.find((one) => one.id === id)
-  const factor = umPerUnit(setUp.unit, instrument) ?? 1
+  const known = umPerUnit(setUp.unit, instrument)
+  if (known === null) fields.fault('value', 'no-graduation', { number: instrument?.number ?? '' })
+  const factor = known ?? 1
   const { min, max } = surveyBounds.readingUm
   const inUnit = (um: number) => Number((um / factor).toPrecision(6))
   const value = fields.decimal('value', { min: inUnit(min), max: inUnit(max) })

@@ -1,14 +1,15 @@
 import { type SurveyCharacteristic, surveyCharacteristics } from './characteristic.ts'
+import { checkPositions } from './check-positions.ts'
 import {
   contactPoints,
   type DialSurvey,
   floatHolds,
+  registerSides,
   type SurveyKind,
   type SurveySetUp,
   surveyBounds,
   surveyKindOf,
   surveyPlaces,
-  sweptSurfaces,
   turnedParts,
 } from './dial-survey.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
@@ -51,6 +52,9 @@ export const surveySetUpFields = [
   'note',
   ...correctionFields,
 ] as const
+
+/** The only kind whose reading depends on an angle. */
+const leverKind = 'lever-indicator'
 
 export const turnDirections = ['clockwise', 'counter-clockwise'] as const
 
@@ -100,16 +104,22 @@ export function readSurveySetUp(fields: Fields, input: Input, asked: Asked): Sur
       : undefined
   if (second !== undefined && second.id === first?.id) fields.fault('secondInstrumentId', 'taken')
   const unit = fields.optionalChoice('unit', lengthUnits) ?? 'um'
-  if (first !== undefined && umPerUnit(unit, first) === null) {
-    fields.fault('unit', 'no-graduation', { number: first.number })
-  }
+  const unread = [first, second].find((one) => one !== undefined && umPerUnit(unit, one) === null)
+  if (unread !== undefined) fields.fault('unit', 'no-graduation', { number: unread.number })
+  const turned = fields.optionalChoice('turned', turnedParts) ?? 'part'
   const sagUm = isTurn ? fields.optionalDecimal('sagUm', b.sagUm) : null
+  if (sagUm !== null && turned === 'part') fields.fault('sagUm', 'not-carried')
+  const leverAngleDeg = fields.optionalDecimal('leverAngleDeg', b.leverAngleDeg)
+  if (leverAngleDeg !== null) {
+    const without = [first, second].find((one) => one !== undefined && one.kind !== leverKind)
+    if (without !== undefined) fields.fault('leverAngleDeg', 'no-lever', { number: without.number })
+  }
   return {
     place: fields.optionalChoice('place', surveyPlaces) ?? 'machine',
-    turned: fields.optionalChoice('turned', turnedParts) ?? 'part',
+    turned,
     surface: surfaceOf(fields, characteristic, kind),
     contact: fields.optionalChoice('contact', contactPoints),
-    leverAngleDeg: fields.optionalDecimal('leverAngleDeg', b.leverAngleDeg),
+    leverAngleDeg,
     sweptDiameterMm: diameterOf(fields, 'sweptDiameterMm', kind === 'face'),
     sealMeanDiameterMm: diameterOf(fields, 'sealMeanDiameterMm', false),
     sizeMm: diameterOf(fields, 'sizeMm', false),
@@ -140,7 +150,7 @@ function instrumentOf(fields: Fields, name: string, context: MeasuredValueContex
 /** A register is swept outside or inside; the others can only be swept one way. */
 function surfaceOf(fields: Fields, characteristic: SurveyCharacteristic, kind: SurveyKind) {
   if (characteristic === 'register-concentricity') {
-    return fields.optionalChoice('surface', sweptSurfaces) ?? 'inside'
+    return fields.optionalChoice('surface', registerSides) ?? 'inside'
   }
   return kind === 'face' ? 'face' : 'outside'
 }
@@ -154,7 +164,12 @@ function diameterOf(fields: Fields, name: string, isAsked: boolean): number | nu
 function anglesOf(fields: Fields, input: Input): readonly number[] {
   const { positionCount: count, angleDeg: value } = surveyBounds
   const stated = parseNumberList(fields, input, { name: 'anglesDeg', count, value })
-  if (stated.length > 0) return stated
+  if (stated.length > 0) {
+    if (!fields.faults.some((one) => one.field === 'anglesDeg')) {
+      checkPositions(fields, 'anglesDeg', stated)
+    }
+    return stated
+  }
   const even = fields.optionalWhole('positionCount', count) ?? 8
   const safe = even >= count.min && even <= count.max ? even : 8
   return Array.from({ length: safe }, (_, i) => (360 * i) / safe)

@@ -1,10 +1,11 @@
+import { tellsTurn } from './check-positions.ts'
 import { type SurveyRecord, surveyBounds, surveyKindOf } from './dial-survey.ts'
 import { surveyProgress } from './survey-progress.ts'
 import { spotKey } from './survey-spots.ts'
 
 /**
  * The part of a survey that can speak already: its first plane and turn with the positions read so
- * far, or all of it once that is read; null while fewer than three positions are.
+ * far, or all of it once that is read; null while fewer than three positions are, or they lie bunched.
  */
 export function partialSurvey(survey: SurveyRecord): SurveyRecord | null {
   const { setUp, characteristic } = survey
@@ -22,6 +23,7 @@ export function partialSurvey(survey: SurveyRecord): SurveyRecord | null {
     return spots.every((one) => one !== undefined) ? [{ angleDeg, spots }] : []
   })
   if (read.length < surveyBounds.positionCount.min) return null
+  if (!tellsTurn(read.map((one) => one.angleDeg))) return null
   return {
     ...survey,
     setUp: {

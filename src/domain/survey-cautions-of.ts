@@ -14,9 +14,12 @@ export function surveyCautionsOf(
   const told: Readonly<Record<SurveyCaution, boolean>> = {
     drift: planes.some((plane) => plane.turns.some((one) => one.isDriftLarge)),
     'few-positions': setUp.anglesDeg.length < fewPositions,
+    'positions-bunched': planes.some((one) => one.figures.areBunched),
     'float-not-held': isFace && isFloatOpen,
     'vee-blocks': setUp.place === 'vee-blocks',
-    'direction-unsure': planes.some((one) => one.figures.eccentricityDirectionDeg === null),
+    'direction-unsure': planes.some(
+      ({ figures }) => figures.eccentricityDirectionDeg === null && !figures.areBunched,
+    ),
     // Of two opposite indicators only odd waves of the face remain.
     'lobes-unseen': setUp.secondInstrumentId !== null,
   }

@@ -7,6 +7,7 @@ import type { TurnFigures } from '../science/runout/turn-figures.ts'
 export const surveyCautions = [
   'drift',
   'few-positions',
+  'positions-bunched',
   'float-not-held',
   'vee-blocks',
   'direction-unsure',

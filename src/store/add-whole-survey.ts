@@ -37,7 +37,7 @@ export function addWholeSurvey(
     const of = { workOrderId, surveyId: id }
     for (const reading of fresh.readings) addSurveyReading(store, of, reading, actor)
     const survey = requireOpenSurvey(store, workOrderId, id)
-    const complete = completeSurvey(survey, context, fresh.readingStandardUncertaintyUm)
+    const complete = completeSurvey(survey, context, fresh.readingStandardUncertaintyUm ?? 0)
     const measured = recordDialSurvey(store, of, complete, actor)
     return { survey, measured, result: complete.result }
   })

@@ -198,17 +198,17 @@ describe('lists and groups', () => {
       'readings too-few',
     ])
     const four = Array.from({ length: 4 }, () => ({ bands: '1' }))
-    expect(faultsOf({ readings: four }, readBands)).toEqual(['readings above'])
+    expect(faultsOf({ readings: four }, readBands)).toEqual(['readings too-many'])
   })
 
   test('refuse what is no list or no object, even where nothing is needed', () => {
     const none = (f: Fields) => f.list('readings', { min: 0, max: 3 })
     expect(faultsOf({}, none)).toEqual([])
-    expect(faultsOf({ readings: 'abc' }, none)).toEqual(['readings empty'])
-    expect(faultsOf({ readings: { bands: 1 } }, none)).toEqual(['readings empty'])
-    expect(faultsOf({ readings: [5] }, none)).toEqual(['readings[0] empty'])
+    expect(faultsOf({ readings: 'abc' }, none)).toEqual(['readings not-a-list'])
+    expect(faultsOf({ readings: { bands: 1 } }, none)).toEqual(['readings not-a-list'])
+    expect(faultsOf({ readings: [5] }, none)).toEqual(['readings[0] not-an-object'])
     expect(faultsOf({ start: 5 }, (f) => f.group('start').decimal('timeS', tenth))).toEqual([
-      'start empty',
+      'start not-an-object',
     ])
   })
 

@@ -81,7 +81,7 @@ describe('parseConformityRequest', () => {
     [{ uncertaintyShareAtMost: 0 }, 'uncertaintyShareAtMost below'],
     [{ value: -4, nonNegative: true }, 'value too-far-below-zero'],
     [{ colour: 'red' }, 'colour unknown-field'],
-    [{ prior: 'known' }, 'prior empty'],
+    [{ prior: 'known' }, 'prior not-an-object'],
     [{ prior: { mean: 1, standardDeviation: 0.5 } }, 'prior.shape empty'],
     [{ prior: { mean: 0, standardDeviation: 1, shape: 'gamma' } }, 'prior.mean below'],
     [

@@ -45,13 +45,13 @@ describe('repeats', () => {
 
   test('are two or more, up to 24, and each a count', () => {
     expect(faultsOf(repeats(2))).toEqual(['repeats too-few'])
-    expect(faultsOf(repeats(...Array.from({ length: 25 }, () => 2)))).toEqual(['repeats above'])
+    expect(faultsOf(repeats(...Array.from({ length: 25 }, () => 2)))).toEqual(['repeats too-many'])
     expect(faultsOf(repeats(2, -1, 'x', ''))).toEqual([
       'repeats[1].bands below',
       'repeats[2].bands not-a-number',
       'repeats[3].bands empty',
     ])
-    expect(faultsOf(parse({ repeats: '2 2' }))).toEqual(['repeats empty'])
+    expect(faultsOf(parse({ repeats: '2 2' }))).toEqual(['repeats not-a-list'])
     expect(faultsOf(parse({ repeats: [{ bands: 1, order: 2 }, { bands: 1 }] }))).toEqual([
       'repeats[0].order unknown-field',
     ])
@@ -85,7 +85,7 @@ describe('a scatter known from elsewhere', () => {
     expect(faultsOf(known({ standardDeviationBands: 0.1, count: 3, n: 3 }))).toEqual([
       'repeatability.n unknown-field',
     ])
-    expect(faultsOf(known('0.1'))).toContain('repeatability empty')
+    expect(faultsOf(known('0.1'))).toContain('repeatability not-an-object')
   })
 })
 

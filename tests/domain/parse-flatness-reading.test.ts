@@ -134,7 +134,9 @@ describe('directions', () => {
 
   test('are at most eight', () => {
     expect(withDirections(...[0, 20, 40, 60, 80, 100, 120, 140])).toEqual([])
-    expect(withDirections(...[0, 20, 40, 60, 80, 100, 120, 140, 160])).toEqual(['readings above'])
+    expect(withDirections(...[0, 20, 40, 60, 80, 100, 120, 140, 160])).toEqual([
+      'readings too-many',
+    ])
   })
 
   test('are two for a saddle, which is their sum; 0 and 180 are one', () => {
@@ -189,7 +191,9 @@ describe('unreadable face', () => {
   })
 
   test('refuses readings that are no list', () => {
-    expect(faultsOf(parse({ pattern: 'unreadable', readings: 'none' }))).toEqual(['readings empty'])
+    expect(faultsOf(parse({ pattern: 'unreadable', readings: 'none' }))).toEqual([
+      'readings not-a-list',
+    ])
   })
 })
 

@@ -140,9 +140,9 @@ describe('its readings', () => {
   test('may be one to twenty-four, all kept', () => {
     const of = (count: number) => Array.from({ length: count }, () => ({ value: 0.04 }))
     expect(accepted(parse(runOut, { readings: of(24) })).readings).toHaveLength(24)
-    expect(faultsOf(parse(runOut, { readings: of(25) }))).toEqual(['readings above'])
+    expect(faultsOf(parse(runOut, { readings: of(25) }))).toEqual(['readings too-many'])
     expect(faultsOf(parse(runOut, { readings: [] }))).toEqual(['readings empty'])
-    expect(faultsOf(parse(runOut, { readings: '0.04' }))).toEqual(['readings empty'])
+    expect(faultsOf(parse(runOut, { readings: '0.04' }))).toEqual(['readings not-a-list'])
   })
 
   test('have no sign, and are plain numbers', () => {

@@ -72,7 +72,7 @@ describe('components', () => {
     expect(withComponents(face, { kind: 'spring' }, { kind: 'spring' })).toEqual([
       'components[2].kind taken',
     ])
-    expect(withComponents(...five, { kind: 'spring' })).toEqual(['components above'])
+    expect(withComponents(...five, { kind: 'spring' })).toEqual(['components too-many'])
   })
 
   test('are refused without any face, since nothing could then be read', () => {

@@ -45,7 +45,7 @@ describe('uncertainties that a program states', () => {
       'uncertainties.temperatureK not-a-number',
       'uncertainties.resolutionPa below',
     ])
-    expect(faultsOf(body({ uncertainties: 'none' }))).toEqual(['uncertainties empty'])
+    expect(faultsOf(body({ uncertainties: 'none' }))).toEqual(['uncertainties not-an-object'])
   })
 })
 

@@ -1,6 +1,6 @@
 import type { FC } from 'hono/jsx'
 import { surveyCharacteristics } from '../../src/domain/characteristic.ts'
-import { surveyPlaces, turnedParts } from '../../src/domain/dial-survey.ts'
+import { registerSides, surveyPlaces, turnedParts } from '../../src/domain/dial-survey.ts'
 import { turnDirections } from '../../src/domain/parse-survey-set-up.ts'
 import { CheckField } from '../components/check-field.tsx'
 import { ChoiceCards } from '../components/choice-cards.tsx'
@@ -63,7 +63,7 @@ const PlaceQuestion: FC<{ typed: SurveyTyped }> = ({ typed }) => {
       <SelectField
         {...surveyProps(typed, 'surface')}
         label={w.surface}
-        options={(['inside', 'outside'] as const).map((value) => ({
+        options={registerSides.map((value) => ({
           value,
           label: w.surfaces[value],
         }))}

@@ -29,7 +29,7 @@ export function surveySetUpPairs({ setUp, characteristic, condition }: DialSurve
   const { sagUm, topAngleDeg, leverAngleDeg } = setUp
   return [
     { label: w.condition, value: trade.condition[condition] },
-    { label: w.place, value: w.places[setUp.place] },
+    { label: w.place, value: setUp.place === null ? notRecorded : w.places[setUp.place] },
     { label: w.lockOut, value: setUp.lockOutReference || notRecorded },
     { label: w.turned, value: w.turnedParts[setUp.turned] },
     ...(kind === 'two-ends'

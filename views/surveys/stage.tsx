@@ -52,7 +52,7 @@ const Planes: FC<{ page: SurveyPageProps }> = ({ page: { survey, progress, asked
     progress.spots.some((one) => one.planeIndex === index && !progress.current.has(spotKey(one)))
   const drawing = planesPicture({
     widthPx: 360,
-    place,
+    place: place ?? 'machine',
     planesMm,
     doneIndexes: planesMm.flatMap((_, index) => (isOpen(index) ? [] : [index])),
     nextIndex: asked?.planeIndex ?? null,

@@ -1,5 +1,3 @@
-import { solveSquare } from '../linear/solve-square.ts'
-
 /** A centre of a section along a shaft: its place along, and its offset from a common axis. */
 export interface SectionCentre {
   readonly positionMm: number
@@ -39,22 +37,22 @@ export function fitCentreLine(
     centres.reduce((total, centre, i) => total + (weights[i] as number) * of(centre), 0)
   const total = sum(() => 1)
   const middle = sum((one) => one.positionMm) / total
-  const rows = [
-    [total, 0],
-    [0, sum((one) => (one.positionMm - middle) ** 2)],
-  ]
-  const lineOf = (of: (centre: SectionCentre) => number): readonly [number, number] => {
-    const solved = solveSquare(rows, [sum(of), sum((one) => (one.positionMm - middle) * of(one))])
-    if (solved === null)
-      throw new RangeError(`fitCentreLine requires centres at different positions`)
-    const [mean, slope] = solved as [number, number]
-    return [mean - slope * middle, slope]
+  const spread = sum((one) => (one.positionMm - middle) ** 2)
+  if (!(spread > 0)) throw new RangeError('fitCentreLine requires centres at different positions')
+  const lineOf = (of: (centre: SectionCentre) => number) => {
+    const slope = sum((one) => (one.positionMm - middle) * of(one)) / spread
+    const mean = sum(of) / total
+    // About the middle: far from position 0 no digits are lost.
+    const departures = centres.map((one) => of(one) - mean - slope * (one.positionMm - middle))
+    return { offset: mean - slope * middle, slope, departures }
   }
-  const [xUm, xSlopeUmPerMm] = lineOf((one) => one.xUm)
-  const [yUm, ySlopeUmPerMm] = lineOf((one) => one.yUm)
-  const departuresUm = centres.map((one) => ({
-    xUm: one.xUm - xUm - xSlopeUmPerMm * one.positionMm,
-    yUm: one.yUm - yUm - ySlopeUmPerMm * one.positionMm,
-  }))
-  return { xUm, yUm, xSlopeUmPerMm, ySlopeUmPerMm, departuresUm }
+  const x = lineOf((one) => one.xUm)
+  const y = lineOf((one) => one.yUm)
+  return {
+    xUm: x.offset,
+    yUm: y.offset,
+    xSlopeUmPerMm: x.slope,
+    ySlopeUmPerMm: y.slope,
+    departuresUm: x.departures.map((xUm, i) => ({ xUm, yUm: y.departures[i] as number })),
+  }
 }

@@ -28,6 +28,8 @@ export function smallestCylinder(centres: readonly SectionCentre[]): CentreLine 
   for (const { positionMm, xUm, yUm } of centres) {
     for (const value of [positionMm, xUm, yUm]) requireFinite(name, 'centre', value)
   }
+  // Centres on one line leave rounding alone, in which no weights come to rest.
+  const nothingUm = 1e-12 * Math.max(...centres.map((one) => Math.hypot(one.xUm, one.yUm)))
   let weights = centres.map(() => 1 / centres.length)
   let best = fitCentreLine(centres, weights)
   let least = sizeOf(best).largest
@@ -36,7 +38,7 @@ export function smallestCylinder(centres: readonly SectionCentre[]): CentreLine 
     const { distances, largest } = sizeOf(line)
     if (largest < least) [best, least] = [line, largest]
     const bound = Math.sqrt(distances.reduce((sum, d, i) => sum + (weights[i] ?? 0) * d * d, 0))
-    if (least - bound <= relativeGap * least || largest === 0) break
+    if (least <= nothingUm || least - bound <= relativeGap * least) break
     const moved = distances.map((d, i) => (weights[i] as number) * d)
     const total = moved.reduce((sum, one) => sum + one, 0)
     weights = moved.map((one) => one / total)

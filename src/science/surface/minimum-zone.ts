@@ -14,13 +14,24 @@ export interface MinimumZone {
   readonly lowIndexes: readonly number[]
 }
 
+/** 0 where nothing but rounding is left of the heights: the least height is then none. */
+function spanOf(left: readonly number[], points: readonly ZonePoint[]): number {
+  const span = most(left) + most(left.map((one) => -one))
+  return span > 1e-13 * most(points.map((one) => Math.abs(one.z))) ? span : 0
+}
+
+/** A spread of a million numbers is more than a call can take. */
+function most(values: readonly number[]): number {
+  return values.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY)
+}
+
 /** Moves and scales the points, so that large coordinates and tilts cost no digits. */
 function prepare(points: readonly ZonePoint[]) {
   const count = points.length
   const mean = (of: (p: ZonePoint) => number) => points.reduce((a, p) => a + of(p), 0) / count
   const middle = { x: mean((p) => p.x), y: mean((p) => p.y), z: mean((p) => p.z) }
   const moved = points.map((p) => ({ x: p.x - middle.x, y: p.y - middle.y, z: p.z - middle.z }))
-  const size = Math.max(...moved.map((p) => Math.hypot(p.x, p.y)))
+  const size = most(moved.map((p) => Math.hypot(p.x, p.y)))
   const sum = (of: (p: ZonePoint) => number) => moved.reduce((a, p) => a + of(p), 0)
   const [xx, xy, yy] = [sum((p) => p.x * p.x), sum((p) => p.x * p.y), sum((p) => p.y * p.y)]
   const [xz, yz] = [sum((p) => p.x * p.z), sum((p) => p.y * p.z)]
@@ -31,7 +42,7 @@ function prepare(points: readonly ZonePoint[]) {
   const slopeX = (xz * yy - yz * xy) / determinant
   const slopeY = (yz * xx - xz * xy) / determinant
   const left = moved.map((p) => p.z - slopeX * p.x - slopeY * p.y)
-  const span = Math.max(...left) - Math.min(...left)
+  const span = spanOf(left, points)
   const scaled = moved.map((p, i) => ({
     x: p.x / size,
     y: p.y / size,

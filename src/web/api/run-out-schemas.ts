@@ -11,7 +11,7 @@ import { answer, list, num, object, oneOf, text, whole } from './json-schema.ts'
 
 const numberOrNull = { type: ['number', 'null'] }
 
-export const dialReadings = list(
+const dialReadings = list(
   object({ angleDeg: num(dialPointBounds.angleDeg), valueUm: num(dialPointBounds.valueUm) }, [
     'angleDeg',
     'valueUm',
@@ -92,6 +92,8 @@ const runOut = answer({
   harmonics: list(answer({ order: whole, amplitudeUm: num(), phaseDeg: num() })),
   roundnessMinimumZoneUm: num(),
   couldBeMissedUm: num(),
+  closingDriftUm: numberOrNull,
+  cautions: list(oneOf(['positions-bunched', 'drift'])),
 })
 
 const straightness = answer({

@@ -9,11 +9,14 @@ import {
   turnedParts,
 } from '../../domain/dial-survey.ts'
 import { readingConditions } from '../../domain/flatness.ts'
+import { dialPointBounds } from '../../domain/parse-dial-points.ts'
 import { runOutBounds, runOutKinds } from '../../domain/parse-run-out-request.ts'
-import type { runOutSurveyFields } from '../../domain/parse-run-out-survey-body.ts'
+import {
+  bodyReadingCount,
+  type runOutSurveyFields,
+} from '../../domain/parse-run-out-survey-body.ts'
 import { turnDirections } from '../../domain/parse-survey-set-up.ts'
-import { num, object, oneOf, text, whole } from './json-schema.ts'
-import { dialReadings } from './run-out-schemas.ts'
+import { list, num, object, oneOf, text, whole } from './json-schema.ts'
 
 const turning = surveyCharacteristics.filter((one) =>
   runOutKinds.some((kind) => kind === surveyKindOf[one]),
@@ -23,7 +26,13 @@ const turning = surveyCharacteristics.filter((one) =>
 export const surveyRequestSchemas = {
   apiCreateRunOutSurveyRequest: object(
     {
-      readings: dialReadings,
+      readings: list(
+        object({ angleDeg: num(dialPointBounds.angleDeg), valueUm: num(surveyBounds.readingUm) }, [
+          'angleDeg',
+          'valueUm',
+        ]),
+        bodyReadingCount,
+      ),
       kind: oneOf(runOutKinds),
       characteristic: oneOf(turning),
       condition: oneOf(readingConditions),

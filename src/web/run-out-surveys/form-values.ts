@@ -32,7 +32,7 @@ export function freshSurveyValues(c: AppContext, desk: SurveyDesk): SurveyFormVa
 /** What stays the same from survey to survey of one order. */
 function remembered({ setUp }: DialSurvey): Partial<SurveyFormValues> {
   return {
-    place: setUp.place,
+    place: setUp.place ?? '',
     turned: setUp.turned,
     direction: setUp.isClockwise ? 'clockwise' : 'counter-clockwise',
     lockOutReference: setUp.lockOutReference,

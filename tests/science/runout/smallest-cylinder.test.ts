@@ -2,7 +2,7 @@ import { expect, it } from 'vitest'
 import type { CentreLine, SectionCentre } from '../../../src/science/runout/fit-centre-line.ts'
 import { fitCentreLine } from '../../../src/science/runout/fit-centre-line.ts'
 import { smallestCylinder } from '../../../src/science/runout/smallest-cylinder.ts'
-import { seededNormal } from '../seeded-random.ts'
+import { seededNormal, seededUniform } from '../seeded-random.ts'
 
 const largest = (line: CentreLine) =>
   Math.max(...line.departuresUm.map((one) => Math.hypot(one.xUm, one.yUm)))
@@ -64,4 +64,18 @@ it('refuses one centre and a centre that is none', () => {
   const one = { positionMm: 0, xUm: 0, yUm: 0 }
   expect(() => smallestCylinder([one])).toThrow('count of centres')
   expect(() => smallestCylinder([one, { ...one, xUm: Number.NaN }])).toThrow('centre')
+})
+
+it('has an answer for every straight shaft, whatever rounding leaves of it', () => {
+  const uniform = seededUniform(27)
+  for (let trial = 0; trial < 400; trial++) {
+    const [dx, dy] = [Math.round(40 * uniform() - 20) / 10, Math.round(40 * uniform() - 20) / 10]
+    const gap = [85, 120, 33.3][trial % 3] ?? 85
+    const centres = Array.from({ length: 3 + (trial % 6) }, (_, i) => ({
+      positionMm: 1000 * (trial % 2) + gap * i,
+      xUm: dx * i * 1.7,
+      yUm: dy * i * 1.7,
+    }))
+    expect(largest(smallestCylinder(centres))).toBeLessThan(1e-11)
+  }
 })

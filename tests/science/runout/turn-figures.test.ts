@@ -24,3 +24,24 @@ it('gives no direction to nothing, nor to less than twice the uncertainty', () =
 it('refuses two positions', () => {
   expect(() => turnFigures(eightPositions.slice(0, 2))).toThrow('count of positions')
 })
+
+it('has figures for readings that are all alike, whatever rounding leaves of them', () => {
+  const alike = [12.7, 0.1, 25.4, 0.3, 1e6 / 3, -0.0005 * 25_400, 5]
+  for (const value of alike) {
+    for (const count of [3, 5, 8, 12, 36]) {
+      const figures = turnFigures(evenTurn(Array.from({ length: count }, () => value)))
+      expect(figures.totalUm).toBe(0)
+      expect(figures.roundnessMinimumZoneUm).toBe(0)
+      expect(figures.eccentricityUm).toBeLessThan(1e-9)
+    }
+  }
+})
+
+it('gives no direction to what bunched positions make of a lobe', () => {
+  const values = [0, 1, 0, 2, 1, 3, 5, 4]
+  const bunched = turnFigures(values.map((valueUm, angleDeg) => ({ angleDeg, valueUm })))
+  expect(bunched.areBunched).toBe(true)
+  expect(bunched.eccentricityUm).toBeGreaterThan(100)
+  expect(bunched.eccentricityDirectionDeg).toBeNull()
+  expect(turnFigures(eightPositions).areBunched).toBe(false)
+})

@@ -95,6 +95,53 @@ describe('a survey of a program', () => {
     expect(dialSurveys.map((one) => one.setUp.isClosed)).toEqual([false, true, false])
   })
 
+  test('holds every closing reading of several turns against the first of its turn', async () => {
+    const { post, body, readings, evidence } = setUp()
+    const on = (turn: number) =>
+      readings.map(({ angleDeg, valueUm }) => ({ angleDeg: angleDeg + 360 * turn, valueUm }))
+    // The needle goes on without a stop, and ends 90 um away.
+    const going = [...on(0), ...on(1), { angleDeg: 720, valueUm: 90 }]
+    expect((await post(body({ readings: going }))).body).toMatchObject({ cautions: ['drift'] })
+    // Each turn is closed for itself, the first 80 um away.
+    const closing = (valueUm: number) => ({ angleDeg: 360, valueUm })
+    const each = [...readings, closing(80), ...readings, closing(0)]
+    expect((await post(body({ readings: each }))).body).toMatchObject({ cautions: ['drift'] })
+    const drifts = evidence().dialSurveys.map((one) =>
+      one.end?.result?.planes[0]?.turns.map((turn) => turn.closingDriftUm),
+    )
+    expect(drifts).toEqual([
+      [0, 90],
+      [80, 0],
+    ])
+  })
+
+  test('takes the uncertainty that is stated of a reading into that of the value', async () => {
+    const { post, body, evidence } = setUp()
+    const papers = evidence
+    await post(body())
+    await post(body({ readingStandardUncertaintyUm: 50 }))
+    await post(body({ readingStandardUncertaintyUm: 0.001 }))
+    const stated = papers().measuredValues.map((one) => one.uncertainty.standardUncertainty)
+    expect(stated[0]).toBeCloseTo(Math.SQRT2 / Math.sqrt(12), 9) // a step of 1 um
+    expect(stated[1]).toBeCloseTo(50 * Math.SQRT2, 9)
+    expect(stated[2]).toBe(stated[0])
+  })
+
+  test('says nothing of the place that nobody stated', async () => {
+    const { post, body, evidence, web, shop } = setUp()
+    await post(body())
+    expect(evidence().dialSurveys[0]?.setUp.place).toBeNull()
+    const page = await web.get(`/work-orders/${shop.workOrder.number}/alignment`, 'tess')
+    expect(page.status).toBe(200)
+    expect(await page.text()).toContain('not stated')
+    const at = `/work-orders/${shop.workOrder.number}/run-out-surveys`
+    expect((await web.get(`${at}/1`, 'tess')).status).toBe(200)
+    expect((await web.get(`${at}/new?replaces=1`, 'tess')).status).toBe(200)
+    const there = body({ place: 'machine', lockOutReference: 'LO-3' })
+    expect((await post(there)).status).toBe(201)
+    expect(evidence().dialSurveys[1]?.setUp.place).toBe('machine')
+  })
+
   test('is recorded once for one key, and refused with another body', async () => {
     const { post, body, evidence } = setUp()
     const first = await post(body(), 'tess', 'k1')
@@ -138,6 +185,17 @@ describe('a survey of a program', () => {
       [{ instrumentId: 999 }, ['instrumentId']],
       [{ instrumentId: '' }, ['instrumentId']],
       [{ place: 'garage' }, ['place']],
+      [{ place: 'machine' }, ['lockOutReference']],
+      [{ sagUm: -20 }, ['sagUm']],
+      [{ leverAngleDeg: 60 }, ['leverAngleDeg']],
+      [{ surface: 'inside' }, ['surface']],
+      [{ characteristic: 'register-concentricity', surface: 'face' }, ['surface']],
+      [{ readings: [0, 1e-5, 2e-5].map((angleDeg) => ({ angleDeg, valueUm: 1 })) }, ['readings']],
+      [
+        { readings: [0, 1, 2, 3, 4, 5, 6, 7].map((angleDeg) => ({ angleDeg, valueUm: angleDeg })) },
+        ['readings'],
+      ],
+      [{ readings: 'x' }, ['readings']],
       [{ colour: 'red' }, ['colour']],
       [
         { readings: readings.map((one) => ({ ...one, valueUm: one.valueUm * 100 })) },

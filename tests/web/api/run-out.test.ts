@@ -74,6 +74,39 @@ describe('the calculator of run-out', () => {
     const got = await ask('run-out', { readings: closed, kind: 'radial' })
     expect(got.totalIndicatorReadingUm).toBe(40)
     expect(got.couldBeMissedUm).toBeCloseTo(3.24, 1)
+    expect(got).toMatchObject({ closingDriftUm: 0, cautions: [] })
+  })
+
+  test('tells a closing reading that did not come back', async () => {
+    const closed = [...eight, { angleDeg: 360, valueUm: 9 }]
+    const of = (u: number) =>
+      ask('run-out', { readings: closed, kind: 'radial', readingStandardUncertaintyUm: u })
+    expect(await of(1)).toMatchObject({ closingDriftUm: 9, cautions: ['drift'] })
+    expect(await of(4)).toMatchObject({ closingDriftUm: 9, cautions: [] })
+    expect(await ask('run-out', { readings: eight, kind: 'radial' })).toMatchObject({
+      closingDriftUm: null,
+    })
+  })
+
+  test.each([12.7, 0.1, 25.4])('has an answer for readings that are all %s', async (valueUm) => {
+    const alike = eight.map(({ angleDeg }) => ({ angleDeg, valueUm }))
+    const got = await ask('run-out', { readings: alike, kind: 'radial' })
+    expect(got).toMatchObject({ totalIndicatorReadingUm: 0, roundnessMinimumZoneUm: 0 })
+    const planes = [0, 85, 170].map((positionMm) => ({ positionMm, readings: alike }))
+    const straight = await ask('straightness', { planes, support: 'machine' })
+    expect(straight.straightnessMinimumZoneUm).toBeLessThan(1e-9)
+  })
+
+  test('gives no direction by positions in a short arc, and refuses those in one place', async () => {
+    const arc = [0, 20, 40, 60, 80].map((angleDeg, i) => ({ angleDeg, valueUm: (i * i) % 5 }))
+    expect(await ask('run-out', { readings: arc, kind: 'radial' })).toMatchObject({
+      eccentricityDirectionDeg: null,
+      cautions: ['positions-bunched'],
+    })
+    for (const step of [1e-5, 1e-4, 0.1, 5]) {
+      const readings = [0, 1, 2].map((i) => ({ angleDeg: i * step, valueUm: i }))
+      expect(await refusals('run-out', { readings, kind: 'radial' })).toEqual(['readings'])
+    }
   })
 
   test.each([

@@ -30,14 +30,23 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
   'too-few': (d) => `Enter at least ${d.min}.`,
   'too-few-positions': (d) =>
     `Read at least ${d.min} different positions of the turn. 360° is the same position as 0°.`,
+  'too-many-positions': (d) => `Send at most ${d.max} positions of a turn.`,
+  'positions-bunched': () =>
+    'These positions lie too close together to say anything about a whole turn. Spread them round it.',
+  'not-a-list': () => 'Send a list.',
+  'not-an-object': () => 'Send an object with its fields by name.',
+  'too-many': (d) => `Send at most ${d.max}.`,
+  'not-carried': () =>
+    'A bracket sags only where it is carried round. Leave this empty where the part turns under a standing indicator.',
+  'no-lever': (d) => `${d.number} has no lever. Leave this empty.`,
   'position-twice': () => 'Two planes lie at the same place along the shaft. Give each its own.',
   'not-numbers': () => 'Enter plain numbers, apart by spaces, such as 0 45 90 135.',
   'too-many-numbers': (d) => `Enter at most ${d.max} numbers.`,
   'number-twice': () => 'One of these numbers stands here twice.',
   'not-of-old-part': () =>
     'Batch, paper, compound and cure date are of a new part. Choose “replaced”, or leave this empty.',
-  'no-whole-turns': () =>
-    'Send one turn, or the same positions again for each turn, up to 12; the last reading may close the turn at its first position.',
+  'no-whole-turns': (d) =>
+    `Send one turn, or the same positions again for each turn, up to ${d.max}; a turn may close with a reading at its first position.`,
   'no-such-spot': () => 'This survey asks for no reading there. Load the page again.',
   'load-not-rising': () =>
     'The load must rise as the spring gets shorter. Check lengths and loads.',

@@ -18,7 +18,7 @@ export const machineWords = {
     apiPressureChange:
       'Leak rate of a closed volume from two states or a trace, compensated for temperature. Positive: gas leaves.',
     apiRunOut:
-      'What an indicator read round one turn says: total reading, eccentricity and its direction, waves, roundness by least squares and by the minimum zone, tilt of a face, what these positions could have missed. Angles in the direction of turning; a higher value means that the surface is nearer. The phase of a wave is where its first crest stands.',
+      'What an indicator read round one turn says: total reading, eccentricity and its direction, waves, roundness by least squares and by the minimum zone, tilt of a face, what these positions could have missed. Angles in the direction of turning; a higher value means that the surface is nearer. The phase of a wave is where its first crest stands. Every reading counts for every figure; where the last one is at the first position again, its drift is told.',
     apiStraightness:
       'Straightness of a shaft from a turn at each of three or more planes: largest total reading, straightness of the line of centres, and where and which way it is bowed.',
     apiSpring:

@@ -124,6 +124,8 @@ export const surveyFiguresWords = {
       'The closing reading does not come back to the first by more than this indicator may differ: the set-up may have moved.',
     'few-positions':
       'Fewer than eight positions: lobes between them go unseen, and the direction is rough.',
+    'positions-bunched':
+      'Positions close together: eccentricity or tilt is a guess, without a direction.',
     'float-not-held':
       'The axial float was neither held nor taken out by a second indicator: it may be part of this sweep.',
     'vee-blocks':

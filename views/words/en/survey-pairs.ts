@@ -64,7 +64,7 @@ export function surveySetUpPairs(survey: CertifiedSurvey): readonly Pair[] {
   const said = (text: string | null) => text ?? s.notStated
   const isCarried = survey.turned !== 'part'
   return [
-    { label: s.place, value: s.places[survey.place] },
+    { label: s.place, value: survey.place === null ? s.notStated : s.places[survey.place] },
     { label: s.indicator, value: survey.instrumentNumber },
     { label: s.readBy, value: survey.recordedByName },
     { label: s.contact, value: survey.contact === null ? s.notStated : s.contacts[survey.contact] },

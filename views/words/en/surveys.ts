@@ -153,7 +153,7 @@ export const surveysWords = {
     'The site rules and local codes come first. This page records; it guards nothing.',
   ],
   liveTitle: 'So far',
-  noneYet: 'Figures appear with the third position.',
+  noneYet: 'Figures appear once three positions that lie well apart are read.',
   endTitle: 'End the survey',
   record: 'Record it',
   recordHint: 'It becomes a result of the order, and is judged.',
@@ -212,6 +212,8 @@ export const surveysWords = {
       'The needle did not come back to its first reading. Look at stand, bracket and float, and read again.',
     'few-positions':
       'With fewer than eight positions lobes pass unseen, and the third wave is taken for eccentricity.',
+    'positions-bunched':
+      'The positions lie close together: what they say of eccentricity or tilt is a guess, and it has no direction.',
     'float-not-held':
       'The float of the shaft was not held: it is in the sweep of the face. Push the shaft one way, or use two indicators.',
     'vee-blocks':
