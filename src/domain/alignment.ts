@@ -1,7 +1,7 @@
 import { axisOffset } from '../science/runout/axis-offset.ts'
+import { sleeveOnShaft } from '../science/runout/sleeve-on-shaft.ts'
 import type { SurveyCharacteristic } from './characteristic.ts'
 import { type SweptSurface, surveyKindOf } from './dial-survey.ts'
-import { sleeveOnShaft } from './sleeve-on-shaft.ts'
 
 /** What a survey that stands says about where its part lies. */
 export type AlignmentSurvey = {

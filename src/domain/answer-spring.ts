@@ -1,3 +1,4 @@
+import { fittedLoadBudget } from '../science/spring/fitted-load-budget.ts'
 import { type SpringRate, springRate } from '../science/spring/spring-rate.ts'
 import { workingLoad } from '../science/spring/working-load.ts'
 import { workingLoadBudget } from '../science/spring/working-load-budget.ts'
@@ -14,8 +15,7 @@ const largestShare = 0.05
 /** What the springs press with at their working length. No record is made. */
 export function answerSpring(request: SpringRequest) {
   const fitted = request.loads.length > 0 ? springRate(request.loads) : null
-  const rateNPerMm = fitted?.rateNPerMm ?? request.rateNPerMm ?? Number.NaN
-  const freeLengthMm = fitted?.fittedFreeLengthMm ?? request.freeLengthMm ?? Number.NaN
+  const { rateNPerMm, freeLengthMm } = lineOf(request, fitted)
   const { springsCount, workingLengthMm, solidLengthMm, designLoadN } = request
   // Loads measured beyond the working length may come to nothing before it: then nothing presses.
   const isBeyond = workingLengthMm > freeLengthMm
@@ -48,6 +48,17 @@ export function answerSpring(request: SpringRequest) {
   }
 }
 
+function lineOf(request: SpringRequest, fitted: SpringRate | null) {
+  if (fitted !== null) {
+    return { rateNPerMm: fitted.rateNPerMm, freeLengthMm: fitted.fittedFreeLengthMm }
+  }
+  const { rateNPerMm, freeLengthMm } = request
+  if (rateNPerMm === null || freeLengthMm === null) {
+    throw new RangeError('answerSpring requires loads, or a rate with a free length')
+  }
+  return { rateNPerMm, freeLengthMm }
+}
+
 function cautionsOf(
   { freeLengthMm, loads }: SpringRequest,
   fitted: SpringRate | null,
@@ -73,12 +84,14 @@ function uncertaintyOf(
   fitted: SpringRate | null,
   springs: Parameters<typeof workingLoadBudget>[0],
 ) {
-  const ofFit = fitted?.rateStandardUncertaintyNPerMm ?? null
-  const budget = workingLoadBudget(springs, {
-    rateStandardUncertaintyNPerMm: ofFit ?? request.rateStandardUncertaintyNPerMm ?? undefined,
-    degreesOfFreedom: ofFit === null ? undefined : fitted?.degreesOfFreedom,
-    lengthStandardUncertaintyMm: request.lengthStandardUncertaintyMm ?? undefined,
-  })
+  const lengthStandardUncertaintyMm = request.lengthStandardUncertaintyMm ?? undefined
+  const budget =
+    fitted === null
+      ? workingLoadBudget(springs, {
+          rateStandardUncertaintyNPerMm: request.rateStandardUncertaintyNPerMm ?? undefined,
+          lengthStandardUncertaintyMm,
+        })
+      : fittedLoadBudget(fitted, springs, { lengthStandardUncertaintyMm })
   if (budget.length === 0) return {}
   const { standardUncertainty, expandedUncertainty, coverageFactor } = expandedResult(budget)
   return {

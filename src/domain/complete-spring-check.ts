@@ -3,6 +3,7 @@ import { lengthUse } from './length-use.ts'
 import { methods } from './methods.ts'
 import type { Component } from './seal.ts'
 import type { NewSpringCheck, SpringCheck } from './spring-check.ts'
+import { springLinePoints } from './spring-line-points.ts'
 import { springOf } from './spring-of.ts'
 import type { StripContext } from './strip-context.ts'
 
@@ -46,19 +47,19 @@ export function computeSpring(
     readonly lengthStandardUncertaintyUm: number | null
   },
 ) {
-  const { freeLength, newLength, workingLength, solidLength, loads } = check
+  const { freeLength, newLength, workingLength, solidLength } = check
   const setMm = newLength === null ? null : newLength.mm - freeLength.mm
   const travelMm = solidLength === null ? null : workingLength.mm - solidLength.mm
   const spring = springOf(check)
   if (spring === null) return { ...unknown, setMm, remainingTravelMm: travelMm }
-  const isFitted = loads.length > 1
+  const line = springLinePoints(check)
   const of = by.lengthStandardUncertaintyUm
   const answer = answerSpring({
     ...nothingMore,
     springsCount: check.springsCount,
     freeLengthMm: freeLength.mm,
-    loads: isFitted ? loads.map((one) => ({ lengthMm: one.length.mm, loadN: one.load.n })) : [],
-    rateNPerMm: isFitted ? null : spring.rateNPerMm,
+    loads: line,
+    rateNPerMm: line.length > 0 ? null : spring.rateNPerMm,
     workingLengthMm: workingLength.mm,
     solidLengthMm: solidLength?.mm ?? null,
     ...landOf(by.components),

@@ -1,6 +1,8 @@
 import type { SpringLoad } from '../science/spring/spring-rate.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
+import { isSpringLine } from './is-spring-line.ts'
 import type { Parsed } from './parsed.ts'
+import { springBounds } from './spring-bounds.ts'
 
 /** What the calculator of springs is asked. */
 export type SpringRequest = {
@@ -36,19 +38,6 @@ export const springFields = [
   'lengthStandardUncertaintyMm',
   'rateStandardUncertaintyNPerMm',
 ] as const
-
-export const springBounds = {
-  springsCount: { min: 1, max: 200 },
-  lengthMm: { min: 0.1, max: 2000 },
-  loadN: { min: 0, max: 1e6 },
-  rateNPerMm: { min: 0.001, max: 1e6 },
-  loadCount: { min: 2, max: 100 },
-  diameterMm: { min: 0.1, max: 10_000 },
-  smallMm: { min: 0, max: 100 },
-  removedUm: { min: 0, max: 10_000 },
-  lengthUncertaintyMm: { min: 0, max: 100 },
-  rateUncertaintyNPerMm: { min: 0, max: 1e6 },
-} as const
 
 /** Reads a request for the load of springs: a stated rate, or loads at lengths. */
 export function parseSpringRequest(input: Input): Parsed<SpringRequest> {
@@ -98,17 +87,9 @@ function parseLoads(fields: Fields): readonly SpringLoad[] {
       loadN: part.decimal('loadN', springBounds.loadN),
     }
   })
-  if (fields.faults.length === before && !isRising(loads)) fields.fault('loads', 'load-not-rising')
+  if (fields.faults.length === before && !isSpringLine(loads))
+    fields.fault('loads', 'load-not-rising')
   return loads
-}
-
-/** Does the load of the best line rise as the spring shortens? */
-function isRising(loads: readonly SpringLoad[]): boolean {
-  const mean = (of: (one: SpringLoad) => number) =>
-    loads.reduce((sum, one) => sum + of(one), 0) / loads.length
-  const middle = { length: mean((one) => one.lengthMm), load: mean((one) => one.loadN) }
-  const joint = mean((one) => (one.lengthMm - middle.length) * (one.loadN - middle.load))
-  return joint < -1e-9
 }
 
 function parseFace(fields: Fields) {

@@ -1,7 +1,7 @@
-import { tellsTurn } from './check-positions.ts'
 import { type SurveyRecord, surveyBounds, surveyKindOf } from './dial-survey.ts'
 import { surveyProgress } from './survey-progress.ts'
 import { spotKey } from './survey-spots.ts'
+import { tellsTurn } from './tells-turn.ts'
 
 /**
  * The part of a survey that can speak already: its first plane and turn with the positions read so

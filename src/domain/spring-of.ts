@@ -1,5 +1,7 @@
 import { springRate } from '../science/spring/spring-rate.ts'
+import { isSpringLine } from './is-spring-line.ts'
 import type { NewSpringCheck } from './spring-check.ts'
+import { springLinePoints } from './spring-line-points.ts'
 
 /** The straight line of one spring. */
 export type Spring = {
@@ -18,29 +20,12 @@ export function springOf({
   freeLength,
   statedRateNPerMm,
 }: Pick<NewSpringCheck, 'loads' | 'freeLength' | 'statedRateNPerMm'>): Spring | null {
-  const points = loads.map(({ length, load }) => ({ lengthMm: length.mm, loadN: load.n }))
-  const [only] = points
   const freeLengthMm = freeLength.mm
-  if (only === undefined) {
+  const points = springLinePoints({ loads, freeLength })
+  if (points.length === 0) {
     return statedRateNPerMm === null ? null : { rateNPerMm: statedRateNPerMm, freeLengthMm }
   }
-  if (points.length === 1) {
-    const isPressed = only.lengthMm < freeLengthMm && only.loadN > 0
-    if (!isPressed) return null
-    return { rateNPerMm: only.loadN / (freeLengthMm - only.lengthMm), freeLengthMm }
-  }
-  if (!isRising(points)) return null
+  if (!isSpringLine(points)) return null
   const { rateNPerMm, fittedFreeLengthMm } = springRate(points)
-  return { rateNPerMm, freeLengthMm: fittedFreeLengthMm }
-}
-
-/** Does the load of the best line rise as the spring shortens, enough to speak of a rate? */
-function isRising(points: readonly { readonly lengthMm: number; readonly loadN: number }[]) {
-  const mean = (of: (one: (typeof points)[number]) => number) =>
-    points.reduce((sum, one) => sum + of(one), 0) / points.length
-  const length = mean((one) => one.lengthMm)
-  const load = mean((one) => one.loadN)
-  const joint = mean((one) => (length - one.lengthMm) * (one.loadN - load))
-  const spread = mean((one) => (one.lengthMm - length) ** 2)
-  return spread > 0 && joint / spread > 1e-6
+  return { rateNPerMm, freeLengthMm: loads.length === 1 ? freeLengthMm : fittedFreeLengthMm }
 }

@@ -17,6 +17,11 @@ export interface SpringRate {
   readonly fittedFreeLengthMm: number
   readonly residualsN: readonly number[]
   readonly degreesOfFreedom: number
+  /** Scatter of one load about the line; null with two loads. */
+  readonly residualStandardDeviationN: number | null
+  readonly meanLengthMm: number
+  /** Sum of (length - mean)^2. */
+  readonly lengthSpreadMm2: number
 }
 
 /**
@@ -58,5 +63,8 @@ export function springRate(loads: readonly SpringLoad[]): SpringRate {
     fittedFreeLengthMm: middle + meanLoad / rate,
     residualsN: fit.residuals,
     degreesOfFreedom,
+    residualStandardDeviationN: variance === null ? null : Math.sqrt(variance),
+    meanLengthMm: middle,
+    lengthSpreadMm2: 1 / (fit.inverseDiagonal[1] as number),
   }
 }

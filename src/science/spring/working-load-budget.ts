@@ -1,5 +1,5 @@
 import { requireRange } from '../check/require-range.ts'
-import { type BudgetLine, budgetLine } from '../uncertainty/budget-line.ts'
+import type { BudgetLine } from '../uncertainty/budget-line.ts'
 import { normalLine } from '../uncertainty/normal-line.ts'
 import type { WorkingSprings } from './working-load.ts'
 
@@ -9,11 +9,12 @@ import type { WorkingSprings } from './working-load.ts'
  * load = n rate (free - working): n (free - working) u(rate), n rate u(length) twice
  *
  * @param springs as workingLoad
- * @param known rateStandardUncertaintyNPerMm with its degreesOfFreedom (infinitely many when
- *   absent) and lengthStandardUncertaintyMm, each 0 or more, absent where not known
+ * @param known rateStandardUncertaintyNPerMm and lengthStandardUncertaintyMm, each 0 or more, absent
+ *   where not known
  * @returns lines rate, free-length and working-length, as far as they are known
  * @throws RangeError outside these ranges
- * Validity: free and working length are measured each for itself. Friction is not in it.
+ * Validity: a stated rate; free and working length are measured each for itself. The line through
+ *   loads has fittedLoadBudget. Friction is not in it.
  * Source: JCGM 100:2008, equation (10).
  * @example workingLoadBudget({ springsCount: 6, rateNPerMm: 3, freeLengthMm: 20,
  *   workingLengthMm: 14 }, { lengthStandardUncertaintyMm: 0.1 })[0]?.contribution // 1.800
@@ -22,7 +23,6 @@ export function workingLoadBudget(
   springs: Pick<WorkingSprings, 'springsCount' | 'rateNPerMm' | 'freeLengthMm' | 'workingLengthMm'>,
   known: {
     readonly rateStandardUncertaintyNPerMm?: number | undefined
-    readonly degreesOfFreedom?: number | undefined
     readonly lengthStandardUncertaintyMm?: number | undefined
   },
 ): BudgetLine[] {
@@ -32,14 +32,10 @@ export function workingLoadBudget(
   const lines: BudgetLine[] = []
   if (ofRate !== undefined) {
     lines.push(
-      budgetLine({
+      normalLine({
         source: 'rate',
         value: requireRange(name, 'rateStandardUncertaintyNPerMm', ofRate, { from: 0, to: 1e9 }),
-        distribution: known.degreesOfFreedom === undefined ? 'normal' : 't',
         sensitivity: springsCount * (freeLengthMm - workingLengthMm),
-        ...(known.degreesOfFreedom === undefined
-          ? {}
-          : { degreesOfFreedom: known.degreesOfFreedom }),
       }),
     )
   }

@@ -67,6 +67,8 @@ export function workingLoad(input: WorkingSprings): WorkingLoad {
 function faceAreaMm2({ faceOuterDiameterMm: outer, faceInnerDiameterMm: inner }: WorkingSprings) {
   if (outer === undefined || inner === undefined) return null
   requireRange(name, 'faceOuterDiameterMm', outer, lengths)
-  requireRange(name, 'faceInnerDiameterMm', inner, { from: 0, to: 0.999_999 * outer })
+  requireRange(name, 'faceInnerDiameterMm', inner, { from: 0, to: outer })
+  if (inner === outer)
+    throw new RangeError(`${name} requires faceInnerDiameterMm below the outer, got ${inner}`)
   return (Math.PI * (outer * outer - inner * inner)) / 4
 }

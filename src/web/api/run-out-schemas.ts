@@ -2,11 +2,12 @@ import { springCautions } from '../../domain/answer-spring.ts'
 import { surveyPlaces } from '../../domain/dial-survey.ts'
 import { dialPointBounds } from '../../domain/parse-dial-points.ts'
 import { runOutBounds, type runOutFields, runOutKinds } from '../../domain/parse-run-out-request.ts'
-import { springBounds, type springFields } from '../../domain/parse-spring-request.ts'
+import type { springFields } from '../../domain/parse-spring-request.ts'
 import {
   straightnessBounds,
   type straightnessFields,
 } from '../../domain/parse-straightness-request.ts'
+import { springBounds } from '../../domain/spring-bounds.ts'
 import { answer, list, num, object, oneOf, text, whole } from './json-schema.ts'
 
 const numberOrNull = { type: ['number', 'null'] }

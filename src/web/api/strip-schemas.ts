@@ -1,6 +1,6 @@
 import { assemblyBounds, clipStates } from '../../domain/assembly.ts'
 import { readingConditions } from '../../domain/flatness.ts'
-import { springBounds } from '../../domain/parse-spring-request.ts'
+import { springBounds } from '../../domain/spring-bounds.ts'
 import { springCheckBounds } from '../../domain/spring-check.ts'
 import { wearTrackBounds } from '../../domain/wear-track.ts'
 import { answer, list, num, object, oneOf, text, whole } from './json-schema.ts'

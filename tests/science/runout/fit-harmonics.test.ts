@@ -18,7 +18,16 @@ interface RoundSet {
   readonly minimumZoneUm: number
   readonly harmonics: readonly (readonly [number, number, number])[]
 }
-const { sets } = readReference<{ sets: Record<string, RoundSet> }>('runout/roundness.json')
+interface Reversal {
+  readonly firstUm: readonly number[]
+  readonly secondUm: readonly number[]
+  readonly partRoundnessUm: number
+  readonly spindleRoundnessUm: number
+}
+const { sets, reversal } = readReference<{
+  sets: Record<string, RoundSet>
+  reversal: Reversal
+}>('runout/roundness.json')
 const { checks } = readReference<{ checks: readonly Check[] }>('runout/checks.json')
 interface Check {
   readonly id: string
@@ -185,4 +194,20 @@ it.each([
 ])('%s is refused with the name of what is wrong', (call, name) => {
   expect(call).toThrow(RangeError)
   expect(call).toThrow(name)
+})
+
+test('a part and a spindle told apart by reversal have their roundness', () => {
+  const { firstUm, secondUm } = reversal
+  const half = (sign: 1 | -1) =>
+    firstUm.map((first, i) => ({
+      angleDeg: (360 * i) / firstUm.length,
+      valueUm: (first + sign * (secondUm[i] as number)) / 2,
+    }))
+  // Readings are rounded to 0.0001 um.
+  expect(leastSquaresRoundnessUm(half(1))).toBeCloseTo(reversal.partRoundnessUm, 3)
+  expect(leastSquaresRoundnessUm(half(-1))).toBeCloseTo(reversal.spindleRoundnessUm, 3)
+  const waves = fitHarmonics(half(1), { highestOrder: 5 }).harmonics.map((one) => one.amplitudeUm)
+  ;[0, 1.2, 0, 0, 0.4].forEach((amplitude, i) => {
+    expect(waves[i]).toBeCloseTo(amplitude, 3)
+  })
 })

@@ -29,11 +29,8 @@ it('is the scatter of the load that 20 000 trials show', () => {
 
 it('has a line for what is known alone', () => {
   expect(workingLoadBudget(springs, {})).toEqual([])
-  const fitted = workingLoadBudget(springs, {
-    rateStandardUncertaintyNPerMm: 0.05,
-    degreesOfFreedom: 3,
-  })
-  expect(fitted).toMatchObject([{ source: 'rate', distribution: 't', degreesOfFreedom: 3 }])
+  const stated = workingLoadBudget(springs, { rateStandardUncertaintyNPerMm: 0.05 })
+  expect(stated).toMatchObject([{ source: 'rate', distribution: 'normal' }])
 })
 
 it('refuses an uncertainty below 0', () => {

@@ -226,6 +226,8 @@ describe('the calculator of springs', () => {
     expect(crooked.cautions).toEqual(['not-straight', 'free-length-differs'])
     const beyond = await ask('spring', { loads, workingLengthMm: 33 })
     expect(beyond).toMatchObject({ loadAtWorkingLengthN: 0, cautions: ['beyond-free-length'] })
+    const thin = { ...rated, faceOuterDiameterMm: 50.000_01, faceInnerDiameterMm: 50 }
+    expect((await ask('spring', thin)).facePressureMPa).toBeGreaterThan(1)
   })
 
   test.each([
@@ -249,7 +251,20 @@ describe('the calculator of springs', () => {
       },
       ['loads'],
     ],
-  ])('refuses %j beside the field', async (body, fields) => {
+    ...[
+      [100, 10, 100.05], // a free length of 20 m
+      [0, 20 - 1e-8, 1e6],
+    ].map(([first, lengthMm, loadN]) => [
+      {
+        workingLengthMm: 9,
+        loads: [
+          { lengthMm: 20, loadN: first },
+          { lengthMm, loadN },
+        ],
+      },
+      ['loads'],
+    ]),
+  ] as [object, string[]][])('refuses %j beside the field', async (body, fields) => {
     expect(await refusals('spring', body)).toEqual(fields)
   })
 })

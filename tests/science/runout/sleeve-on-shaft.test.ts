@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { sleeveOnShaft } from '../../src/domain/sleeve-on-shaft.ts'
+import { sleeveOnShaft } from '../../../src/science/runout/sleeve-on-shaft.ts'
 
 const at = (amountUm: number, clockDeg: number) => ({ amountUm, clockDeg })
 
@@ -28,5 +28,10 @@ describe('sleeveOnShaft', () => {
     expect(Math.min(...tried) - best.offsetUm).toBeLessThan(0.1)
     // The turn it names gives what it promises; rounding of sines alone.
     expect(afterTurning(shaft, sleeve, best.turnDeg)).toBeCloseTo(best.offsetUm, 9)
+  })
+
+  it('refuses what is no place', () => {
+    expect(() => sleeveOnShaft({ shaft: at(-1, 0), sleeve: at(1, 0) })).toThrow('amountUm')
+    expect(() => sleeveOnShaft({ shaft: at(1, Number.NaN), sleeve: at(1, 0) })).toThrow('clockDeg')
   })
 })
