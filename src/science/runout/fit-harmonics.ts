@@ -6,6 +6,7 @@ import type { DialPoint } from './dial-point.ts'
 import { distinctAngles } from './distinct-angles.ts'
 import { harmonicColumns } from './harmonic-columns.ts'
 import { type Harmonic, harmonicOf } from './harmonic-of.ts'
+import { waveVariances } from './wave-variances.ts'
 
 /** Readings of a turn as a mean, waves and what is left. */
 export interface HarmonicFit {
@@ -56,12 +57,16 @@ export function fitHarmonics(
   const columns = harmonicColumns(anglesDeg, highestOrder)
   const fit = leastSquares({ columns, values: points.map((one) => one.valueUm) })
   const sigma = readingStandardUncertaintyUm ?? null
-  const orders = Array.from({ length: highestOrder }, (_, i) => i + 1)
+  const variances = sigma === null ? [] : waveVariances(columns)
   return {
     meanUm: fit.coefficients[0] as number,
     meanStandardUncertaintyUm:
       sigma === null ? null : sigma * Math.sqrt(fit.inverseDiagonal[0] as number),
-    harmonics: orders.map((order) => harmonicOf(order, fit, { columns, sigma })),
+    harmonics: Array.from({ length: highestOrder }, (_, i) => {
+      const variance = variances[i]
+      const known = sigma === null || variance === undefined ? null : { variance, sigma }
+      return harmonicOf(i + 1, fit, known)
+    }),
     residualsUm: fit.residuals,
   }
 }
