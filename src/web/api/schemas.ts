@@ -24,6 +24,7 @@ import { lampIds } from '../../science/optics/lamps.ts'
 import { calculatorRequestSchemas } from './calculator-schemas.ts'
 import { findingRequestSchemas } from './finding-schemas.ts'
 import { list, num, object, oneOf, text, whole } from './json-schema.ts'
+import { leakRequestSchemas } from './leak-schemas.ts'
 import { markedRequestSchemas } from './marked-schemas.ts'
 import { photoRequestSchemas } from './photo-schemas.ts'
 import { runOutRequestSchemas } from './run-out-schemas.ts'
@@ -145,6 +146,7 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
     ['volumeL'],
   ),
   ...calculatorRequestSchemas,
+  ...leakRequestSchemas,
   ...runOutRequestSchemas,
   ...surveyRequestSchemas,
   ...findingRequestSchemas,
