@@ -76,6 +76,50 @@ describe('the form of a static test', () => {
   })
 })
 
+describe('what is told before the gas is let in', () => {
+  const planned = (changes: Record<string, string> = {}) =>
+    preview(filled({ endPressure: '', endTemperatureC: '', volumeL: '28', ...changes }))
+
+  it('is the energy of the gas, with its caution, as soon as start and volume stand', async () => {
+    const text = await planned({ durationMin: '' })
+    expect(text).toContain('4.66 kJ, as much as 1.09 g of TNT') // E24 of the facts
+    expect(text).toContain('shield, relief valve and distance by the site rules')
+    expect(text).not.toContain('Smallest leak that it can see')
+    expect(await planned({ startPressure: '' })).not.toContain('Energy of the gas')
+    expect(await planned({ volumeL: 'much' })).not.toContain('Energy of the gas')
+    expect(await planned({ startPressure: '50' })).toContain('0 J')
+  })
+
+  it('is the smallest leak, once the hold time stands, and stays beside the answer', async () => {
+    const uncertain = { pressureUncertaintyPa: '30' }
+    expect(await planned(uncertain)).toContain('Smallest leak that it can see')
+    expect(await preview(filled(uncertain))).toContain('Before the gas is let in')
+  })
+
+  it('is a longer hold where the limit can’t be seen', async () => {
+    const limits = buildLimitSet().limits.map(({ id: _, limitSetId: __, ...limit }) =>
+      limit.characteristic === 'flatness'
+        ? limit
+        : ({ ...limit, characteristic: 'static-leak-rate', upper: 0.1 } as const),
+    )
+    const draft = addLimitSet(shop.store, newLimitSet({ version: 2, limits }), operator)
+    const { id } = approved(shop.store, draft, shop.cast.ian)
+    anotherOrder(shop, { limitSetId: id })
+    const ask = async (changes: Record<string, string>) => {
+      const form = filled({ endPressure: '', endTemperatureC: '', volumeL: '28', ...changes })
+      const path = '/work-orders/W-2026-0002/static-tests/preview'
+      return (await app.post(path, form, 'tess')).text()
+    }
+    // 3.29 x 28 L x sqrt 2 x 100 Pa / 60 s = 0.217 Pa m3/s: the limit takes 2.2 times the hold.
+    const short = await ask({ pressureUncertaintyPa: '100', durationMin: '1' })
+    expect(short).toContain('can’t tell a leak of the limit, 0.10')
+    expect(short).toContain('Hold for 3 min or longer')
+    expect(await ask({ pressureUncertaintyPa: '100', durationMin: '3' })).not.toContain(
+      'can’t tell',
+    )
+  })
+})
+
 describe('the answer while the test is entered', () => {
   it('shows leak rate, drop, verdicts and what temperature did', async () => {
     const text = await preview(filled())

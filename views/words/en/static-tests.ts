@@ -80,6 +80,21 @@ export const staticTestsWords = {
   alsoAs: 'The same in',
   uncompensated: 'Without regard to temperature',
   uncompensatedNote: 'The temperature changed, so the bare drop in pressure misleads.',
+  plan: {
+    title: 'Before the gas is let in',
+    energy: 'Energy of the gas',
+    energyCaution:
+      'It is let go at once when something gives way: shield, relief valve and distance by the site rules come before the valve. Computed for air or nitrogen.',
+    joule: (text: string) => `${text} J`,
+    kilojoule: (text: string) => `${text} kJ`,
+    asTnt: (text: string, grams: string) => `${text}, as much as ${grams} g of TNT`,
+    smallest: 'Smallest leak that it can see',
+    blind: (limit: string, hold: string) =>
+      `This hold can’t tell a leak of the limit, ${limit}, from none. Hold for ${hold} or longer, shut in less gas, or take a finer gauge.`,
+    seconds: (count: string) => `${count} s`,
+    minutes: (count: string) => `${count} min`,
+    hours: (count: string) => `${count} h`,
+  },
   smallestSeen: 'The smallest leak that this set-up can see',
   absolute: 'Absolute pressures',
   fromTo: (start: string, end: string) => `${start} to ${end} kPa`,
