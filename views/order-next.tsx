@@ -36,7 +36,8 @@ export const OrderNext: FC<OrderNextProps> = (props) => {
     <section class="card stack" aria-labelledby="next-title">
       <h2 id="next-title">{w.nextTitle}</h2>
       <Standing evidence={evidence} />
-      {acts.canRecord ? <RecordActs evidence={evidence} missing={missing} /> : null}
+      {isAtWork(evidence) && order.decontamination === 'not-stated' ? <InQuarantine /> : null}
+      {acts.canRecord ? <RecordActs {...props} /> : null}
       {isAtWork(evidence) ? <MissingList missing={missing} /> : null}
       {acts.canRecord ? <HandOverForm {...props} /> : null}
       {acts.moves.includes('stripped') ? <OpeningCaution /> : null}
@@ -72,6 +73,16 @@ const OpeningCaution: FC = () => {
   )
 }
 
+/** Why the acts upon an opened seal are not offered, and where to make it good. */
+const InQuarantine: FC = () => {
+  const w = words.workOrders
+  return (
+    <p>
+      {w.inQuarantine} <a href="#decontamination">{w.inQuarantineLink}</a>
+    </p>
+  )
+}
+
 function isAtWork({ workOrder }: Evidence): boolean {
   const { stage } = workOrder
   return !['handed-over', 'released', 'dispatched', 'withdrawn'].includes(stage)
@@ -102,15 +113,29 @@ const Refusal: FC<{ evidence: Evidence }> = ({ evidence }) => {
   )
 }
 
-/** The form of run-outs and fits asks which of them it is. */
-const measuredActs = [
+/** The missing acts in large; what is recorded already can be done again. */
+const RecordActs: FC<OrderNextProps> = ({ evidence, missing, acts }) => {
+  const base = `/work-orders/${evidence.workOrder.number}`
+  return (
+    <ButtonRow>
+      {acts.canRecordOpened ? <OpenedActs evidence={evidence} missing={missing} /> : null}
+      <ButtonLink href={`${base}/run-out-surveys/new`} label={words.surveys.act} size="large" />
+      <ButtonLink
+        href={`${base}/measured-values/new`}
+        label={words.measuredValues.act.dial}
+        size="large"
+      />
+    </ButtonRow>
+  )
+}
+
+const faceActs = [
   ['roughness', '?characteristic=roughness'],
   ['height', '?characteristic=face-height'],
-  ['dial', ''],
 ] as const
 
-/** The missing acts in large; what is recorded already can be done again. */
-const RecordActs: FC<{ evidence: Evidence; missing: readonly Missing[] }> = (props) => {
+/** What is done upon a seal that is open: everything but what is read at the machine. */
+const OpenedActs: FC<{ evidence: Evidence; missing: readonly Missing[] }> = (props) => {
   const { evidence, missing } = props
   const w = words.workOrders
   const { number } = evidence.workOrder
@@ -119,7 +144,7 @@ const RecordActs: FC<{ evidence: Evidence; missing: readonly Missing[] }> = (pro
     return evidence.seal.components.filter((one) => one.kind === kind)
   })
   return (
-    <ButtonRow>
+    <>
       {faces.map((face) => (
         <ButtonLink
           href={`/work-orders/${number}/flatness/new?face=${face.id}`}
@@ -150,22 +175,17 @@ const RecordActs: FC<{ evidence: Evidence; missing: readonly Missing[] }> = (pro
         kind={evidence.workOrder.stage === 'received' ? 'main' : 'plain'}
         size="large"
       />
-      <ButtonLink
-        href={`/work-orders/${number}/run-out-surveys/new`}
-        label={words.surveys.act}
-        size="large"
-      />
       {stripActs.map(([place, label]) => (
         <ButtonLink href={`/work-orders/${number}/${place}/new`} label={label} size="large" />
       ))}
-      {measuredActs.map(([family, query]) => (
+      {faceActs.map(([family, query]) => (
         <ButtonLink
           href={`/work-orders/${number}/measured-values/new${query}`}
           label={words.measuredValues.act[family]}
           size="large"
         />
       ))}
-    </ButtonRow>
+    </>
   )
 }
 

@@ -41,6 +41,9 @@ export const workOrdersWords = {
   received: 'Received. Hang the tag with this number on the seal.',
 
   nextTitle: 'Next',
+  inQuarantine:
+    'In quarantine: the seal is not opened, lapped, read or tested before somebody states that it is clean. What is read at the machine can be recorded.',
+  inQuarantineLink: 'State it.',
   missingTitle: 'Still missing before hand-over',
   nothingMissing: 'Everything required is recorded. The order can be handed over.',
   notHandedOver: 'Not handed over. Still missing:',
