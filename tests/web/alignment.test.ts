@@ -93,6 +93,28 @@ describe('shaft, register and face in one picture', () => {
     expect(text).not.toContain('Draft')
   })
 
+  it('keeps the sets of the house, and so other customers’ agreements, to the staff', async () => {
+    const { id: _id, limitSetId: _set, ...row } = buildLimit({ upper: 50 })
+    const limits = [{ ...row, characteristic: 'register-concentricity' as const }]
+    const other = addLimitSet(shop.store, newLimitSet({ name: 'Agreed, Olga', limits }), operator)
+    approved(shop.store, other, shop.cast.ian)
+    const survey = register()
+    const { certificate } = workAndRelease(shop)
+    const staff = (await read('mo')).text
+    expect(staff).toContain('Agreed, Olga')
+    expect(staff).toContain('What one limit set in force says')
+    const result = `${order}/results/measured-value/${survey.measured.id}`
+    for (const path of [`${order}/alignment`, result, `/certificates/${certificate.number}`]) {
+      const { status, text } = await read('cora', path)
+      expect(status, path).toBe(200)
+      expect(text, path).toContain('Concentricity of the register')
+      expect(text, path).not.toContain('Agreed, Olga')
+      expect(text, path).not.toContain('in force')
+      expect(text, path).not.toContain('Published limits differ')
+      expect(text, path).not.toContain('/limit-sets')
+    }
+  })
+
   it('is the staff’s at any time, and a customer’s once the order is released', async () => {
     register()
     for (const who of ['tess', 'ian', 'mo']) expect((await read(who)).status).toBe(200)

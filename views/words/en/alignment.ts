@@ -49,7 +49,8 @@ export const alignmentWords = {
   limitsTitle: 'What other limits say',
   limitsNote:
     'Published limits differ. This order is judged by its own set alone; the others are told by plain comparison, without uncertainty, so that nobody is surprised by them.',
-  setsSay: (count: number) => `What ${count} limit sets in force say`,
+  setsSay: (count: number) =>
+    count === 1 ? 'What one limit set in force says' : `What ${count} limit sets in force say`,
   ratio: (times: string) => `The largest of these limits is ${times} times the smallest.`,
   contested: 'One set passes what another refuses: agree with the customer which one holds.',
   limitColumns: { set: 'Limit set', limit: 'Limit', basis: 'How well founded', says: 'Would say' },
