@@ -11,6 +11,7 @@ import { ownErrorOf } from './own-error-of.ts'
 import { type Frame, Page } from './page.tsx'
 import { SurveyCaution } from './surveys/caution.tsx'
 import { SurveyFigures } from './surveys/figures.tsx'
+import { InstrumentStops } from './surveys/instrument-stops.tsx'
 import type { SurveyPageProps } from './surveys/page-props.ts'
 import { SurveyPolarPlot } from './surveys/polar-plot.tsx'
 import { ReadingForm } from './surveys/reading-form.tsx'
@@ -31,6 +32,7 @@ export const SurveyPage: FC<{ frame: Frame; page: SurveyPageProps }> = ({ frame,
         <a href={`/work-orders/${orderNumber}`}>{words.results.back.order}</a>
       </PageHead>
       {canRead ? <SurveyCaution /> : <Ended page={page} />}
+      <InstrumentStops page={page} />
       {canRead ? (
         <div class="survey">
           <SurveyStage page={page} />

@@ -145,6 +145,9 @@ export const surveysWords = {
     by: 'Read by',
     again: 'Again',
   },
+  stopsTitle: 'Nothing more is read or recorded with this indicator',
+  stopsHint:
+    'What was read stays. Once an inspector has allowed it for this order, go on here; or give this survey up and begin another with a different indicator.',
   overtaken: 'overtaken',
   notRead: 'not read',
   cautionTitle: 'a shaft that can turn',
