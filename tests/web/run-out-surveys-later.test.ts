@@ -8,6 +8,7 @@ import { addDial } from '../support/add-survey.ts'
 import { addInCalibration, buildShop, type Shop } from '../support/build-shop.ts'
 import { buildSetUp, freshSurvey } from '../support/build-survey.ts'
 import { actorOf, operator } from '../support/cast.ts'
+import { anotherOrder } from '../support/shop-steps.ts'
 import { type TestApp, testApp } from '../support/test-app.ts'
 
 let shop: Shop
@@ -162,5 +163,37 @@ describe('a survey that is taken up again when its indicator may not be used any
     expect(text).toContain('D-02 is withdrawn')
     expect(text).not.toContain('D-01 is')
     expect(evidence().measuredValues).toEqual([])
+  })
+})
+
+describe('the number of the lock-out', () => {
+  const field = async (as = 'tess', query = '') => {
+    const page = await (await web.get(`${base}/new${query}`, as)).text()
+    return /<input[^>]*name="lockOutReference"[^>]*>/.exec(page)?.[0] ?? ''
+  }
+
+  test('is filled in for who locked this machine out on the same day, and for nobody else', async () => {
+    expect(await field()).toContain('value=""')
+    begun(8)
+    expect(await field()).toContain('value="LO-17"')
+    expect(await field('tom')).toContain('value=""')
+    const { id, number } = anotherOrder(shop)
+    expect(id).not.toBe(shop.workOrder.id)
+    const other = await (await web.get(`/work-orders/${number}/run-out-surveys/new`, 'tess')).text()
+    expect(other).not.toContain('LO-17')
+    web.setNow('2026-11-26T07:00:00.000Z')
+    expect(await field()).toContain('value=""')
+  })
+
+  test('is asked anew where a survey is corrected on a later day, with the rest filled in', async () => {
+    begun(8)
+    expect((await record()).status).toBe(303)
+    expect(await field('tess', '?replaces=1')).toContain('value="LO-17"')
+    expect(await field('tom', '?replaces=1')).toContain('value=""')
+    web.setNow('2026-11-26T07:00:00.000Z')
+    expect(await field('tess', '?replaces=1')).toContain('value=""')
+    const page = await (await web.get(`${base}/new?replaces=1`, 'tess')).text()
+    expect(page).toMatch(/name="place" value="machine" checked/)
+    expect(page).not.toContain('LO-17')
   })
 })

@@ -34,7 +34,7 @@ export function newRunOutSurvey(c: AppContext): Promise<Response> {
   const values = listMeasuredValues(store, desk.workOrder.id)
   const replaced = replacedRecord(values, c.req.query('replaces'))
   return sendSurveyForm(c, desk, {
-    values: replaced === undefined ? freshSurveyValues(c, desk) : surveyValuesOf(replaced, desk),
+    values: replaced === undefined ? freshSurveyValues(c, desk) : surveyValuesOf(c, replaced, desk),
     formKey: newFormKey(randomBytes),
     faults: [],
     replaced,
