@@ -8,7 +8,7 @@ import { addDial } from '../support/add-survey.ts'
 import { addInCalibration, buildShop, type Shop } from '../support/build-shop.ts'
 import { buildSetUp, freshSurvey } from '../support/build-survey.ts'
 import { actorOf, operator } from '../support/cast.ts'
-import { anotherOrder } from '../support/shop-steps.ts'
+import { anotherOrder, doTheWork } from '../support/shop-steps.ts'
 import { type TestApp, testApp } from '../support/test-app.ts'
 
 let shop: Shop
@@ -195,5 +195,46 @@ describe('the number of the lock-out', () => {
     const page = await (await web.get(`${base}/new?replaces=1`, 'tess')).text()
     expect(page).toMatch(/name="place" value="machine" checked/)
     expect(page).not.toContain('LO-17')
+  })
+})
+
+describe('a survey that was left half-way', () => {
+  const handOver = () => web.post(`${order}/hand-over`, { formKey: 'over', note: 'dry' }, 'tess')
+  const giveUp = () => {
+    const form = { formKey: 'up', outcome: 'given-up', reason: 'the pump is needed' }
+    return web.post(`${base}/1/end`, form, 'tess')
+  }
+
+  test('is told before the hand-over as missing, with the way to it', async () => {
+    doTheWork(shop)
+    begun(3)
+    const page = await (await web.get(order, 'tess')).text()
+    expect(page).toContain('Still missing before hand-over')
+    expect(page).toContain(
+      'a survey that was left half-way: Shaft run-out. Record it or give it up.',
+    )
+    expect(page).toContain(`href="${base}/1">To the survey: Shaft run-out`)
+    const refused = await handOver()
+    expect(refused.status).toBe(422)
+    const text = await refused.text()
+    expect(text).toMatch(/href="#open-surveys">The end of a survey that was left half-way/)
+    expect(text).toContain('id="open-surveys"')
+    expect(text).toContain('dry</textarea>')
+    expect(evidence().workOrder.stage).toBe('testing')
+    expect((await giveUp()).status).toBe(303)
+    expect((await handOver()).status).toBe(303)
+    expect(evidence().workOrder.stage).toBe('handed-over')
+  })
+
+  test('is no way round for a program, which is told which one', async () => {
+    doTheWork(shop)
+    begun(3)
+    const early = await web.postJson(`/api/v1${order}/hand-over`, {}, 'tess')
+    expect(early.status).toBe(409)
+    expect(((await early.json()) as { missing: unknown }).missing).toEqual([
+      { kind: 'open-survey', survey: { id: 1, characteristic: 'shaft-run-out' } },
+    ])
+    expect((await giveUp()).status).toBe(303)
+    expect((await web.postJson(`/api/v1${order}/hand-over`, {}, 'tess')).status).toBe(201)
   })
 })

@@ -1,12 +1,14 @@
 import { beforeEach, describe, expect, test } from 'vitest'
 import type { Instrument } from '../../src/domain/instrument.ts'
 import { instrumentsUsed } from '../../src/domain/instruments-used.ts'
+import { moveWorkOrder } from '../../src/store/move-work-order.ts'
 import { readEvidence } from '../../src/store/read-evidence.ts'
 import { usedRecords } from '../../src/store/used-records.ts'
 import { verifyStore } from '../../src/store/verify-store.ts'
 import { addInCalibration, buildShop, type Shop } from '../support/build-shop.ts'
 import { eightReadingsUm } from '../support/build-survey.ts'
-import { workAndHandOver } from '../support/shop-steps.ts'
+import { actorOf } from '../support/cast.ts'
+import { anotherOrder, workAndHandOver } from '../support/shop-steps.ts'
 import { type TestApp, testApp } from '../support/test-app.ts'
 
 let shop: Shop
@@ -265,10 +267,15 @@ describe('what is refused', () => {
     expect(await pageOf('ian')).not.toContain('Keep and go on')
   })
 
-  test('a survey of an order that was handed over', async () => {
-    await begin()
+  test('a survey of an order that was handed over, and a reading of one that was withdrawn', async () => {
     workAndHandOver(shop)
-    expect((await begin({ formKey: 'z' })).status).toBe(409)
+    expect((await begin()).status).toBe(409)
+    const { id: workOrderId, number } = anotherOrder(shop)
+    base = `/work-orders/${number}/run-out-surveys`
+    expect((await begin({ formKey: 'z' })).status).toBe(303)
+    const withdrawal = { workOrderId, to: 'withdrawn', reason: 'scrapped' } as const
+    moveWorkOrder(shop.store, withdrawal, actorOf(shop.cast.tess))
     expect((await read(0, '0')).status).toBe(409)
+    expect((await begin({ formKey: 'y' })).status).toBe(409)
   })
 })

@@ -170,6 +170,7 @@ export const surveysWords = {
   givenUp: (by: string, at: string) => `Given up by ${by}, ${at}.`,
   open: 'Half-way',
   openTitle: 'Surveys that were left half-way',
+  openHint: 'Each is recorded or given up before the hand-over: afterwards nothing is recorded.',
   goOn: (what: string, done: number, of: number) => `${what}: go on, ${done} of ${of} read`,
   begunBy: (by: string, at: string) => `begun by ${by}, ${at}`,
 
