@@ -238,3 +238,61 @@ describe('a survey that was left half-way', () => {
     expect((await web.postJson(`/api/v1${order}/hand-over`, {}, 'tess')).status).toBe(201)
   })
 })
+
+describe('a position that is read again', () => {
+  const struck = /<s>12\.5 µm<\/s>[^|]*?overtaken/
+
+  test('keeps both readings, the earlier one struck, each with who and when', async () => {
+    begun(8)
+    const { tom } = shop.cast
+    const again = { planeIndex: 0, turnIndex: 0, positionIndex: 1, indicator: 'first' } as const
+    const of = { workOrderId: shop.workOrder.id, surveyId: 1 }
+    const addAgain = (typed: string, at: string) =>
+      addSurveyReading(shop.store, of, { ...again, um: Number(typed), typed }, actorOf(tom, at))
+    addAgain('12.5', '2026-11-25T09:30:00.000Z')
+    addAgain('7', '2026-11-25T09:45:00.000Z')
+    const open = await (await web.get(`${base}/1`, 'tess')).text()
+    expect(open).toMatch(struck)
+    expect(open).toContain('Tom Tiller, 2026-11-25 09:30 UTC')
+    expect(open).toContain('Tom Tiller, 2026-11-25 09:45 UTC')
+    expect(open).toContain('A position can be read again while the survey is open')
+    expect((await record()).status).toBe(303)
+    for (const path of [`${base}/1`, `${order}/results/measured-value/1`]) {
+      const recorded = await (await web.get(path, 'ian')).text()
+      expect(recorded, path).toMatch(struck)
+      expect(recorded, path).toContain('Tom Tiller, 2026-11-25 09:30 UTC')
+      expect(recorded, path).toContain('corrected by another one, with a reason')
+    }
+    expect(evidence().measuredValues[0]?.valueUm).toBe(40)
+  })
+
+  test('is none of a recorded survey, which only another one with a reason corrects', async () => {
+    begun(8)
+    expect((await record()).status).toBe(303)
+    expect((await read(spot(1, '9'))).status).toBe(409)
+    expect(evidence().dialSurveys[0]?.readings).toHaveLength(8)
+    const set = {
+      formKey: 'correct',
+      characteristic: 'shaft-run-out',
+      condition: 'as-left',
+      place: 'machine',
+      turned: 'part',
+      direction: 'clockwise',
+      lockOutReference: 'LO-18',
+      positionCount: '8',
+      turnsCount: '1',
+      instrumentId: String(dial.id),
+      unit: 'um',
+      replacesId: '1',
+    }
+    const without = await web.post(base, set, 'tess')
+    expect(without.status).toBe(422)
+    expect(await without.text()).toContain('id="reason-error"')
+    const corrected = await web.post(base, { ...set, reason: 'the mark had slipped' }, 'tess')
+    expect(corrected.status).toBe(303)
+    expect(evidence().dialSurveys[1]).toMatchObject({
+      replacesId: 1,
+      reason: 'the mark had slipped',
+    })
+  })
+})

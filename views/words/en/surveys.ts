@@ -149,6 +149,8 @@ export const surveysWords = {
   stopsHint:
     'What was read stays. Once an inspector has allowed it for this order, go on here; or give this survey up and begin another with a different indicator.',
   overtaken: 'overtaken',
+  overtakenHint:
+    'A position can be read again while the survey is open: both readings stay, with who read them and when, and the later one counts. Once it is recorded, a survey is corrected by another one, with a reason.',
   notRead: 'not read',
   cautionTitle: 'a shaft that can turn',
   caution: [
