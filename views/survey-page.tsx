@@ -31,7 +31,7 @@ export const SurveyPage: FC<{ frame: Frame; page: SurveyPageProps }> = ({ frame,
       <PageHead title={w.takeTitle(what)} over={`${orderNumber} · ${page.sealSerial}`}>
         <a href={`/work-orders/${orderNumber}`}>{words.results.back.order}</a>
       </PageHead>
-      {canRead ? <SurveyCaution /> : <Ended page={page} />}
+      {canRead ? <SurveyCaution survey={survey} /> : <Ended page={page} />}
       <InstrumentStops page={page} />
       {canRead ? (
         <div class="survey">
@@ -72,7 +72,7 @@ const SoFar: FC<{ page: SurveyPageProps; result: SurveyResult | null }> = (props
           limitUm={page.limitUm}
         />
       ))}
-      <SurveyFigures result={result} />
+      <SurveyFigures result={result} isOpen={page.survey.end === null} />
     </>
   )
 }

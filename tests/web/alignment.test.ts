@@ -71,7 +71,7 @@ describe('shaft, register and face in one picture', () => {
     const { text } = await read()
     expect(text).toContain('by 12 µm towards 30°')
     expect(text).not.toContain('by 90 µm')
-    expect(text).toContain('Lock out and tag out drive and process')
+    expect(text).toContain('Lock out and tag out drive and process, and check that nothing moves')
   })
 
   it('shows what other sets in force would say of the same result', async () => {
@@ -91,6 +91,11 @@ describe('shaft, register and face in one picture', () => {
     expect(text).toContain('One set passes what another refuses')
     expect(text).toContain('Strict')
     expect(text).not.toContain('Draft')
+  })
+
+  it('says how the angles of a survey rise', async () => {
+    register({ setUp: { isClockwise: false } })
+    expect((await read()).text).toContain('counter-clockwise, seen from the seal')
   })
 
   it('keeps the sets of the house, and so other customers’ agreements, to the staff', async () => {

@@ -8,7 +8,7 @@ export const alignmentWords = {
   caution: {
     title: 'a machine that is opened and moved',
     lines: [
-      'Lock out and tag out drive and process, and try that nothing moves. Turn the shaft by hand only.',
+      'Lock out and tag out drive and process, and check that nothing moves. Turn the shaft by hand only.',
       'A chamber, casing or bearing housing is heavy: hold it by lifting gear before its screws are loosened, and keep fingers out of its joints.',
       'The site rules and local codes come first. What is said here helps who knows the machine, and replaces nobody.',
     ],
