@@ -31,8 +31,14 @@ export const SurveyPage: FC<{ frame: Frame; page: SurveyPageProps }> = ({ frame,
       <PageHead title={w.takeTitle(what)} over={`${orderNumber} · ${page.sealSerial}`}>
         <a href={`/work-orders/${orderNumber}`}>{words.results.back.order}</a>
       </PageHead>
-      {canRead ? <SurveyCaution survey={survey} /> : <Ended page={page} />}
-      <InstrumentStops page={page} />
+      {canRead ? (
+        <div class="stack-loose">
+          <SurveyCaution survey={survey} />
+          <InstrumentStops page={page} />
+        </div>
+      ) : (
+        <Ended page={page} />
+      )}
       {canRead ? (
         <div class="survey">
           <SurveyStage page={page} />

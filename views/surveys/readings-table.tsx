@@ -16,7 +16,7 @@ export const SurveyReadings: FC<{
   const base = `/work-orders/${orderNumber}/run-out-surveys/${survey.id}`
   const unit = trade.unit[survey.setUp.unit]
   return (
-    <>
+    <div class="stack">
       <DataTable
         caption={w.spots}
         columns={[
@@ -45,7 +45,7 @@ export const SurveyReadings: FC<{
         })}
       />
       <p class="small soft">{w.overtakenHint}</p>
-    </>
+    </div>
   )
 }
 

@@ -15,11 +15,11 @@ export const surveyCautionWords: Readonly<Record<SurveyCaution, Told>> = {
   },
   'few-positions': {
     what: 'Fewer than eight positions: lobes between them go unseen, and the direction is rough.',
-    act: 'Where that matters, begin again with eight or more.',
+    act: '',
   },
   'positions-bunched': {
     what: 'The positions lie close together: what they say of eccentricity or tilt is a guess, without a direction.',
-    act: 'Spread them round the turn.',
+    act: '',
   },
   'float-not-held': {
     what: 'The axial float was neither held nor taken out by a second indicator: it may be part of this sweep.',
