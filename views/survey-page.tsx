@@ -11,6 +11,7 @@ import { ownErrorOf } from './own-error-of.ts'
 import { type Frame, Page } from './page.tsx'
 import { SurveyCaution } from './surveys/caution.tsx'
 import { SurveyFigures } from './surveys/figures.tsx'
+import { InstrumentStops } from './surveys/instrument-stops.tsx'
 import type { SurveyPageProps } from './surveys/page-props.ts'
 import { SurveyPolarPlot } from './surveys/polar-plot.tsx'
 import { ReadingForm } from './surveys/reading-form.tsx'
@@ -30,7 +31,14 @@ export const SurveyPage: FC<{ frame: Frame; page: SurveyPageProps }> = ({ frame,
       <PageHead title={w.takeTitle(what)} over={`${orderNumber} · ${page.sealSerial}`}>
         <a href={`/work-orders/${orderNumber}`}>{words.results.back.order}</a>
       </PageHead>
-      {canRead ? <SurveyCaution /> : <Ended page={page} />}
+      {canRead ? (
+        <div class="stack-loose">
+          <SurveyCaution survey={survey} />
+          <InstrumentStops page={page} />
+        </div>
+      ) : (
+        <Ended page={page} />
+      )}
       {canRead ? (
         <div class="survey">
           <SurveyStage page={page} />
@@ -70,7 +78,7 @@ const SoFar: FC<{ page: SurveyPageProps; result: SurveyResult | null }> = (props
           limitUm={page.limitUm}
         />
       ))}
-      <SurveyFigures result={result} />
+      <SurveyFigures result={result} isOpen={page.survey.end === null} />
     </>
   )
 }

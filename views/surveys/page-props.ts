@@ -29,4 +29,10 @@ export type SurveyPageProps = {
   readonly result: SurveyResult | null
   /** Total movement allowed; null: not limited, or its size is not known. */
   readonly limitUm: number | null
+  /** What stands against its indicators today; empty where they may be used. */
+  readonly instrumentStops: readonly {
+    readonly fault: Fault
+    readonly id: number
+    readonly number: string
+  }[]
 }

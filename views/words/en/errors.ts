@@ -64,7 +64,7 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'not-open': () => 'Work is recorded only while the order is on the bench.',
   'stage-not-next': () => 'The work order can’t go there from where it stands.',
   'decontamination-not-stated': () =>
-    'State first that the seal is free of its last fluid: a seal in quarantine is not stripped.',
+    'State first that the seal is free of its last fluid: a seal in quarantine is not stripped, lapped or tested.',
   'in-quarantine': () =>
     'This seal is in quarantine: nobody has stated yet that it is free of what it sealed. State that first; nothing is opened or read before.',
   'already-measured': () =>

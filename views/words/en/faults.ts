@@ -40,7 +40,7 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
     'A bracket sags only where it is carried round. Leave this empty where the part turns under a standing indicator.',
   'no-lever': (d) => `${d.number} has no lever. Leave this empty.`,
   'position-twice': () => 'Two planes lie at the same place along the shaft. Give each its own.',
-  'not-numbers': () => 'Enter plain numbers, apart by spaces, such as 0 45 90 135.',
+  'not-numbers': () => 'Enter plain numbers, separated by spaces, such as 0 45 90 135.',
   'too-many-numbers': (d) => `Enter at most ${d.max} numbers.`,
   'number-twice': () => 'One of these numbers stands here twice.',
   'not-of-old-part': () =>
