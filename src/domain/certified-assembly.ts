@@ -5,6 +5,7 @@ import type { CertifiedAssembly } from './certified-strip.ts'
 import { currentOnly } from './current-only.ts'
 import type { Evidence } from './evidence.ts'
 import { figure, optionalFigure } from './figure.ts'
+import { isLoadOutdated } from './is-load-outdated.ts'
 import { judgeAssembly } from './judge-assembly.ts'
 
 type Records = Pick<Evidence, 'assemblies' | 'springChecks'>
@@ -20,7 +21,8 @@ export function assemblyAsPrinted(
   assembly: Assembly,
   { assemblies, springChecks }: Records,
 ): CertifiedAssembly {
-  const judged = judgeAssembly(assembly)
+  const judged = judgeAssembly(assembly, springChecks)
+  const isOutdated = isLoadOutdated(assembly, springChecks)
   const check = springChecks.find((one) => one.id === assembly.springCheckId)
   const entered = 'as-entered'
   const typed = (value: number | null) => optionalFigure(value, entered)
@@ -33,11 +35,11 @@ export function assemblyAsPrinted(
       assembly.loadFrom === 'measured'
         ? typed(assembly.loadN)
         : optionalFigure(assembly.loadN, { decimals: 1 }),
-    loadFrom: assembly.loadFrom,
+    loadFrom: isOutdated ? 'corrected-check' : assembly.loadFrom,
     designLoadN: typed(assembly.designLoadN),
     loadTolerancePercent: typed(assembly.loadTolerancePercent),
     load: judged.load,
-    line: check === undefined ? null : lineOf(check),
+    line: check === undefined || isOutdated ? null : lineOf(check),
     designSource: assembly.designSource,
     setScrews: assembly.setScrews.map((one, index) => ({
       name: one.name,

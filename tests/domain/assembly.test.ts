@@ -97,8 +97,8 @@ describe('the load of an assembly', () => {
 })
 
 describe('an assembly against its design', () => {
-  const judge = (changes = {}) =>
-    judgeAssembly(completeAssembly(buildAssembly(changes), [buildSpringCheck()]))
+  const judge = (changes = {}, after = [buildSpringCheck()]) =>
+    judgeAssembly(completeAssembly(buildAssembly(changes), [buildSpringCheck()]), after)
   const screw = { name: 'M6', quantityCount: 4, torqueNm: 9, designTorqueNm: 10 }
 
   test('is not judged where design or tolerance is not stated', () => {
@@ -123,6 +123,17 @@ describe('an assembly against its design', () => {
     const torque = (torqueNm: number) =>
       judge({ setScrews: [{ ...screw, torqueNm }], torqueTolerancePercent: 10 }).torques
     expect([9, 8.9].flatMap(torque)).toEqual(['within', 'beyond'])
+  })
+
+  test('holds no load against it by a check of springs that was corrected since', () => {
+    const asked = { designLoadN: 108, loadTolerancePercent: 5 }
+    const corrected = [buildSpringCheck({ replacedById: 2 }), buildSpringCheck({ id: 2 })]
+    expect(judge(asked).load).toBe('within')
+    expect(judge(asked, corrected).load).toBe('not-stated')
+    // Beyond by the check that was wrong is nothing either.
+    expect(judge({ ...asked, designLoadN: 50 }, corrected).isAmiss).toBe(false)
+    const measured = { measuredLoad: { n: 108, typed: '108' } }
+    expect(judge({ ...asked, ...measured }, corrected).load).toBe('within')
   })
 
   test('is amiss where something is beyond, does not turn, or misses its clips', () => {

@@ -243,6 +243,53 @@ describe('an assembly', () => {
   })
 })
 
+describe('an assembly whose check of springs was corrected since', () => {
+  const outdated =
+    'Spring load 108.0 N, asked for 108 N ± 5 %: not compared (by a check of the springs that was corrected since)'
+  const asked = {
+    designLoadN: '108',
+    loadTolerancePercent: '5',
+    'setScrews[0].torqueNm': '10',
+  }
+  const correctSprings = async () => {
+    await send('spring-checks')
+    await send('assembly', { formKey: 'b', ...asked })
+    expect(await traveller()).toContain('As asked for')
+    const weaker = { 'loads[1].loadN': '5', reason: 'load misread' }
+    await send('spring-checks', { formKey: 'c', replacesId: '1', ...weaker })
+  }
+
+  it('says so, and tells the technician what to do until it is corrected too', async () => {
+    await correctSprings()
+    const page = await traveller()
+    expect(page).toContain('presses with 36.0 N')
+    expect(page).toContain(outdated)
+    expect(page).not.toContain('As asked for')
+    expect(page).toContain('Correct the assembly')
+    expect(await (await app.get(`${order}/strip`, 'tess')).text()).toContain('Correct the assembly')
+    expect(await traveller('mo')).not.toContain('Correct the assembly')
+    const again = { formKey: 'd', replacesId: '1', reason: 'springs read again', ...asked }
+    await send('assembly', again)
+    const shown = await traveller()
+    expect(shown).toContain('Spring load 36.0 N, asked for 108 N ± 5 %: beyond')
+    expect(shown).not.toContain('Correct the assembly:')
+  })
+
+  it('is no longer as asked for to the inspector, nor on the certificate', async () => {
+    await correctSprings()
+    const { certificate } = workAndRelease(shop)
+    for (const [path, as] of [
+      [`${order}/inspection`, 'ian'],
+      [`/certificates/${certificate.number}`, 'cora'],
+    ] as const) {
+      const page = await (await app.get(path, as)).text()
+      expect(page, path).toContain(outdated)
+      expect(page, path).toContain('Not all compared')
+      expect(page, path).not.toContain('As asked for')
+    }
+  })
+})
+
 describe('who looks at the order', () => {
   it('finds them as inspector before the release, and as customer on the certificate', async () => {
     stripAndAssemble(shop, { workOrderId: shop.workOrder.id })

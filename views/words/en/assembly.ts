@@ -1,4 +1,6 @@
-import type { Assembly, ClipState } from '../../../src/domain/assembly.ts'
+import type { ClipState } from '../../../src/domain/assembly.ts'
+import type { AssemblyStanding } from '../../../src/domain/assembly-standing.ts'
+import type { CertifiedAssembly } from '../../../src/domain/certified-strip.ts'
 import type { AssemblyVerdict } from '../../../src/domain/judge-assembly.ts'
 import { stripCommonWords } from './strip-common.ts'
 
@@ -52,9 +54,12 @@ export const assemblyWords = {
   partsTitle: 'Parts that go in',
   moreTitle: 'Note',
   ask: 'Enter length, clips and whether it turns to see it against its design.',
-  asAsked: 'As asked for',
-  amiss: 'Not as asked for',
-  notAsked: 'Nothing asked for',
+  standing: {
+    amiss: 'Not as asked for',
+    'as-asked': 'As asked for',
+    'not-all-compared': 'Not all compared',
+    'nothing-asked': 'Nothing asked for',
+  } satisfies Record<AssemblyStanding, string>,
   verdict: {
     within: 'within',
     beyond: 'beyond',
@@ -63,7 +68,10 @@ export const assemblyWords = {
   from: {
     measured: 'measured',
     'spring-check': 'by the check of the springs',
-  } satisfies Record<NonNullable<Assembly['loadFrom']>, string>,
+    'corrected-check': 'by a check of the springs that was corrected since',
+  } satisfies Record<NonNullable<CertifiedAssembly['loadFrom']>, string>,
+  outdated:
+    'The check of the springs was corrected after the assembly, so its load holds no longer. Correct the assembly: its load is then reckoned by the check as it stands.',
   noLoad: 'Load not known: no check of springs, none measured',
   against: (value: string, asked: string, verdict: string) =>
     `${value}, asked for ${asked}: ${verdict}`,
