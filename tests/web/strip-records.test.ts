@@ -1,10 +1,12 @@
 import { beforeEach, describe, expect, it } from 'vitest'
+import { addSpringCheck } from '../../src/store/add-spring-check.ts'
 import { readEvidence } from '../../src/store/read-evidence.ts'
 import { buildShop, type Shop } from '../support/build-shop.ts'
+import { actorOf } from '../support/cast.ts'
 import { addMeasuringInstruments } from '../support/measuring-instruments.ts'
 import { anotherOrder, workAndHandOver, workAndRelease } from '../support/shop-steps.ts'
-import { stripAndAssemble } from '../support/strip-steps.ts'
-import { type TestApp, testApp } from '../support/test-app.ts'
+import { freshSpring, stripAndAssemble } from '../support/strip-steps.ts'
+import { type TestApp, testApp, testOrigin } from '../support/test-app.ts'
 
 let shop: Shop
 let app: TestApp
@@ -287,6 +289,50 @@ describe('an assembly whose check of springs was corrected since', () => {
       expect(page, path).toContain('Not all compared')
       expect(page, path).not.toContain('As asked for')
     }
+  })
+})
+
+describe('an assembly that is sent while its springs are read again', () => {
+  /** The change comes after the order was looked up, while the form still arrives. */
+  const sendWhile = (change: () => void, changes: Record<string, string> = {}) => {
+    const form = new URLSearchParams(assembly({ formKey: 'slow', ...changes })).toString()
+    const body = new ReadableStream<Uint8Array>(
+      {
+        pull: (controller) => {
+          change()
+          controller.enqueue(new TextEncoder().encode(form))
+          controller.close()
+        },
+      },
+      { highWaterMark: 0 },
+    )
+    const headers = {
+      origin: testOrigin,
+      'sec-fetch-site': 'same-origin',
+      'content-type': 'application/x-www-form-urlencoded',
+      'content-length': String(form.length),
+      cookie: app.cookieOf('tess'),
+    }
+    const init = { method: 'POST', body, headers, duplex: 'half' } as RequestInit
+    return app.app.request(`${testOrigin}${order}/assembly`, init)
+  }
+  const correct = (changes: Parameters<typeof freshSpring>[1]) => () => {
+    const again = { replacesId: 1, reason: 'read again', ...changes }
+    addSpringCheck(shop.store, freshSpring(shop, again), actorOf(shop.cast.tess))
+  }
+
+  it('takes its load from the check that stands when it is recorded', async () => {
+    await send('spring-checks')
+    expect((await sendWhile(correct({ springsCount: 5 }))).status).toBe(303)
+    expect(evidence().assemblies).toMatchObject([{ loadN: 90, springCheckId: 2 }])
+  })
+
+  it('is refused where they turn out to be solid at its length', async () => {
+    await send('spring-checks')
+    const answer = await sendWhile(correct({ solidLength: { mm: 14.5, typed: '14.5' } }))
+    expect(answer.status).toBe(409)
+    expect(await answer.text()).toContain('they are solid at this length')
+    expect(evidence().assemblies).toEqual([])
   })
 })
 

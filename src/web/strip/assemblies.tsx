@@ -66,11 +66,7 @@ export async function createAssembly(c: AppContext): Promise<Response> {
     })
   }
   return recordOnce(c, input, () => {
-    const fresh = completeAssembly(
-      { ...parsed.value, workOrderId: workOrder.id },
-      desk.evidence.springChecks,
-    )
-    addAssembly(store, fresh, actor(c))
+    addAssembly(store, { ...parsed.value, workOrderId: workOrder.id }, actor(c))
     return `/work-orders/${workOrder.number}?recorded=assembly`
   })
 }
