@@ -78,6 +78,7 @@ export type FaultKind =
   | 'too-few-positions'
   | 'position-twice'
   | 'load-not-rising'
+  | 'tolerance-needed'
   | 'not-numbers'
   | 'too-many-numbers'
   | 'number-twice'

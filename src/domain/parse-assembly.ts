@@ -58,6 +58,7 @@ export function parseAssembly(
     ...parseCorrection(fields),
   }
   requireSource(fields, values)
+  requireTolerances(fields, values)
   return fields.finish(values)
 }
 
@@ -97,10 +98,33 @@ function requireSource(
   values: Pick<NewAssembly, 'designWorkingLengthMm' | 'designLoadN' | 'setScrews' | 'designSource'>,
 ): void {
   const { designWorkingLengthMm, designLoadN, setScrews, designSource } = values
-  const isAsked =
-    designWorkingLengthMm !== null ||
-    designLoadN !== null ||
-    setScrews.some((one) => one.designTorqueNm !== null)
+  const isAsked = designWorkingLengthMm !== null || designLoadN !== null || asksTorque(setScrews)
   const isFaulty = fields.faults.some((one) => one.field === 'designSource')
   if (isAsked && designSource === '' && !isFaulty) fields.fault('designSource', 'empty')
+}
+
+/** A value asked for without a tolerance can't be compared: nothing set would ever be as asked. */
+function requireTolerances(
+  fields: Fields,
+  values: Pick<
+    NewAssembly,
+    | 'designWorkingLengthMm'
+    | 'workingLengthToleranceMm'
+    | 'designLoadN'
+    | 'loadTolerancePercent'
+    | 'setScrews'
+    | 'torqueTolerancePercent'
+  >,
+): void {
+  const { designWorkingLengthMm, designLoadN, setScrews } = values
+  const need = (name: keyof typeof values & string, isAsked: boolean) => {
+    if (isAsked && values[name] === null) fields.fault(name, 'tolerance-needed')
+  }
+  need('workingLengthToleranceMm', designWorkingLengthMm !== null)
+  need('loadTolerancePercent', designLoadN !== null)
+  need('torqueTolerancePercent', asksTorque(setScrews))
+}
+
+function asksTorque(setScrews: NewAssembly['setScrews']): boolean {
+  return setScrews.some((one) => one.designTorqueNm !== null)
 }

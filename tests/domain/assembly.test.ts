@@ -37,11 +37,33 @@ describe('reading an assembly', () => {
   })
 
   test('refuses a design value of which nobody says where it stands', () => {
-    expect(faults({ designLoadN: '110' })).toEqual(['designSource empty'])
-    expect(faults({ designWorkingLengthMm: '14' })).toEqual(['designSource empty'])
+    const load = { designLoadN: '110', loadTolerancePercent: '10' }
+    expect(faults(load)).toEqual(['designSource empty'])
+    const length = { designWorkingLengthMm: '14', workingLengthToleranceMm: '0,5' }
+    expect(faults(length)).toEqual(['designSource empty'])
     const setScrews = [{ name: 'M6', torqueNm: '9', designTorqueNm: '10' }]
-    expect(faults({ setScrews })).toEqual(['designSource empty'])
-    expect(faults({ setScrews, designSource: 'drawing 12' })).toEqual([])
+    const torque = { setScrews, torqueTolerancePercent: '10' }
+    expect(faults(torque)).toEqual(['designSource empty'])
+    expect(faults({ ...load, ...length, ...torque, designSource: 'drawing 12' })).toEqual([])
+  })
+
+  test('refuses a design value without its tolerance, but takes a torque nobody asks for', () => {
+    const designSource = 'drawing 12'
+    const setScrews = [{ name: 'M6', torqueNm: '9', designTorqueNm: '10' }]
+    const asked = { designSource, designWorkingLengthMm: '14', designLoadN: '110', setScrews }
+    expect(faults(asked)).toEqual([
+      'workingLengthToleranceMm tolerance-needed',
+      'loadTolerancePercent tolerance-needed',
+      'torqueTolerancePercent tolerance-needed',
+    ])
+    // None at all is a tolerance too; what is no number is told as such alone.
+    expect(
+      faults({ ...least, designSource, designLoadN: '110', loadTolerancePercent: '0' }),
+    ).toEqual([])
+    expect(faults({ designSource, designLoadN: '110', loadTolerancePercent: 'a tenth' })).toEqual([
+      'loadTolerancePercent not-a-number',
+    ])
+    expect(faults({ setScrews: [{ name: 'M6', torqueNm: '9' }] })).toEqual([])
   })
 
   test('refuses a length below that at which its springs are solid', () => {

@@ -1,11 +1,12 @@
 import { beforeEach, describe, expect, it } from 'vitest'
+import { addAssembly } from '../../src/store/add-assembly.ts'
 import { addSpringCheck } from '../../src/store/add-spring-check.ts'
 import { readEvidence } from '../../src/store/read-evidence.ts'
 import { buildShop, type Shop } from '../support/build-shop.ts'
 import { actorOf } from '../support/cast.ts'
 import { addMeasuringInstruments } from '../support/measuring-instruments.ts'
 import { anotherOrder, workAndHandOver, workAndRelease } from '../support/shop-steps.ts'
-import { freshSpring, stripAndAssemble } from '../support/strip-steps.ts'
+import { freshAssembly, freshSpring, stripAndAssemble } from '../support/strip-steps.ts'
 import { type TestApp, testApp, testOrigin } from '../support/test-app.ts'
 
 let shop: Shop
@@ -234,6 +235,42 @@ describe('an assembly', () => {
     expect(page).toMatch(/name="workingLengthMm"[^>]*value=""/)
     expect(page).not.toMatch(/name="isTurningFree"[^>]*checked/)
     expect(page).toContain('Compare them with the drawing.')
+  })
+
+  it('asks for a tolerance beside each value asked for, and is no pass without', async () => {
+    const without = {
+      workingLengthToleranceMm: '',
+      loadTolerancePercent: '',
+      torqueTolerancePercent: '',
+    }
+    const told = await preview('assembly', without)
+    expect(told).toContain('a tolerance with each value asked for')
+    expect(told).not.toContain('As asked for')
+    const answer = await send('assembly', without)
+    expect(answer.status).toBe(422)
+    const page = await answer.text()
+    for (const name of Object.keys(without)) {
+      expect(page).toContain(`href="#${name}"`)
+      expect(page).toMatch(
+        new RegExp(`id="${name}-error"[^>]*>Enter the tolerance of what is asked for`),
+      )
+    }
+    expect(evidence().assemblies).toEqual([])
+  })
+
+  it('recorded before tolerances were asked for is not all compared', async () => {
+    await send('spring-checks')
+    const design = { designSource: 'drawing 12 B', designWorkingLengthMm: 10, designLoadN: 500 }
+    const setScrews = [{ name: 'M6', quantityCount: 4, torqueNm: 10, designTorqueNm: 10 }]
+    addAssembly(
+      shop.store,
+      freshAssembly(shop, { ...design, setScrews, torqueTolerancePercent: 10 }),
+      actorOf(shop.cast.tess),
+    )
+    const page = await traveller()
+    expect(page).toContain('Working length 14 mm, asked for 10 mm: not compared')
+    expect(page).toContain('Not all compared')
+    expect(page).not.toContain('As asked for')
   })
 
   it('is filled in whole where it is corrected', async () => {

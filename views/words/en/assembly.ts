@@ -27,6 +27,7 @@ export const assemblyWords = {
   sourceTitle: 'Where do these values stand?',
   source: 'Drawing and revision, or fitting instructions',
   sourceHint: 'Needed where a value is asked for.',
+  toleranceHint: 'Needed with a value asked for.',
   taken: (at: string, name: string) =>
     `Values asked for are those of the last assembly of this seal (${name}, ${at}). Compare them with the drawing.`,
   screwsTitle: 'Set screws and other screws',
@@ -53,7 +54,7 @@ export const assemblyWords = {
   turns: { yes: 'Turns freely', no: 'Does not' },
   partsTitle: 'Parts that go in',
   moreTitle: 'Note',
-  ask: 'Enter length, clips and whether it turns to see it against its design.',
+  ask: 'Enter length, clips, whether it turns, and a tolerance with each value asked for, to see it against its design.',
   standing: {
     amiss: 'Not as asked for',
     'as-asked': 'As asked for',

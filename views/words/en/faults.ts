@@ -41,6 +41,8 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
   'no-such-spot': () => 'This survey asks for no reading there. Load the page again.',
   'load-not-rising': () =>
     'The load must rise as the spring gets shorter. Check lengths and loads.',
+  'tolerance-needed': () =>
+    'Enter the tolerance of what is asked for: without it nothing can be compared.',
   unreadable: () =>
     'No bands can be read. Clean and dry the face and the flat, let both come to one temperature, and read again.',
   taken: () => 'This is in the records already.',
