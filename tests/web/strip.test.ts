@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, test } from 'vitest'
 import { readEvidence } from '../../src/store/read-evidence.ts'
 import { verifyStore } from '../../src/store/verify-store.ts'
 import { buildShop, type Shop } from '../support/build-shop.ts'
-import { anotherOrder, workAndHandOver } from '../support/shop-steps.ts'
+import { anotherOrder, workAndHandOver, workAndRelease } from '../support/shop-steps.ts'
 import { type TestApp, testApp } from '../support/test-app.ts'
 
 let shop: Shop
@@ -224,6 +224,20 @@ describe('who may', () => {
     expect((await web.get(`${order}/findings/1/picture`, 'cora')).status).toBe(404)
     expect((await web.get(`${order}/findings/9/picture`, 'tess')).status).toBe(404)
     expect((await web.get('/work-orders/W-2026-9999/strip', 'tess')).status).toBe(404)
+  })
+
+  test('a customer sees the photograph that stands after the release, and none replaced', async () => {
+    await send(finding(), 'tess', png)
+    const right = { formKey: 'g', replacesId: '1', reason: 'another ring' }
+    await send(finding(right), 'tess', png)
+    const status = async (id: number, as: string) =>
+      (await web.get(`${order}/findings/${id}/picture`, as)).status
+    expect(await status(2, 'cora')).toBe(404)
+    workAndRelease(shop)
+    expect(await status(2, 'cora')).toBe(200)
+    expect(await status(1, 'cora')).toBe(404)
+    expect(await status(2, 'olga')).toBe(404)
+    for (const as of ['tess', 'ian', 'mo']) expect(await status(1, as), as).toBe(200)
   })
 
   test('nothing is added to an order that was handed over', async () => {

@@ -4,6 +4,7 @@ import { StripMore } from '../../../views/strip/strip-more.tsx'
 import { StripPage } from '../../../views/strip-page.tsx'
 import { AppError } from '../../domain/app-error.ts'
 import { certifiedStrip } from '../../domain/certified-strip-records.ts'
+import { currentOnly } from '../../domain/current-only.ts'
 import type { Evidence } from '../../domain/evidence.ts'
 import { faceHeights } from '../../domain/face-heights.ts'
 import type { Fault } from '../../domain/fault.ts'
@@ -82,12 +83,17 @@ export async function createFinding(c: AppContext): Promise<Response> {
   })
 }
 
-/** The photograph of a finding: for whoever may see the results of its order. */
+/**
+ * The photograph of a finding: for whoever may see the results of its order; of one that was
+ * corrected for the staff alone, since it is no result.
+ */
 export function showFindingPicture(c: AppContext): Response {
   const { findings, workOrder } = openStripDesk(c)
   const id = idOf(c.req.param('id'), 'no-page')
-  const sha256 = findings.find((one) => one.id === id)?.photoSha256 ?? null
-  if (sha256 === null || !maySeeResults(viewer(c), workOrder.stage)) {
+  const user = viewer(c)
+  const shown = user.role === 'customer' ? currentOnly(findings) : findings
+  const sha256 = shown.find((one) => one.id === id)?.photoSha256 ?? null
+  if (sha256 === null || !maySeeResults(user, workOrder.stage)) {
     throw new AppError('not-found', 'no-page')
   }
   const { bytes, mediaType } = readStoredFile(c.var.shop.store, sha256)
