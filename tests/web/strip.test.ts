@@ -91,6 +91,36 @@ describe('a finding', () => {
     expect(await pageOf()).toContain('corrected since')
   })
 
+  test('is corrected without the photograph where that was wrong, which stays with the first', async () => {
+    await send(finding(), 'tess', png)
+    const page = await (await web.get(`${order}/findings/new?replaces=1`, 'tess')).text()
+    expect(page).toMatch(/type="checkbox" id="isPhotoTakenOut"/)
+    const fresh = await (await web.get(`${order}/findings/new`, 'tess')).text()
+    expect(fresh).not.toContain('isPhotoTakenOut')
+    const right = { replacesId: '1', reason: 'photograph of another seal', isPhotoTakenOut: 'yes' }
+    const both = await send(finding({ ...right, formKey: 'g' }), 'tess', png)
+    expect(both.status).toBe(422)
+    const told = await both.text()
+    expect(told).toContain('Choose another photograph, or go without: not both.')
+    expect(told).toMatch(/id="isPhotoTakenOut"[^>]*checked/)
+    expect((await send(finding({ ...right, formKey: 'h' }))).status).toBe(303)
+    const [first, second] = evidence().findings
+    expect(first?.photoSha256).not.toBeNull()
+    expect(second?.photoSha256).toBeNull()
+    workAndRelease(shop)
+    for (const id of [1, 2]) {
+      expect((await web.get(`${order}/findings/${id}/picture`, 'cora')).status, `${id}`).toBe(404)
+    }
+    expect((await web.get(`${order}/findings/1/picture`, 'ian')).status).toBe(200)
+  })
+
+  test('takes no photograph out where there is none before', async () => {
+    const answer = await send(finding({ isPhotoTakenOut: 'yes' }))
+    expect(answer.status).toBe(422)
+    expect(await answer.text()).toContain('Only where a finding is corrected')
+    expect((await send(finding({ isPhotoTakenOut: 'maybe' }))).status).toBe(422)
+  })
+
   test('is recorded once however often it is sent', async () => {
     await send(finding())
     await send(finding())
@@ -203,10 +233,14 @@ describe('the machine interface', () => {
     const odd = await web.postJson(`${api}/findings`, { ...body, size: 4 }, 'tess')
     const { errors } = (await odd.json()) as { errors: { field: string }[] }
     expect([odd.status, errors[0]?.field]).toEqual([422, 'size'])
+    await send(finding(), 'tess', png)
+    const right = { ...body, replacesId: 2, reason: 'another seal', isPhotoTakenOut: true }
+    expect((await web.postJson(`${api}/findings`, right, 'tess')).status).toBe(201)
+    expect(evidence().findings.map((one) => one.photoSha256 !== null)).toEqual([false, true, false])
     const part = { part: 'spring', fate: 'replaced', batch: 'S-2', quantityCount: 6 }
     expect((await web.postJson(`${api}/part-lines`, part, 'tess')).status).toBe(201)
     const shown = (await (await web.get(api, 'mo')).json()) as Record<string, unknown[]>
-    expect(shown.findings).toHaveLength(1)
+    expect(shown.findings).toHaveLength(3)
     expect(shown.partLines).toMatchObject([{ batch: 'S-2', quantityCount: 6 }])
   })
 })

@@ -9,6 +9,7 @@ import type { Evidence } from '../../domain/evidence.ts'
 import { faceHeights } from '../../domain/face-heights.ts'
 import type { Fault } from '../../domain/fault.ts'
 import type { Finding } from '../../domain/finding.ts'
+import { findingFaults } from '../../domain/finding-faults.ts'
 import { orderActs } from '../../domain/order-acts.ts'
 import { parseFinding } from '../../domain/parse-finding.ts'
 import { parsePicture } from '../../domain/parse-picture.ts'
@@ -67,11 +68,12 @@ export async function createFinding(c: AppContext): Promise<Response> {
   const own = ownFields(input, 'fileSha256')
   const parsed = parseFinding(own)
   const picture = parsePicture(sent)
-  if (!parsed.ok || !picture.ok) {
+  const faults = findingFaults(parsed, picture)
+  if (!parsed.ok || !picture.ok || faults.length > 0) {
     return sendFindingForm(c, desk, {
       values: findingValuesOfInput(own),
       formKey: typedText(input.formKey),
-      faults: [...(parsed.ok ? [] : parsed.faults), ...(picture.ok ? [] : picture.faults)],
+      faults,
       replaced: replacedRecord(desk.findings, typedText(own.replacesId)),
     })
   }
