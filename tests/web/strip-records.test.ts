@@ -4,6 +4,7 @@ import { addSpringCheck } from '../../src/store/add-spring-check.ts'
 import { readEvidence } from '../../src/store/read-evidence.ts'
 import { buildShop, type Shop } from '../support/build-shop.ts'
 import { actorOf } from '../support/cast.ts'
+import { formOf } from '../support/form-of.ts'
 import { addMeasuringInstruments } from '../support/measuring-instruments.ts'
 import { anotherOrder, workAndHandOver, workAndRelease } from '../support/shop-steps.ts'
 import { freshAssembly, freshSpring, stripAndAssemble } from '../support/strip-steps.ts'
@@ -279,6 +280,66 @@ describe('an assembly', () => {
     expect(page).toMatch(/name="setScrews\[0\]\.torqueNm"[^>]*value="8"/)
     expect(page).toMatch(/value="fitted"[^>]*checked/)
     expect(page).toMatch(/value="yes"[^>]*checked/)
+  })
+})
+
+describe('a correction of a record with more rows than a fresh form has', () => {
+  const numbers = (count: number) => Array.from({ length: count }, (_, index) => index)
+  const lists = {
+    'wear-tracks': {
+      list: 'trackWidths',
+      most: 12,
+      row: (index: number) => ({ widthMm: (4.05 + 0.05 * index).toFixed(2) }),
+    },
+    'spring-checks': {
+      list: 'loads',
+      most: 20,
+      row: (index: number) => ({ lengthMm: String(19 - 0.5 * index), loadN: String(3 + index) }),
+    },
+    assembly: {
+      list: 'setScrews',
+      most: 12,
+      row: (index: number) => ({ name: `M${index + 1}`, quantityCount: '1', torqueNm: '8' }),
+    },
+  } as const
+  const rowsOf = (place: Place, count: number) =>
+    Object.fromEntries(
+      numbers(count).flatMap((index) =>
+        Object.entries(lists[place].row(index)).map(([name, value]) => [
+          `${lists[place].list}[${index}].${name}`,
+          value,
+        ]),
+      ),
+    )
+  /** Cards, of which the page tells no single value. */
+  const onCards = ['componentId', 'condition', 'clips', 'isTurningFree']
+  const cardsOf = (place: Place) =>
+    Object.fromEntries(Object.entries(forms[place]()).filter(([name]) => onCards.includes(name)))
+
+  it.each(places)('%s: keeps them all, also where only a note is added', async (place) => {
+    const { most } = lists[place]
+    for (const [round, count] of [5, most].entries()) {
+      const at = anotherOrder(shop)
+      const path = `/work-orders/${at.number}`
+      const kept = () => {
+        const { wearTracks, springChecks, assemblies } = readEvidence(shop.store, at.id)
+        return [
+          ...wearTracks.map((one) => ({ rows: one.trackWidths, of: one.movementUm, one })),
+          ...springChecks.map((one) => ({ rows: one.loads, of: one.workingLoadN, one })),
+          ...assemblies.map((one) => ({ rows: one.setScrews, of: one.loadN, one })),
+        ]
+      }
+      await send(place, { formKey: `a${round}`, ...rowsOf(place, count) }, 'tess', path)
+      const first = kept()[0]!
+      expect(first.rows, place).toHaveLength(count)
+      const page = await open(place, `?replaces=${first.one.id}`, path)
+      const filled = { ...formOf(page), ...cardsOf(place) }
+      const correction = { ...filled, note: 'seen dry', reason: 'note added' }
+      expect((await app.post(`${path}/${place}`, correction, 'tess')).status).toBe(303)
+      const second = kept()[1]!
+      expect(second).toMatchObject({ rows: first.rows, of: first.of })
+      expect(second.one).toMatchObject({ note: 'seen dry', replacesId: first.one.id })
+    }
   })
 })
 
