@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, test } from 'vitest'
+import { findingBlocks } from '../../reports/certificate/finding-blocks.ts'
 import { readEvidence } from '../../src/store/read-evidence.ts'
 import { verifyStore } from '../../src/store/verify-store.ts'
 import { buildShop, type Shop } from '../support/build-shop.ts'
@@ -170,6 +171,23 @@ describe('what becomes of a part', () => {
     expect(page).toContain('batch B-18, cured 2026-03-01')
     expect(page).toContain('Replaced')
     expect(evidence().partLines.map((one) => one.replacedById)).toEqual([2, null])
+  })
+
+  test('stands on the certificate with its note, on the page as in the document', async () => {
+    await web.post(`${order}/part-lines`, line({ note: 'maker’s own box, opened' }), 'tess')
+    const old = { formKey: 'r', part: 'spring', fate: 're-used', batch: '', curedOn: '' }
+    await web.post(`${order}/part-lines`, line({ ...old, note: 'washed twice' }), 'tess')
+    const { number, record } = workAndRelease(shop).certificate
+    const page = await (await web.get(`/certificates/${number}`, 'cora')).text()
+    const document = JSON.stringify(findingBlocks(record))
+    const said = [
+      ['batch B-17, cured 2026-03-01', 'maker’s own box, opened'],
+      ['the part that came in', 'washed twice'],
+    ]
+    for (const texts of said) {
+      expect(page).toContain(texts.join('. '))
+      for (const text of texts) expect(document).toContain(text)
+    }
   })
 
   test.each([
