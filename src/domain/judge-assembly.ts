@@ -2,6 +2,7 @@ import type { NewAssembly, SetScrews } from './assembly.ts'
 import type { CompleteAssembly } from './complete-assembly.ts'
 import { isLoadOutdated } from './is-load-outdated.ts'
 import { isWithinLimits } from './is-within-limits.ts'
+import { shareOf } from './share-of.ts'
 import type { SpringCheck } from './spring-check.ts'
 
 /** Against what the design asks for; `not-stated`: no value, no design value or no tolerance. */
@@ -40,10 +41,6 @@ function torqueVerdict(
   { torqueTolerancePercent }: Pick<NewAssembly, 'torqueTolerancePercent'>,
 ): AssemblyVerdict {
   return against(torqueNm, designTorqueNm, shareOf(designTorqueNm, torqueTolerancePercent))
-}
-
-function shareOf(design: number | null, percent: number | null): number | null {
-  return design === null || percent === null ? null : (design * percent) / 100
 }
 
 function against(
