@@ -71,6 +71,8 @@ function parseScrews(fields: Fields): Assembly['setScrews'] {
       quantityCount: part.optionalWhole('quantityCount', screwCount) ?? 1,
       torqueNm: part.optionalDecimal('torqueNm', torqueNm),
       designTorqueNm: part.optionalDecimal('designTorqueNm', torqueNm),
+      torqueTyped: part.typed('torqueNm').trim(),
+      designTorqueTyped: part.typed('designTorqueNm').trim(),
     }
   })
 }

@@ -66,6 +66,18 @@ describe('reading an assembly', () => {
     expect(faults({ setScrews: [{ name: 'M6', torqueNm: '9' }] })).toEqual([])
   })
 
+  test('keeps torques as typed, also of a program, which sends numbers', () => {
+    const asked = { designSource: 'drawing 12', torqueTolerancePercent: '10' }
+    const torques = (torqueNm: unknown, designTorqueNm?: unknown) =>
+      accepted(parse({ setScrews: [{ name: 'M6', torqueNm, designTorqueNm }], ...asked }))
+        .setScrews[0]
+    expect(torques(' 9,0 ', '10.50')).toMatchObject({
+      torqueTyped: '9,0',
+      designTorqueTyped: '10.50',
+    })
+    expect(torques(9.5)).toMatchObject({ torqueTyped: '9.5', designTorqueTyped: '' })
+  })
+
   test('refuses a length below that at which its springs are solid', () => {
     expect(faults({ workingLengthMm: '9' })).toEqual([])
     expect(faults({ workingLengthMm: '8.99' })).toEqual(['workingLengthMm below'])

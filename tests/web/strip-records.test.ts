@@ -274,6 +274,23 @@ describe('an assembly', () => {
     expect(page).not.toContain('As asked for')
   })
 
+  it('keeps its torques as they were typed, and shows as many decimals', async () => {
+    const typed = { 'setScrews[0].torqueNm': '9,50', 'setScrews[0].designTorqueNm': '10.0' }
+    await send('assembly', { workingLengthMm: '14,0', measuredLoadN: '108.50', ...typed })
+    expect(evidence().assemblies[0]?.setScrews).toMatchObject([
+      { torqueNm: 9.5, torqueTyped: '9,50', designTorqueNm: 10, designTorqueTyped: '10.0' },
+    ])
+    const page = await traveller()
+    expect(page).toContain('Working length 14.0 mm, asked for 14 ± 0.5 mm: within')
+    expect(page).toContain('Spring load 108.50 N, asked for 110 N ± 10 %: within (measured)')
+    expect(page).toContain('9.50 N·m, asked for 10.0 N·m ± 10 %: within')
+    const correction = await open('assembly', '?replaces=1')
+    expect(correction).toMatch(/name="setScrews\[0\]\.torqueNm"[^>]*value="9,50"/)
+    expect(correction).toMatch(/name="setScrews\[0\]\.designTorqueNm"[^>]*value="10\.0"/)
+    const next = await open('assembly')
+    expect(next).toMatch(/name="setScrews\[0\]\.designTorqueNm"[^>]*value="10\.0"/)
+  })
+
   it('is filled in whole where it is corrected', async () => {
     await send('assembly')
     const page = await open('assembly', '?replaces=1')
