@@ -85,6 +85,7 @@ export type FaultKind =
   | 'no-such-spot'
   | 'no-whole-turns'
   | 'not-of-old-part'
+  | 'not-of-nothing'
   | 'not-a-name'
   | 'same-name'
   | 'model-empty'

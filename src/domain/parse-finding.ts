@@ -48,9 +48,7 @@ export function parseFinding(input: Input): Parsed<ParsedFinding> {
   return fields.finish({
     part,
     term,
-    severity: isNothing ? null : severityOf(fields),
-    ...placeOf(fields),
-    radialPlace: fields.optionalChoice('radialPlace', radialPlaces),
+    ...(isNothing ? nothingOf(fields, input) : somethingOf(fields)),
     // Before cleaning is the rule: cleaning takes the evidence away.
     isBeforeCleaning: isYes(fields, input, { name: 'isBeforeCleaning', unsaid: true }),
     observation: fields.optionalText('observation', textLength),
@@ -60,8 +58,23 @@ export function parseFinding(input: Input): Parsed<ParsedFinding> {
   })
 }
 
-function severityOf(fields: Fields) {
-  return fields.choice('severity', severities)
+type Extent = Pick<NewFinding, 'severity' | 'fromHour' | 'toHour' | 'radialPlace'>
+
+function somethingOf(fields: Fields): Extent {
+  return {
+    severity: fields.choice('severity', severities),
+    ...placeOf(fields),
+    radialPlace: fields.optionalChoice('radialPlace', radialPlaces),
+  }
+}
+
+/** Of nothing there is neither more nor less, and it lies nowhere: who says so meant another word. */
+function nothingOf(fields: Fields, input: Input): Extent {
+  for (const name of ['severity', 'fromHour', 'toHour', 'radialPlace']) {
+    const isAbsent = [undefined, null, ''].some((none) => none === input[name])
+    if (!isAbsent) fields.fault(name, 'not-of-nothing')
+  }
+  return { severity: null, fromHour: null, toHour: null, radialPlace: null }
 }
 
 /** One hour says nothing without the other; from 10 to 2 runs over 12. */

@@ -133,6 +133,36 @@ describe('a finding', () => {
     expect(evidence().findings[0]?.severity).toBeNull()
   })
 
+  test('of nothing has neither severity nor place, by page or program', async () => {
+    const nothing = { term: 'nothing-found' }
+    const refused = await send(finding({ ...nothing, severity: 'marked', radialPlace: 'middle' }))
+    expect(refused.status).toBe(422)
+    const page = (await refused.text()).replaceAll(/\s+/g, ' ')
+    expect(page).toContain('Your choice is taken back')
+    expect(page).toContain('neither severity nor place')
+    // Sent again as it is drawn, with the place left empty, it goes through.
+    expect(page).not.toMatch(/name="severity"[^>]*checked/)
+    expect(page).toMatch(/value="nothing-found"[^>]*checked/)
+    const hours = await send(finding({ ...nothing, severity: '', fromHour: '2', toHour: '5' }))
+    expect(hours.status).toBe(422)
+    const api = `/api/v1${order}/findings`
+    const body = { part: 'spring', ...nothing }
+    for (const more of [{ severity: 'slight' }, { toHour: 0 }, { radialPlace: 7 }]) {
+      const answer = await web.postJson(api, { ...body, ...more }, 'tess')
+      const { errors } = (await answer.json()) as { errors: unknown[] }
+      expect(errors).toEqual([
+        {
+          field: Object.keys(more)[0],
+          message:
+            'Where nothing was found there is neither severity nor place. Leave this empty, or say what was found.',
+        },
+      ])
+    }
+    expect(evidence().findings).toEqual([])
+    const none = { severity: null, fromHour: null, toHour: null, radialPlace: null }
+    expect((await web.postJson(api, { ...body, ...none }, 'tess')).status).toBe(201)
+  })
+
   test.each([
     [{ part: '' }, 'Choose the part.'],
     [{ term: '' }, 'Choose what is seen.'],

@@ -27,7 +27,7 @@ import { frameOf, sendPage } from '../send-page.ts'
 import { typedText } from '../typed-text.ts'
 import { actor, viewer } from '../viewer.ts'
 import { openStripDesk } from './desk.ts'
-import { findingValuesOf, findingValuesOfInput, freshFindingValues } from './form-values.ts'
+import { findingValuesOf, freshFindingValues, refusedFindingValues } from './form-values.ts'
 
 /** The strip bench of an order. */
 export function showStrip(c: AppContext): Promise<Response> {
@@ -71,7 +71,7 @@ export async function createFinding(c: AppContext): Promise<Response> {
   const faults = findingFaults(parsed, picture)
   if (!parsed.ok || !picture.ok || faults.length > 0) {
     return sendFindingForm(c, desk, {
-      values: findingValuesOfInput(own),
+      values: refusedFindingValues(own, faults),
       formKey: typedText(input.formKey),
       faults,
       replaced: replacedRecord(desk.findings, typedText(own.replacesId)),

@@ -36,6 +36,8 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
   'number-twice': () => 'One of these numbers stands here twice.',
   'not-of-old-part': () =>
     'Batch, paper, compound and cure date are of a new part. Choose “replaced”, or leave this empty.',
+  'not-of-nothing': () =>
+    'Where nothing was found there is neither severity nor place. Leave this empty, or say what was found.',
   'no-whole-turns': () =>
     'Send one turn, or the same positions again for each turn, up to 12; the last reading may close the turn at its first position.',
   'no-such-spot': () => 'This survey asks for no reading there. Load the page again.',

@@ -244,6 +244,8 @@ export const findingsWords = {
     'fate empty': 'Say what becomes of it.',
     'fromHour empty': 'Say where it begins too.',
     'toHour empty': 'Say where it ends too.',
+    'severity not-of-nothing':
+      'Where nothing was found there is no more or less of it. Your choice is taken back: record again, or choose what is seen.',
     'isPhotoTakenOut not-here':
       'Only where a finding is corrected is there a photograph to take out.',
     'isPhotoTakenOut one-of-two': 'Choose another photograph, or go without: not both.',
