@@ -79,6 +79,7 @@ export type FaultKind =
   | 'position-twice'
   | 'load-not-rising'
   | 'tolerance-needed'
+  | 'shorter-than-solid'
   | 'not-numbers'
   | 'too-many-numbers'
   | 'number-twice'

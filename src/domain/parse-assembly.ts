@@ -1,11 +1,12 @@
 import { type Assembly, assemblyBounds, clipStates, type NewAssembly } from './assembly.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
-import { newestSpringCheck } from './newest-spring-check.ts'
 import { correctionFields, parseCorrection } from './parse-correction.ts'
 import { noteLength } from './parse-flatness-reading.ts'
 import type { Parsed } from './parsed.ts'
+import { solidLengthOf } from './solid-length-of.ts'
 import type { SpringCheck } from './spring-check.ts'
 import { typedMm } from './typed-mm.ts'
+import type { TypedMm } from './wear-track.ts'
 
 export const assemblyFields = [
   'workingLengthMm',
@@ -38,10 +39,7 @@ export function parseAssembly(
   const b = assemblyBounds
   const measuredN = fields.optionalDecimal('measuredLoadN', b.loadN)
   const values = {
-    workingLength: typedMm(fields, 'workingLengthMm', {
-      ...b.lengthMm,
-      min: newestSpringCheck(checks)?.solidLength?.mm ?? b.lengthMm.min,
-    }),
+    workingLength: parseWorkingLength(fields, checks),
     designWorkingLengthMm: fields.optionalDecimal('designWorkingLengthMm', b.lengthMm),
     workingLengthToleranceMm: fields.optionalDecimal('workingLengthToleranceMm', b.toleranceMm),
     designLoadN: fields.optionalDecimal('designLoadN', b.loadN),
@@ -60,6 +58,17 @@ export function parseAssembly(
   requireSource(fields, values)
   requireTolerances(fields, values)
   return fields.finish(values)
+}
+
+function parseWorkingLength(fields: Fields, checks: readonly SpringCheck[]): TypedMm {
+  const name = 'workingLengthMm'
+  const length = typedMm(fields, name, assemblyBounds.lengthMm)
+  const solid = solidLengthOf(checks)
+  const isFaulty = fields.faults.some((one) => one.field === name)
+  if (solid !== null && length.mm < solid.mm && !isFaulty) {
+    fields.fault(name, 'shorter-than-solid', { solidMm: solid.mm })
+  }
+  return length
 }
 
 function parseScrews(fields: Fields): Assembly['setScrews'] {

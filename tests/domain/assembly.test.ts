@@ -80,10 +80,13 @@ describe('reading an assembly', () => {
 
   test('refuses a length below that at which its springs are solid', () => {
     expect(faults({ workingLengthMm: '9' })).toEqual([])
-    expect(faults({ workingLengthMm: '8.99' })).toEqual(['workingLengthMm below'])
+    expect(faults({ workingLengthMm: '8.99' })).toEqual(['workingLengthMm shorter-than-solid'])
+    expect(faults({ workingLengthMm: '0.05' })).toEqual(['workingLengthMm below'])
     const unknown = buildSpringCheck({ solidLength: null })
     const short = { ...least, workingLengthMm: '8' }
     expect(faultsOf(parseAssembly(short, [unknown]))).toEqual([])
+    const none = { ...least, workingLengthMm: '0.05' }
+    expect(faultsOf(parseAssembly(none, []))).toEqual(['workingLengthMm below'])
   })
 
   test('is refused by the name of what is wrong', () => {

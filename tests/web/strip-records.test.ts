@@ -274,6 +274,18 @@ describe('an assembly', () => {
     expect(page).not.toContain('As asked for')
   })
 
+  it('says what is too short: for the springs, or for any seal', async () => {
+    const solid = 'by the newest check of the springs they are solid at 9 mm'
+    const tooShort = await (await send('assembly', { workingLengthMm: '0.05' })).text()
+    expect(tooShort).toContain('No seal is set to so short a length.')
+    expect(tooShort).not.toContain('solid')
+    await send('spring-checks')
+    const answer = await send('assembly', { formKey: 'b', workingLengthMm: '8.9' })
+    expect(answer.status).toBe(422)
+    expect(await answer.text()).toContain(solid)
+    expect(await preview('assembly', { workingLengthMm: '8.9' })).toContain(solid)
+  })
+
   it('keeps its torques as they were typed, and shows as many decimals', async () => {
     const typed = { 'setScrews[0].torqueNm': '9,50', 'setScrews[0].designTorqueNm': '10.0' }
     await send('assembly', { workingLengthMm: '14,0', measuredLoadN: '108.50', ...typed })

@@ -203,6 +203,20 @@ describe('what becomes of a part', () => {
     expect(evidence().partLines.map((one) => one.replacedById)).toEqual([2, null])
   })
 
+  test('is asked of each part, and of all of them together, while nobody said it', async () => {
+    const sections = async () => {
+      const page = await pageOf()
+      const at = page.indexOf('id="parts"')
+      return { ofEach: page.slice(0, at), ofAll: page.slice(at) }
+    }
+    const before = await sections()
+    expect(before.ofEach).toContain('not said yet what becomes of it')
+    expect(before.ofAll).toContain('Nothing said yet of what becomes of the parts')
+    expect(before.ofAll).not.toContain('what becomes of it')
+    await web.post(`${order}/part-lines`, line(), 'tess')
+    expect((await sections()).ofAll).not.toContain('Nothing said yet')
+  })
+
   test('stands on the certificate with its note, on the page as in the document', async () => {
     await web.post(`${order}/part-lines`, line({ note: 'maker’s own box, opened' }), 'tess')
     const old = { formKey: 'r', part: 'spring', fate: 're-used', batch: '', curedOn: '' }

@@ -90,8 +90,7 @@ export const assemblyWords = {
   blocksNothing: 'Held against the values typed with it; it blocks no release.',
   faults: {
     'workingLengthMm empty': 'Enter the working length that was set.',
-    'workingLengthMm below':
-      'Too short: springs are never shorter than solid. Look at the newest check of the springs.',
+    'workingLengthMm below': 'No seal is set to so short a length. Enter it in mm, as it was set.',
     'clips empty': 'Say whether clips are fitted.',
     'isTurningFree empty': 'Say whether it turns freely.',
     'designSource empty': 'Say where the values stand that are asked for.',

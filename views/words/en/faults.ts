@@ -45,6 +45,8 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
     'The load must rise as the spring gets shorter. Check lengths and loads.',
   'tolerance-needed': () =>
     'Enter the tolerance of what is asked for: without it nothing can be compared.',
+  'shorter-than-solid': (d) =>
+    `Too short: by the newest check of the springs they are solid at ${d.solidMm} mm. Look at both lengths.`,
   unreadable: () =>
     'No bands can be read. Clean and dry the face and the flat, let both come to one temperature, and read again.',
   taken: () => 'This is in the records already.',

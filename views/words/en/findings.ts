@@ -31,6 +31,7 @@ export const findingsWords = {
   newPart: 'What becomes of it',
   none: 'No finding recorded',
   noFate: 'not said yet what becomes of it',
+  noFates: 'Nothing said yet of what becomes of the parts',
   opinionMark: 'Suspected cause, an opinion:',
 
   title: 'Finding',
