@@ -6,7 +6,10 @@ const placeOf = (fromHour: number, toHour: number) => {
   const { shapes } = clockSketch({ sizePx: 200, place, across: null, hasNumbers: false })
   const found = shapes.find((one) => one.kind === 'path' && one.part === 'place')
   const numbers = found?.kind === 'path' ? (found.d.match(/-?\d+(\.\d+)?/g) ?? []).map(Number) : []
-  return numbers.flatMap((x, i) => (i % 2 === 0 ? [{ x, y: numbers[i + 1] ?? 0 }] : []))
+  const points = numbers.flatMap((x, i) => (i % 2 === 0 ? [{ x, y: numbers[i + 1] ?? 0 }] : []))
+  // A place without points would pass every test of where they lie.
+  if (points.length < 4) throw new Error(`the place has ${points.length} points`)
+  return points
 }
 
 test('a place lies where the hands of a clock would point', () => {

@@ -13,6 +13,7 @@ import { TextAreaField } from '../components/text-area-field.tsx'
 import { Question } from '../recording/question.tsx'
 import { words } from '../words/en.ts'
 import { type FindingValues, type StripTyped, stripProps } from './form-values.ts'
+import { WithoutPhoto } from './without-photo.tsx'
 
 type Typed = StripTyped<FindingValues>
 const w = words.findings
@@ -60,6 +61,7 @@ export const FindingQuestions: FC<{ typed: Typed; isCorrection: boolean }> = (pr
           hint={isCorrection ? `${w.photoHint} ${w.photoKept}` : w.photoHint}
           error={fileError(typed)}
         />
+        <WithoutPhoto typed={typed} isCorrection={isCorrection} />
       </Question>
       <OpinionQuestion typed={typed} />
     </>

@@ -43,6 +43,7 @@ export const AssemblyFormPage: FC<{
           typed={typed}
           name="torqueTolerancePercent"
           label={w.torqueTolerance}
+          hint={w.toleranceHint}
           unit="%"
         />
       </Question>
@@ -73,7 +74,7 @@ const LengthAndLoad: FC<{ typed: BenchTyped }> = ({ typed }) => (
       />
       <div class="field-pair">
         <BenchNumber typed={typed} name="designWorkingLengthMm" label={w.designLength} unit={mm} />
-        <BenchNumber typed={typed} name="workingLengthToleranceMm" label={w.tolerance} unit={mm} />
+        <Tolerance typed={typed} name="workingLengthToleranceMm" unit={mm} />
       </div>
     </Question>
     <Question number={2} title={w.loadTitle}>
@@ -86,10 +87,14 @@ const LengthAndLoad: FC<{ typed: BenchTyped }> = ({ typed }) => (
       />
       <div class="field-pair">
         <BenchNumber typed={typed} name="designLoadN" label={w.designLoad} unit="N" />
-        <BenchNumber typed={typed} name="loadTolerancePercent" label={w.tolerance} unit="%" />
+        <Tolerance typed={typed} name="loadTolerancePercent" unit="%" />
       </div>
     </Question>
   </>
+)
+
+const Tolerance: FC<{ typed: BenchTyped; name: string; unit: string }> = (props) => (
+  <BenchNumber {...props} label={w.tolerance} hint={w.toleranceHint} />
 )
 
 const Fit: FC<{ typed: BenchTyped }> = ({ typed }) => (

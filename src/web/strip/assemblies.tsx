@@ -5,6 +5,7 @@ import type { Assembly } from '../../domain/assembly.ts'
 import { assemblyAsPrinted } from '../../domain/certified-assembly.ts'
 import { completeAssembly } from '../../domain/complete-assembly.ts'
 import { currentOnly } from '../../domain/current-only.ts'
+import type { FaultKind } from '../../domain/fault.ts'
 import type { Input } from '../../domain/fields.ts'
 import { parseAssembly } from '../../domain/parse-assembly.ts'
 import { addAssembly } from '../../store/add-assembly.ts'
@@ -66,20 +67,18 @@ export async function createAssembly(c: AppContext): Promise<Response> {
     })
   }
   return recordOnce(c, input, () => {
-    const fresh = completeAssembly(
-      { ...parsed.value, workOrderId: workOrder.id },
-      desk.evidence.springChecks,
-    )
-    addAssembly(store, fresh, actor(c))
+    addAssembly(store, { ...parsed.value, workOrderId: workOrder.id }, actor(c))
     return `/work-orders/${workOrder.number}?recorded=assembly`
   })
 }
+
+const stillEmpty: readonly FaultKind[] = ['empty', 'reason-needed', 'tolerance-needed']
 
 function answerOf(input: Input, desk: StripDesk): StripAnswerProps {
   const parsed = parseAssembly(input, desk.evidence.springChecks)
   if (!parsed.ok) {
     // What is still empty is no mistake yet.
-    const faults = parsed.faults.filter((one) => !['empty', 'reason-needed'].includes(one.kind))
+    const faults = parsed.faults.filter((one) => !stillEmpty.includes(one.kind))
     return faults.length > 0
       ? { kind: 'faulty', faults, own: assemblyWords.faults }
       : { kind: 'ask', text: assemblyWords.ask }

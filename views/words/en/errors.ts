@@ -36,6 +36,8 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'no-doubt': () => 'No calibration found this instrument out of tolerance, or left it so.',
   'changed-meanwhile': () =>
     'An instrument or the order changed while the photograph was read. Go back, look at the form, and record it again.',
+  'springs-changed-meanwhile': () =>
+    'The check of the springs changed while this was entered: they are solid at this length. Go back, look at the working length, and record it again.',
   'not-of-face': () => 'That photograph is of another face.',
   'no-face-photo': () => 'There is no such photograph of this order.',
   'not-of-instrument': () => 'That calibration belongs to another instrument.',

@@ -45,11 +45,17 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
   'number-twice': () => 'One of these numbers stands here twice.',
   'not-of-old-part': () =>
     'Batch, paper, compound and cure date are of a new part. Choose “replaced”, or leave this empty.',
+  'not-of-nothing': () =>
+    'Where nothing was found there is neither severity nor place. Leave this empty, or say what was found.',
   'no-whole-turns': (d) =>
     `Send one turn, or the same positions again for each turn, up to ${d.max}; a turn may close with a reading at its first position.`,
   'no-such-spot': () => 'This survey asks for no reading there. Load the page again.',
   'load-not-rising': () =>
     'The load must rise as the spring gets shorter. Check lengths and loads.',
+  'tolerance-needed': () =>
+    'Enter the tolerance of what is asked for: without it nothing can be compared.',
+  'shorter-than-solid': (d) =>
+    `Too short: by the newest check of the springs they are solid at ${d.solidMm} mm. Look at both lengths.`,
   unreadable: () =>
     'No bands can be read. Clean and dry the face and the flat, let both come to one temperature, and read again.',
   taken: () => 'This is in the records already.',
