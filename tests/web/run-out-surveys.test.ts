@@ -106,6 +106,15 @@ describe('a survey on its pages', () => {
     expect(surveys()[0]?.readings).toHaveLength(1)
   })
 
+  test('names its buttons of graduations for who can’t see', async () => {
+    await begin()
+    const page = await pageOf()
+    for (const name of ['−10 graduations', '−1 graduation', '+1 graduation', '+10 graduations']) {
+      expect(page).toContain(`aria-label="${name}"`)
+    }
+    expect(page).toContain('aria-label="0, back to zero graduations"')
+  })
+
   test('reads a dial of half thousandths of an inch in its graduations', async () => {
     const inch = addInCalibration(shop.store, {
       kind: 'dial-indicator',

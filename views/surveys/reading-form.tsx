@@ -57,11 +57,16 @@ export const ReadingForm: FC<{ page: SurveyPageProps }> = ({ page }) => {
       {graduation === null ? null : (
         <div class="survey-taps" data-graduation={String(graduation.step)} hidden>
           {steps.map((count) => (
-            <button class="button" type="button" data-graduations={String(count)}>
+            <button
+              class="button"
+              type="button"
+              data-graduations={String(count)}
+              aria-label={w.tap(count)}
+            >
               {count > 0 ? `+${count}` : `−${-count}`}
             </button>
           ))}
-          <button class="button" type="button" data-graduations="0">
+          <button class="button" type="button" data-graduations="0" aria-label={w.zeroName}>
             {w.zero}
           </button>
         </div>

@@ -122,7 +122,10 @@ export const surveysWords = {
   readingHint:
     'Type it and press Enter, or tap. An indicator that types like a keyboard just works.',
   keep: 'Keep and go on',
+  tap: (count: number) =>
+    `${count > 0 ? '+' : '−'}${Math.abs(count)} ${Math.abs(count) === 1 ? 'graduation' : 'graduations'}`,
   zero: '0',
+  zeroName: '0, back to zero graduations',
   progress: (done: number, of: number) => `${done} of ${of} readings`,
   serial: 'Listen to an indicator on a serial port',
   serialOn: 'Listening. Press the button of the indicator.',
