@@ -17,6 +17,7 @@ import { ReadingForm } from './surveys/reading-form.tsx'
 import { SurveyReadings } from './surveys/readings-table.tsx'
 import { SurveySetUpFacts } from './surveys/set-up-facts.tsx'
 import { SurveyStage } from './surveys/stage.tsx'
+import { WaitingReadings } from './surveys/waiting-readings.tsx'
 import { words } from './words/en.ts'
 
 /** A survey while it is read: the next position drawn and in large, and what is known so far. */
@@ -31,6 +32,7 @@ export const SurveyPage: FC<{ frame: Frame; page: SurveyPageProps }> = ({ frame,
         <a href={`/work-orders/${orderNumber}`}>{words.results.back.order}</a>
       </PageHead>
       {canRead ? <SurveyCaution /> : <Ended page={page} />}
+      {canRead ? null : <WaitingReadings page={page} />}
       {canRead ? (
         <div class="survey">
           <SurveyStage page={page} />
