@@ -18,6 +18,7 @@ import { ReadingForm } from './surveys/reading-form.tsx'
 import { SurveyReadings } from './surveys/readings-table.tsx'
 import { SurveySetUpFacts } from './surveys/set-up-facts.tsx'
 import { SurveyStage } from './surveys/stage.tsx'
+import { WaitingReadings } from './surveys/waiting-readings.tsx'
 import { words } from './words/en.ts'
 
 /** A survey while it is read: the next position drawn and in large, and what is known so far. */
@@ -39,6 +40,7 @@ export const SurveyPage: FC<{ frame: Frame; page: SurveyPageProps }> = ({ frame,
       ) : (
         <Ended page={page} />
       )}
+      {canRead ? null : <WaitingReadings page={page} />}
       {canRead ? (
         <div class="survey">
           <SurveyStage page={page} />

@@ -108,6 +108,27 @@ describe('a survey on its pages', () => {
     expect(surveys()[0]?.readings).toHaveLength(1)
   })
 
+  test('records a reading under the name of who typed it, or not at all', async () => {
+    await begin()
+    const readerId = /name="readerId" value="(\d+)"/.exec(await pageOf())?.[1] ?? ''
+    expect(readerId).not.toBe('')
+    const other = await read(0, '0.01', { readerId: String(Number(readerId) + 1) })
+    expect(other.status).toBe(409)
+    expect(await other.text()).toContain('Somebody else has signed in here since this was typed.')
+    expect(surveys()[0]?.readings).toEqual([])
+    expect((await read(0, '0.01', { readerId })).status).toBe(303)
+    expect(surveys()[0]?.readings).toHaveLength(1)
+  })
+
+  test('names its buttons of graduations for who can’t see', async () => {
+    await begin()
+    const page = await pageOf()
+    for (const name of ['−10 graduations', '−1 graduation', '+1 graduation', '+10 graduations']) {
+      expect(page).toContain(`aria-label="${name}"`)
+    }
+    expect(page).toContain('aria-label="0, back to zero graduations"')
+  })
+
   test('reads a dial of half thousandths of an inch in its graduations', async () => {
     const inch = addInCalibration(shop.store, {
       kind: 'dial-indicator',

@@ -183,6 +183,34 @@ describe('a finding', () => {
     expect(evidence().findings).toEqual([])
   })
 
+  test('shows its place on the clock as it was typed, when refused and when corrected', async () => {
+    const clockOf = (page: string) =>
+      /<svg[^>]*aria-labelledby="finding-clock-title".*?<\/svg>/s.exec(page)?.[0] ?? ''
+    const fresh = clockOf(await (await web.get(`${order}/findings/new`, 'tess')).text())
+    expect(fresh).not.toContain('accent')
+    const place = { fromHour: '2', toHour: '5', radialPlace: 'outer-edge' }
+    const refused = clockOf(await (await send(finding({ ...place, severity: '' }))).text())
+    expect(refused).toContain('fill-accent')
+    // Half a place is no area, and is seen all the same.
+    const half = clockOf(await (await send(finding({ fromHour: '2' }))).text())
+    expect(half).toContain('stroke-accent')
+    expect(half).not.toContain('fill-accent')
+    await send(finding(place))
+    const path = `${order}/findings/new?replaces=1`
+    expect(clockOf(await (await web.get(path, 'tess')).text())).toBe(refused)
+  })
+
+  test('keeps an hour between two in a correction of something else', async () => {
+    const body = { part: 'spring', term: 'clogged', severity: 'marked', fromHour: 3.5, toHour: 0 }
+    expect((await web.postJson(`/api/v1${order}/findings`, body, 'tess')).status).toBe(201)
+    const page = await (await web.get(`${order}/findings/new?replaces=1`, 'tess')).text()
+    expect(page).toMatch(/<option value="3\.5" selected=""[^>]*>3\.5</)
+    expect(page).toMatch(/<option value="12" selected=""/)
+    const right = { replacesId: '1', reason: 'worse', part: 'spring', term: 'clogged' }
+    await send(finding({ ...right, severity: 'severe', fromHour: '3.5', toHour: '12' }))
+    expect(evidence().findings[1]).toMatchObject({ fromHour: 3.5, toHour: 12 })
+  })
+
   test('takes no file but a photograph', async () => {
     const answer = await send(finding(), 'tess', Buffer.from('not a picture'))
     expect(answer.status).toBe(422)

@@ -14,6 +14,8 @@ export type SurveyPageProps = {
   readonly orderNumber: string
   readonly sealSerial: string
   readonly survey: SurveyRecord
+  /** Who looks at it, and would read it. */
+  readonly reader: { readonly id: number; readonly name: string }
   readonly progress: SurveyProgress
   /** A technician, while survey and order are open. */
   readonly canRead: boolean

@@ -25,6 +25,7 @@ import { actor } from '../viewer.ts'
 import { openSurveyDesk, type SurveyDesk } from './desk.ts'
 import { sendSurveyForm } from './form-page.tsx'
 import { freshSurveyValues, surveyValuesOf, surveyValuesOfInput } from './form-values.ts'
+import { requireReader } from './require-reader.ts'
 import { sendSurveyPage } from './survey-page.tsx'
 
 export function newRunOutSurvey(c: AppContext): Promise<Response> {
@@ -74,7 +75,8 @@ export async function addRunOutReading(c: AppContext): Promise<Response> {
   const desk = openSurveyDesk(c)
   const survey = surveyOf(c, desk)
   const input = await readForm(c)
-  const own = ownFields(input)
+  requireReader(c, input.readerId)
+  const own = ownFields(input, 'readerId')
   const parsed = parseSurveyReading(own, survey, desk)
   if (!parsed.ok) {
     const { planeIndex, turnIndex, positionIndex, indicator } = own

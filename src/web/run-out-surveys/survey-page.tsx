@@ -36,12 +36,14 @@ export function sendSurveyPage(
   const progress = surveyProgress(survey)
   const chosen = progress.spots.find((one) => spotKey(one) === drawn.spot)
   const faults = drawn.faults ?? []
-  const { canRecord } = orderActs(desk.workOrder, viewer(c).role)
+  const { id, displayName, role } = viewer(c)
+  const { canRecord } = orderActs(desk.workOrder, role)
   const canRead = canRecord && survey.end === null
   const page: SurveyPageProps = {
     orderNumber: desk.workOrder.number,
     sealSerial: desk.seal.serial,
     survey,
+    reader: { id, name: displayName },
     progress,
     canRead,
     asked: canRead ? (chosen ?? progress.next) : null,

@@ -83,6 +83,8 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'no-figure-to-concede': () => 'A face that can’t be read has no figure to concede.',
   'already-conceded': () => 'This result is conceded already.',
   'already-replaced': () => alreadyReplaced,
+  'other-reader': () =>
+    'Somebody else has signed in here since this was typed. It is recorded under no other name: sign in as whoever typed it.',
   'survey-ended': () => 'This survey has ended. Begin another one.',
   'spots-missing': () => 'Positions of this survey are not read yet. Read them, or give it up.',
   'not-in-order': () => 'That record belongs to another work order.',

@@ -61,6 +61,14 @@ export const findingsWords = {
   toHour: 'to',
   noHour: 'no place',
   clockTitle: 'Place on the clock face',
+  /** # and % stand for the two hours. */
+  clockSays: {
+    begin: 'Tap where it begins.',
+    end: 'It begins at #. Tap where it ends, clockwise.',
+    missing: 'It ends at %. Tap where it begins.',
+    placed: 'From # to % o’clock. Tap to begin anew.',
+    round: 'All round, from # to % o’clock again. Tap to begin anew.',
+  },
   radialPlace: 'Across its width',
   radialNotSaid: 'Not recorded',
   radialPlaces: {

@@ -122,14 +122,37 @@ export const surveysWords = {
   readingHint:
     'Type it and press Enter, or tap. An indicator that types like a keyboard just works.',
   keep: 'Keep and go on',
+  tap: (count: number) =>
+    `${count > 0 ? '+' : '−'}${Math.abs(count)} ${Math.abs(count) === 1 ? 'graduation' : 'graduations'}`,
   zero: '0',
+  zeroName: '0, back to zero graduations',
   progress: (done: number, of: number) => `${done} of ${of} readings`,
   serial: 'Listen to an indicator on a serial port',
   serialOn: 'Listening. Press the button of the indicator.',
-  serialBad: 'The port sent a line without a number. It was left out:',
+  serialBad: 'The port sent a line that is no plain reading. It was left out:',
+  serialUnit: 'The port sent a reading in another unit than this survey. It was left out:',
+  serialIdle: 'The port sent a reading, and no position is asked for. It was left out:',
   serialEnd: 'The port is closed. Type, or listen again.',
-  waiting: (count: string) =>
-    `Kept here, and sent when the network is back: ${count} of the readings.`,
+  /** What the script says: {…} stand for values, for it carries no words. */
+  waitingSays: {
+    lost: 'Kept here, and sent when the network is back: {count} of the readings.',
+    unable:
+      'Not recorded yet, the server can’t just now: {why} Kept here, and tried again every half minute: {count} of the readings.',
+    refused:
+      'Not recorded, the server refused it: {why} Kept here until it is sent or discarded: {count} of the readings.',
+    correct:
+      'Not recorded yet: correct it in the field, or discard it. Kept here: {count} of the readings.',
+    status: 'it answered {status} and said no more.',
+    discard: 'Discard {value}, {where}',
+    ofOthers:
+      '{name} typed {count} of the readings here that are not recorded yet. They are sent when {name} signs in here and opens this survey, and under no other name.',
+    nameless:
+      'From before names were kept with them, {count} of the readings were typed here and not recorded: {values}. Nobody knows whose they are, so they are not sent. Type them again where they are yours.',
+  },
+  sendAgain: 'Send again now',
+  discard: 'Discard',
+  discardNameless: 'Discard these',
+  allTyped: 'Every position is typed.',
   dialTitle: 'Positions of the turn, the next one large',
   gaugeTitle: 'Face of the indicator: tap where the needle stands',
   picturePlanes: 'Planes along the shaft',
