@@ -274,6 +274,18 @@ describe('an assembly', () => {
     expect(page).not.toContain('As asked for')
   })
 
+  it('says what keeps it from being all compared', async () => {
+    await send('assembly', { 'setScrews[0].torqueNm': '' })
+    const page = await traveller()
+    expect(page).toContain('Not all compared')
+    expect(page).toContain(
+      'Load not known: no check of springs, none measured, asked for 110 N ± 10 %: not compared',
+    )
+    expect(page).toContain(
+      '4 × M6, drive collar: torque not noted, asked for 10 N·m ± 10 %: not compared',
+    )
+  })
+
   it('says what is too short: for the springs, or for any seal', async () => {
     const solid = 'by the newest check of the springs they are solid at 9 mm'
     const tooShort = await (await send('assembly', { workingLengthMm: '0.05' })).text()

@@ -72,9 +72,10 @@ const LengthAndLoad: FC<{ typed: BenchTyped }> = ({ typed }) => (
         unit={mm}
         isRequired
       />
+      <p class="field-hint">{w.toleranceHint}</p>
       <div class="field-pair">
         <BenchNumber typed={typed} name="designWorkingLengthMm" label={w.designLength} unit={mm} />
-        <Tolerance typed={typed} name="workingLengthToleranceMm" unit={mm} />
+        <BenchNumber typed={typed} name="workingLengthToleranceMm" label={w.tolerance} unit={mm} />
       </div>
     </Question>
     <Question number={2} title={w.loadTitle}>
@@ -85,16 +86,13 @@ const LengthAndLoad: FC<{ typed: BenchTyped }> = ({ typed }) => (
         hint={w.loadHint}
         unit="N"
       />
+      <p class="field-hint">{w.toleranceHint}</p>
       <div class="field-pair">
         <BenchNumber typed={typed} name="designLoadN" label={w.designLoad} unit="N" />
-        <Tolerance typed={typed} name="loadTolerancePercent" unit="%" />
+        <BenchNumber typed={typed} name="loadTolerancePercent" label={w.tolerance} unit="%" />
       </div>
     </Question>
   </>
-)
-
-const Tolerance: FC<{ typed: BenchTyped; name: string; unit: string }> = (props) => (
-  <BenchNumber {...props} label={w.tolerance} hint={w.toleranceHint} />
 )
 
 const Fit: FC<{ typed: BenchTyped }> = ({ typed }) => (
@@ -120,10 +118,10 @@ const Fit: FC<{ typed: BenchTyped }> = ({ typed }) => (
 const labels: Readonly<Record<string, string>> = {
   workingLengthMm: w.workingLength,
   designWorkingLengthMm: w.designLength,
-  workingLengthToleranceMm: `${w.workingLength}, ${w.tolerance}`,
+  workingLengthToleranceMm: `${w.designLength}, ${w.tolerance.toLowerCase()}`,
   measuredLoadN: w.measuredLoad,
   designLoadN: w.designLoad,
-  loadTolerancePercent: `${w.measuredLoad}, ${w.tolerance}`,
+  loadTolerancePercent: `${w.designLoad}, ${w.tolerance.toLowerCase()}`,
   designSource: w.source,
   name: w.screws.name,
   quantityCount: w.screws.quantityCount,

@@ -27,7 +27,7 @@ export const assemblyWords = {
   sourceTitle: 'Where do these values stand?',
   source: 'Drawing and revision, or fitting instructions',
   sourceHint: 'Needed where a value is asked for.',
-  toleranceHint: 'Needed with a value asked for.',
+  toleranceHint: 'What is asked for comes with its tolerance: without it nothing is compared.',
   taken: (at: string, name: string) =>
     `Values asked for are those of the last assembly of this seal (${name}, ${at}). Compare them with the drawing.`,
   screwsTitle: 'Set screws and other screws',
