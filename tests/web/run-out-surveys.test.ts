@@ -120,6 +120,13 @@ describe('a survey on its pages', () => {
     expect(surveys()[0]?.readings).toHaveLength(1)
   })
 
+  test('takes a register for a bore until somebody says that it is a spigot', async () => {
+    const page = (await (await web.get(`${base}/new`, 'tess')).text()).replaceAll(/\s+/g, ' ')
+    const [side = ''] = page.match(/<select[^>]*name="surface".*?<\/select>/) ?? []
+    expect(side.match(/<option[^>]*>/)?.[0]).toContain('value="inside"')
+    expect(side).not.toContain('value="face"')
+  })
+
   test('names its buttons of graduations for who can’t see', async () => {
     await begin()
     const page = await pageOf()
