@@ -26,8 +26,7 @@ export function showWaiting(queue: SurveyQueue, stop: SurveyStop | undefined): v
   part(box, 'own', sentence !== '', (own) => {
     say(own, '[data-waiting-why]', sentence)
     own.classList.toggle('survey-kept-held', isHeld)
-    const lines = isHeld ? waiting.map((one) => lineOf(box, one, says)) : []
-    own.querySelector('[data-waiting-list]')?.replaceChildren(...lines)
+    list(own, isHeld ? waiting : [], (one) => lineOf(box, one, says))
     const again = own.querySelector<HTMLElement>('[data-waiting-again]')
     if (again) again.hidden = !isHeld || stop.sent.outcome === 'correct'
   })
@@ -71,6 +70,19 @@ function part(
 function say(within: HTMLElement, selector: string, text: string): void {
   const element = within.querySelector(selector)
   if (element && element.textContent !== text) element.textContent = text
+}
+
+/** Only what changed is written anew: a button keeps the focus, and stays under the finger. */
+function list(
+  within: HTMLElement,
+  waiting: readonly WaitingReading[],
+  line: (one: WaitingReading) => Node,
+): void {
+  const element = within.querySelector<HTMLElement>('[data-waiting-list]')
+  const keys = waiting.map((one) => one.formKey).join(' ')
+  if (!element || element.dataset.keys === keys) return
+  element.dataset.keys = keys
+  element.replaceChildren(...waiting.map(line))
 }
 
 function lineOf(box: HTMLElement, one: WaitingReading, says: Says): Node {
