@@ -85,25 +85,31 @@ test('readings are tapped as graduations or on the dial, and a wrong one is read
 
 test('an indicator on a serial port sends lines, and what is no reading is told', async () => {
   const { page, faults } = await technician(true)
-  // Chromium without a screen has no ports: one that sends some lines and closes stands in.
+  // Chromium without a screen has no ports: one that sends what the test hands it stands in.
   await page.addInitScript(() => {
-    const lines = ['+0.012 mm\r\nER', 'R\r\n-  0,03\r\n', 'CH1 +0.012 mm\r\n', '0.0005 in\r\n']
-    const port = {
-      open: async () => undefined,
-      readable: new ReadableStream({
-        async start(controller) {
-          for (const line of lines) {
-            await new Promise((done) => setTimeout(done, 400))
-            controller.enqueue(new TextEncoder().encode(line))
-          }
-          controller.close()
-        },
-      }),
-    }
+    let send: (text: string) => void = () => undefined
+    const readable = new ReadableStream({
+      start(controller) {
+        send = (text) => controller.enqueue(new TextEncoder().encode(text))
+      },
+    })
+    Object.assign(window, { sendFromPort: (text: string) => send(text) })
+    const port = { open: async () => undefined, readable }
     Object.defineProperty(navigator, 'serial', { value: { requestPort: async () => port } })
   })
   await begin(page)
   await page.getByRole('button', { name: 'Listen to an indicator' }).click()
+  const send = (text: string) =>
+    page.evaluate((sent) => {
+      ;(window as unknown as { sendFromPort: (text: string) => void }).sendFromPort(sent)
+    }, text)
+  // A line may come in two parts.
+  await send('+0.012 mm\r\nER')
+  await page.waitForFunction(
+    (selector) => document.querySelector(selector)?.textContent === 'Position 2, 45°',
+    title,
+  )
+  await send('R\r\n-  0,03\r\n')
   // It stays while readings go on: a position was passed over.
   const leftOut = page.locator('[data-survey-left-out]')
   await leftOut.getByText('no plain reading. It was left out: ERR (Position 2, 45°)').waitFor()
@@ -111,7 +117,9 @@ test('an indicator on a serial port sends lines, and what is no reading is told'
     (selector) => document.querySelector(selector)?.textContent === 'Position 3, 90°',
     title,
   )
+  await send('CH1 +0.012 mm\r\n')
   await leftOut.getByText('It was left out: CH1 +0.012 mm (Position 3, 90°)').waitFor()
+  await send('0.0005 in\r\n')
   await page.waitForFunction(() =>
     document.body.textContent?.includes(
       'another unit than this survey. It was left out: 0.0005 in',

@@ -26,6 +26,7 @@ let stop: SurveyStop | undefined
 /** Spots recorded since the page was drawn: it still takes them for open. */
 const recorded = new Set<string>()
 let isSending = false
+let isSendAsked = false
 let tickCount = 0
 /** Of readings kept since the page was drawn: makes each key one of its own. */
 let sequence = 0
@@ -77,11 +78,16 @@ function draw(html: string): void {
   begin()
 }
 
+/** Asked while a reading is on its way, it looks again after the answer: nothing waits for a tick. */
 async function send(): Promise<void> {
+  isSendAsked = true
   if (isSending) return
   isSending = true
   try {
-    while (await sendFirst());
+    while (isSendAsked) {
+      isSendAsked = false
+      while (await sendFirst());
+    }
   } finally {
     isSending = false
   }
