@@ -8,7 +8,9 @@ import { words } from './words/en.ts'
 export const ErrorPage: FC<{ frame: Frame; title: string; sentence: string }> = (props) => (
   <Page frame={props.frame} title={props.title} width="narrow">
     <PageHead title={props.title} />
-    <p class="lead">{props.sentence}</p>
+    <p class="lead" data-refusal>
+      {props.sentence}
+    </p>
     <ButtonLink href="/" label={words.chrome.home} />
   </Page>
 )

@@ -10,7 +10,6 @@ import { photoFieldId, photoSentence } from './face-photo/photo-fault.ts'
 import { type Frame, Page } from './page.tsx'
 import { FaceQuestion } from './recording/face-question.tsx'
 import { LampCaution } from './recording/lamp-caution.tsx'
-import { QuarantineCaution } from './recording/quarantine-caution.tsx'
 import { Question } from './recording/question.tsx'
 import { words } from './words/en.ts'
 
@@ -46,7 +45,6 @@ export const FacePhotoFormPage: FC<{ frame: Frame; upload: FacePhotoUpload }> = 
             message: photoSentence(fault),
           }))}
         />
-        {upload.isQuarantined ? <QuarantineCaution /> : null}
         <FaceQuestion number={1} faces={upload.faces} value={upload.faceId} {...error('faceId')} />
         <Question number={2} title={w.file}>
           <div class="stack">

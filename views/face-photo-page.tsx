@@ -20,7 +20,6 @@ import { ConditionQuestion } from './recording/condition-question.tsx'
 import { CorrectionFields } from './recording/correction-fields.tsx'
 import { LampCaution } from './recording/lamp-caution.tsx'
 import { LimitsHead } from './recording/limits-head.tsx'
-import { QuarantineCaution } from './recording/quarantine-caution.tsx'
 import { Question } from './recording/question.tsx'
 import { words } from './words/en.ts'
 
@@ -114,7 +113,6 @@ const RestQuestions: FC<{ form: FacePhotoForm }> = ({ form }) => {
           {...photoError(faults, 'reason')}
         />
       )}
-      {form.isQuarantined ? <QuarantineCaution /> : null}
       <ConditionQuestion number={2} value={values.condition} {...photoError(faults, 'condition')} />
       <MorePhotoFields form={form} />
       <section class="question stack">

@@ -28,14 +28,12 @@ import { LampCaution } from './recording/lamp-caution.tsx'
 import { LimitSource } from './recording/limit-source.tsx'
 import { LimitsHead } from './recording/limits-head.tsx'
 import { liveAnswer } from './recording/live-answer.ts'
-import { QuarantineCaution } from './recording/quarantine-caution.tsx'
 import { Question } from './recording/question.tsx'
 import { words } from './words/en.ts'
 
 export type FlatnessForm = {
   readonly orderNumber: string
   readonly sealSerial: string
-  readonly isQuarantined: boolean
   readonly limitSetName: string
   readonly faces: readonly FaceChoice[]
   readonly choice: InstrumentChoice
@@ -111,7 +109,6 @@ const Questions: FC<{ form: FlatnessForm }> = ({ form }) => {
           )}
         />
       )}
-      {form.isQuarantined ? <QuarantineCaution /> : null}
       <Remembered values={values} instruments={form.choice.instruments} />
       <FaceQuestion number={1} faces={form.faces} value={values.faceId} {...error('faceId')} />
       <ConditionQuestion number={2} value={values.condition} {...error('condition')} />

@@ -2,8 +2,12 @@ import type { Missing } from '../src/domain/missing-for-hand-over.ts'
 import { words } from './words/en.ts'
 
 /** What is missing before hand-over, in a sentence. */
-export function missingText({ kind, faceKind, section, with: count }: Missing): string {
+export function missingText(missing: Missing): string {
+  const { kind, faceKind, section, with: count, survey } = missing
   const w = words.workOrders.missing
+  if (survey !== undefined) {
+    return w['open-survey'](words.trade.characteristic[survey.characteristic])
+  }
   if (section !== undefined) {
     return w['other-section'](words.trade.section[section].toLowerCase())
   }
@@ -17,5 +21,6 @@ export function missingText({ kind, faceKind, section, with: count }: Missing): 
 /** Where on the order's page it is made good. */
 export function missingPlace({ kind }: Missing): string {
   if (kind === 'decontamination') return 'decontamination'
+  if (kind === 'open-survey') return 'open-surveys'
   return kind === 'static-test' ? 'tests' : 'readings'
 }

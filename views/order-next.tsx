@@ -3,7 +3,6 @@ import type { Evidence } from '../src/domain/evidence.ts'
 import type { Fault } from '../src/domain/fault.ts'
 import type { Missing } from '../src/domain/missing-for-hand-over.ts'
 import type { HandMove, OrderActs } from '../src/domain/order-acts.ts'
-import { faceKinds } from '../src/domain/seal.ts'
 import { Button } from './components/button.tsx'
 import { ButtonLink } from './components/button-link.tsx'
 import { ButtonRow } from './components/button-row.tsx'
@@ -14,7 +13,7 @@ import { VerdictMark } from './components/verdict-mark.tsx'
 import { errorOf } from './error-of.ts'
 import { minuteText } from './figures/time-text.ts'
 import { missingText } from './missing-text.ts'
-import { stripActs } from './strip/strip-acts.ts'
+import { RecordActs } from './order-record-acts.tsx'
 import { words } from './words/en.ts'
 
 export type OrderNextProps = {
@@ -36,8 +35,9 @@ export const OrderNext: FC<OrderNextProps> = (props) => {
     <section class="card stack" aria-labelledby="next-title">
       <h2 id="next-title">{w.nextTitle}</h2>
       <Standing evidence={evidence} />
-      {acts.canRecord ? <RecordActs evidence={evidence} missing={missing} /> : null}
-      {isAtWork(evidence) ? <MissingList missing={missing} /> : null}
+      {isAtWork(evidence) && order.decontamination === 'not-stated' ? <InQuarantine /> : null}
+      {acts.canRecord ? <RecordActs evidence={evidence} missing={missing} acts={acts} /> : null}
+      {isAtWork(evidence) ? <MissingList missing={missing} orderNumber={order.number} /> : null}
       {acts.canRecord ? <HandOverForm {...props} /> : null}
       {acts.moves.includes('stripped') ? <OpeningCaution /> : null}
       <ButtonRow>
@@ -72,6 +72,16 @@ const OpeningCaution: FC = () => {
   )
 }
 
+/** Why the acts upon an opened seal are not offered, and where to make it good. */
+const InQuarantine: FC = () => {
+  const w = words.workOrders
+  return (
+    <p>
+      {w.inQuarantine} <a href="#decontamination">{w.inQuarantineLink}</a>
+    </p>
+  )
+}
+
 function isAtWork({ workOrder }: Evidence): boolean {
   const { stage } = workOrder
   return !['handed-over', 'released', 'dispatched', 'withdrawn'].includes(stage)
@@ -102,74 +112,8 @@ const Refusal: FC<{ evidence: Evidence }> = ({ evidence }) => {
   )
 }
 
-/** The form of run-outs and fits asks which of them it is. */
-const measuredActs = [
-  ['roughness', '?characteristic=roughness'],
-  ['height', '?characteristic=face-height'],
-  ['dial', ''],
-] as const
-
-/** The missing acts in large; what is recorded already can be done again. */
-const RecordActs: FC<{ evidence: Evidence; missing: readonly Missing[] }> = (props) => {
-  const { evidence, missing } = props
-  const w = words.workOrders
-  const { number } = evidence.workOrder
-  const isTestMissing = missing.some((one) => one.kind === 'static-test')
-  const faces = faceKinds.flatMap((kind) => {
-    return evidence.seal.components.filter((one) => one.kind === kind)
-  })
-  return (
-    <ButtonRow>
-      {faces.map((face) => (
-        <ButtonLink
-          href={`/work-orders/${number}/flatness/new?face=${face.id}`}
-          label={w.readFace(words.trade.componentKind[face.kind])}
-          kind={missing.some((one) => one.faceKind === face.kind) ? 'main' : 'plain'}
-          size="large"
-        />
-      ))}
-      <ButtonLink
-        href={`/work-orders/${number}/face-photos/new`}
-        label={words.facePhoto.orderLink}
-        size="large"
-      />
-      <ButtonLink
-        href={`/work-orders/${number}/static-tests/new`}
-        label={w.test}
-        kind={isTestMissing ? 'main' : 'plain'}
-        size="large"
-      />
-      <ButtonLink
-        href={`/work-orders/${number}/lap-cycles/new`}
-        label={words.lapping.act}
-        size="large"
-      />
-      <ButtonLink
-        href={`/work-orders/${number}/strip`}
-        label={words.findings.stripAct}
-        kind={evidence.workOrder.stage === 'received' ? 'main' : 'plain'}
-        size="large"
-      />
-      <ButtonLink
-        href={`/work-orders/${number}/run-out-surveys/new`}
-        label={words.surveys.act}
-        size="large"
-      />
-      {stripActs.map(([place, label]) => (
-        <ButtonLink href={`/work-orders/${number}/${place}/new`} label={label} size="large" />
-      ))}
-      {measuredActs.map(([family, query]) => (
-        <ButtonLink
-          href={`/work-orders/${number}/measured-values/new${query}`}
-          label={words.measuredValues.act[family]}
-          size="large"
-        />
-      ))}
-    </ButtonRow>
-  )
-}
-
-const MissingList: FC<{ missing: readonly Missing[] }> = ({ missing }) => {
+const MissingList: FC<{ missing: readonly Missing[]; orderNumber: string }> = (props) => {
+  const { missing, orderNumber } = props
   const w = words.workOrders
   if (missing.length === 0) return <Notice kind="done" text={w.nothingMissing} />
   return (
@@ -179,6 +123,14 @@ const MissingList: FC<{ missing: readonly Missing[] }> = ({ missing }) => {
         {missing.map((one) => (
           <li>
             <VerdictMark verdict="missing" word={missingText(one)} />
+            {one.survey === undefined ? null : (
+              <a
+                class="link-line"
+                href={`/work-orders/${orderNumber}/run-out-surveys/${one.survey.id}`}
+              >
+                {w.toSurvey(words.trade.characteristic[one.survey.characteristic])}
+              </a>
+            )}
           </li>
         ))}
       </ul>

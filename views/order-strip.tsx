@@ -1,6 +1,7 @@
 import type { FC } from 'hono/jsx'
 import type { CertificateRecord } from '../src/domain/certificate.ts'
 import type { Evidence } from '../src/domain/evidence.ts'
+import { Notice } from './components/notice.tsx'
 import { minuteText } from './figures/time-text.ts'
 import { hasStripRecords, StripLines } from './strip-lines.tsx'
 import { words } from './words/en.ts'
@@ -23,7 +24,14 @@ export const OrderStrip: FC<{
       {hasStripRecords(records) ? (
         <div class="stack">
           <StripLines {...records} />
-          {correctHref === null ? null : <Corrections evidence={evidence} href={correctHref} />}
+          {correctHref === null ? null : (
+            <>
+              {records.assembly?.loadFrom === 'corrected-check' ? (
+                <Notice kind="note" text={words.assembly.outdated} />
+              ) : null}
+              <Corrections evidence={evidence} href={correctHref} />
+            </>
+          )}
         </div>
       ) : (
         <p class="soft">{w.none}</p>

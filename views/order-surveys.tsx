@@ -31,6 +31,7 @@ export const OpenSurveys: FC<{
           )
         })}
       </ul>
+      <p class="small soft">{w.openHint}</p>
     </section>
   )
 }

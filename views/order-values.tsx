@@ -17,6 +17,8 @@ type Props = {
   readonly orderNumber: string
   /** Where a correction is begun; null where this person may record none. */
   readonly correctHref: string | null
+  /** Not what was read on a face, while the seal stands in quarantine. */
+  readonly canCorrectFaces: boolean
 }
 
 /** Every value read with an instrument, oldest first; what was replaced stays, struck. */
@@ -33,7 +35,7 @@ export const OrderValues: FC<Props> = (props) => {
 }
 
 const ValuesTable: FC<Props> = (props) => {
-  const { values, correctHref } = props
+  const { values, correctHref, canCorrectFaces } = props
   const { columns, sectionTitle } = words.measuredValues
   const act = { label: words.workOrders.measured.act, kind: 'act', isLabelHidden: true } as const
   return (
@@ -53,7 +55,9 @@ const ValuesTable: FC<Props> = (props) => {
         mark: mark(one),
         cells: [
           ...valueCells(one, props),
-          ...(correctHref === null ? [] : [<CorrectValue one={one} href={correctHref} />]),
+          ...(correctHref === null
+            ? []
+            : [<CorrectValue one={one} href={correctHref} canCorrectFaces={canCorrectFaces} />]),
         ],
       }))}
     />
@@ -133,10 +137,11 @@ const Read: FC<{ one: JudgedValue; isReplaced: boolean }> = ({ one, isReplaced }
   )
 }
 
-const CorrectValue: FC<{ one: JudgedValue; href: string }> = ({ one, href }) => {
+const CorrectValue: FC<{ one: JudgedValue; href: string; canCorrectFaces: boolean }> = (props) => {
+  const { one, href, canCorrectFaces } = props
   const w = words.workOrders
-  if (one.replacedBy !== null) return null
-  const { id, characteristic, recordedAt } = one.measured
+  const { id, characteristic, componentId, recordedAt } = one.measured
+  if (one.replacedBy !== null || (componentId !== null && !canCorrectFaces)) return null
   const label = w.correctLabel(words.trade.characteristic[characteristic], minuteText(recordedAt))
   return (
     <a href={`${href}?replaces=${id}`} aria-label={label}>

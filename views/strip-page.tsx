@@ -72,7 +72,7 @@ export const StripPage: FC<StripPageProps> = (props) => {
         <section class="records" aria-labelledby="parts">
           <h2 id="parts">{w.assemblyPartsTitle}</h2>
           {partLines.length === 0 ? (
-            <p class="soft">{w.noFate}</p>
+            <p class="soft">{w.noFates}</p>
           ) : (
             <PartsTable lines={partLines} orderNumber={number} canCorrect={mayRecord} />
           )}

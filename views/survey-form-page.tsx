@@ -43,7 +43,7 @@ export const SurveyFormPage: FC<{ frame: Frame; form: SurveyForm }> = ({ frame, 
             message: ownSentence(fault, w.faults),
           }))}
         />
-        <SurveyCaution />
+        <SurveyCaution survey={null} />
         {replaced === null ? null : (
           <CorrectionFields
             replaced={replaced}

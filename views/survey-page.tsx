@@ -11,12 +11,14 @@ import { ownErrorOf } from './own-error-of.ts'
 import { type Frame, Page } from './page.tsx'
 import { SurveyCaution } from './surveys/caution.tsx'
 import { SurveyFigures } from './surveys/figures.tsx'
+import { InstrumentStops } from './surveys/instrument-stops.tsx'
 import type { SurveyPageProps } from './surveys/page-props.ts'
 import { SurveyPolarPlot } from './surveys/polar-plot.tsx'
 import { ReadingForm } from './surveys/reading-form.tsx'
 import { SurveyReadings } from './surveys/readings-table.tsx'
 import { SurveySetUpFacts } from './surveys/set-up-facts.tsx'
 import { SurveyStage } from './surveys/stage.tsx'
+import { WaitingReadings } from './surveys/waiting-readings.tsx'
 import { words } from './words/en.ts'
 
 /** A survey while it is read: the next position drawn and in large, and what is known so far. */
@@ -30,7 +32,15 @@ export const SurveyPage: FC<{ frame: Frame; page: SurveyPageProps }> = ({ frame,
       <PageHead title={w.takeTitle(what)} over={`${orderNumber} · ${page.sealSerial}`}>
         <a href={`/work-orders/${orderNumber}`}>{words.results.back.order}</a>
       </PageHead>
-      {canRead ? <SurveyCaution /> : <Ended page={page} />}
+      {canRead ? (
+        <div class="stack-loose">
+          <SurveyCaution survey={survey} />
+          <InstrumentStops page={page} />
+        </div>
+      ) : (
+        <Ended page={page} />
+      )}
+      {canRead ? null : <WaitingReadings page={page} />}
       {canRead ? (
         <div class="survey">
           <SurveyStage page={page} />
@@ -70,7 +80,7 @@ const SoFar: FC<{ page: SurveyPageProps; result: SurveyResult | null }> = (props
           limitUm={page.limitUm}
         />
       ))}
-      <SurveyFigures result={result} />
+      <SurveyFigures result={result} isOpen={page.survey.end === null} />
     </>
   )
 }

@@ -104,20 +104,20 @@ export const WorkOrderPage: FC<WorkOrderPageProps> = (props) => {
               <OrderReadings
                 readings={readings}
                 orderNumber={order.number}
-                correctHref={acts.canRecord ? `${base}/flatness/new` : null}
+                correctHref={acts.canRecordOpened ? `${base}/flatness/new` : null}
               />
               <OrderMaps
                 readings={evidence.flatnessReadings}
                 photos={props.photos}
                 orderNumber={order.number}
-                canRead={acts.canRecord}
+                canRead={acts.canRecordOpened}
               />
               <ReaderSpreads evidence={evidence} />
             </section>
             <OrderLaps
               rows={props.laps}
               lapping={props.lapping}
-              correctHref={acts.canRecord ? `${base}/lap-cycles/new` : null}
+              correctHref={acts.canRecordOpened ? `${base}/lap-cycles/new` : null}
             />
             <section id="tests" class="records" aria-labelledby="tests-title">
               <div class="section-head">
@@ -126,7 +126,7 @@ export const WorkOrderPage: FC<WorkOrderPageProps> = (props) => {
               <OrderTests
                 tests={tests}
                 orderNumber={order.number}
-                correctHref={acts.canRecord ? `${base}/static-tests/new` : null}
+                correctHref={acts.canRecordOpened ? `${base}/static-tests/new` : null}
               />
             </section>
             <OrderValues
@@ -134,13 +134,14 @@ export const WorkOrderPage: FC<WorkOrderPageProps> = (props) => {
               components={seal.components}
               orderNumber={order.number}
               correctHref={acts.canRecord ? `${base}/measured-values/new` : null}
+              canCorrectFaces={acts.canRecordOpened}
             />
             <AlignmentLink evidence={evidence} />
             <FindingsLine evidence={evidence} />
             <OrderStrip
               evidence={evidence}
               records={props.stripRecords}
-              correctHref={acts.canRecord ? base : null}
+              correctHref={acts.canRecordOpened ? base : null}
             />
             <OrderExceptions
               exceptions={props.exceptions}

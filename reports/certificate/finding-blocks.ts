@@ -1,8 +1,8 @@
 import type { CertificateRecord } from '../../src/domain/certificate.ts'
 import {
   causeText,
+  certifiedPartTexts,
   findingText,
-  identityText,
   partText,
 } from '../../views/words/en/finding-texts.ts'
 import { findingsWords } from '../../views/words/en/findings.ts'
@@ -34,7 +34,7 @@ export function findingBlocks({ findings = [], parts = [] }: CertificateRecord):
         cells: [
           cell(partText(one)),
           cell(findingsWords.fates[one.fate]),
-          cell(identityText(one) || words.ofOldPart, ...(one.note === '' ? [] : [one.note])),
+          cell(...certifiedPartTexts(one)),
         ],
       })),
     ),
@@ -67,6 +67,6 @@ function section(
   ]
 }
 
-function cell(first: string, ...more: readonly string[]): Cell {
-  return { lines: [{ text: first }, ...more.map((text) => ({ text }))] }
+function cell(...texts: readonly string[]): Cell {
+  return { lines: texts.map((text) => ({ text })) }
 }

@@ -3,6 +3,7 @@ import type { CertifiedSurvey, CertifiedSurveyPlane } from '../../src/domain/cer
 import { surveyPicture } from '../../src/plots/survey-picture.ts'
 import { certificateWords } from '../../views/words/en/certificate.ts'
 import { certificateDecisionWords as decisions } from '../../views/words/en/certificate-decisions.ts'
+import { surveyCautionWords } from '../../views/words/en/survey-cautions.ts'
 import { surveyFiguresWords as words } from '../../views/words/en/survey-figures.ts'
 import {
   surveyAlternative,
@@ -28,7 +29,7 @@ export function surveyBlocks({ surveys = [] }: CertificateRecord): readonly Bloc
 }
 
 function blocksOf(survey: CertifiedSurvey): readonly Block[] {
-  const cautions = survey.cautions.map((one) => words.cautions[one])
+  const cautions = survey.cautions.map((one) => surveyCautionWords[one].what)
   return [
     { kind: 'subheading', text: titleOf(survey) },
     ...(cautions.length === 0

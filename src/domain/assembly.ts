@@ -11,6 +11,9 @@ export type SetScrews = {
   readonly torqueNm: number | null
   /** Asked for by the drawing or the fitting instructions; null: not stated. */
   readonly designTorqueNm: number | null
+  /** Both as typed, '' where there is none; absent in records from before they were kept. */
+  readonly torqueTyped?: string
+  readonly designTorqueTyped?: string
 }
 
 /** The seal as it was put together. */

@@ -4,8 +4,10 @@ import { lineOf } from './certified-springs.ts'
 import type { CertifiedAssembly } from './certified-strip.ts'
 import { currentOnly } from './current-only.ts'
 import type { Evidence } from './evidence.ts'
-import { figure, optionalFigure } from './figure.ts'
+import { optionalFigure } from './figure.ts'
+import { isLoadOutdated } from './is-load-outdated.ts'
 import { judgeAssembly } from './judge-assembly.ts'
+import { typedFigure } from './typed-figure.ts'
 
 type Records = Pick<Evidence, 'assemblies' | 'springChecks'>
 
@@ -20,30 +22,31 @@ export function assemblyAsPrinted(
   assembly: Assembly,
   { assemblies, springChecks }: Records,
 ): CertifiedAssembly {
-  const judged = judgeAssembly(assembly)
+  const judged = judgeAssembly(assembly, springChecks)
+  const isOutdated = isLoadOutdated(assembly, springChecks)
   const check = springChecks.find((one) => one.id === assembly.springCheckId)
-  const entered = 'as-entered'
-  const typed = (value: number | null) => optionalFigure(value, entered)
+  const typed = (value: number | null, text?: string) =>
+    value === null ? null : typedFigure(value, text)
   return {
-    workingLengthMm: figure(assembly.workingLength.mm, entered),
+    workingLengthMm: typedFigure(assembly.workingLength.mm, assembly.workingLength.typed),
     designWorkingLengthMm: typed(assembly.designWorkingLengthMm),
     workingLengthToleranceMm: typed(assembly.workingLengthToleranceMm),
     workingLength: judged.workingLength,
     loadN:
       assembly.loadFrom === 'measured'
-        ? typed(assembly.loadN)
+        ? typed(assembly.loadN, assembly.measuredLoad?.typed)
         : optionalFigure(assembly.loadN, { decimals: 1 }),
-    loadFrom: assembly.loadFrom,
+    loadFrom: isOutdated ? 'corrected-check' : assembly.loadFrom,
     designLoadN: typed(assembly.designLoadN),
     loadTolerancePercent: typed(assembly.loadTolerancePercent),
     load: judged.load,
-    line: check === undefined ? null : lineOf(check),
+    line: check === undefined || isOutdated ? null : lineOf(check),
     designSource: assembly.designSource,
     setScrews: assembly.setScrews.map((one, index) => ({
       name: one.name,
       quantityCount: one.quantityCount,
-      torqueNm: typed(one.torqueNm),
-      designTorqueNm: typed(one.designTorqueNm),
+      torqueNm: typed(one.torqueNm, one.torqueTyped),
+      designTorqueNm: typed(one.designTorqueNm, one.designTorqueTyped),
       verdict: judged.torques[index] ?? 'not-stated',
     })),
     torqueTolerancePercent: typed(assembly.torqueTolerancePercent),

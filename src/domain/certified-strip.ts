@@ -69,7 +69,8 @@ export type CertifiedAssembly = CertifiedHand & {
   readonly workingLengthToleranceMm: Figure | null
   readonly workingLength: AssemblyVerdict
   readonly loadN: Figure | null
-  readonly loadFrom: Assembly['loadFrom']
+  /** `corrected-check`: by a check of the springs that was corrected since, so it holds no longer. */
+  readonly loadFrom: Assembly['loadFrom'] | 'corrected-check'
   readonly designLoadN: Figure | null
   readonly loadTolerancePercent: Figure | null
   readonly load: AssemblyVerdict

@@ -31,7 +31,7 @@ export const sweptSurfaces = ['outside', 'inside', 'face'] as const
 export type SweptSurface = (typeof sweptSurfaces)[number]
 
 /** A register is round: it is swept outside, a spigot, or inside, a bore. */
-export const registerSides = ['outside', 'inside'] as const
+export const registerSides = ['inside', 'outside'] as const
 
 export const contactPoints = ['ball', 'flat', 'roller', 'point'] as const
 export type ContactPoint = (typeof contactPoints)[number]

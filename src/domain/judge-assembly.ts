@@ -1,8 +1,11 @@
 import type { NewAssembly, SetScrews } from './assembly.ts'
 import type { CompleteAssembly } from './complete-assembly.ts'
+import { isLoadOutdated } from './is-load-outdated.ts'
 import { isWithinLimits } from './is-within-limits.ts'
+import { shareOf } from './share-of.ts'
+import type { SpringCheck } from './spring-check.ts'
 
-/** Against what the design asks for; `not-stated`: it says nothing, or no tolerance. */
+/** Against what the design asks for; `not-stated`: no value, no design value or no tolerance. */
 export type AssemblyVerdict = 'within' | 'beyond' | 'not-stated'
 
 export type JudgedAssembly = {
@@ -14,10 +17,17 @@ export type JudgedAssembly = {
   readonly isAmiss: boolean
 }
 
-/** Holds an assembly against the design values typed with it. It blocks nothing; it is shown. */
-export function judgeAssembly(assembly: CompleteAssembly): JudgedAssembly {
+/**
+ * Holds an assembly against the design values typed with it. It blocks nothing; it is shown.
+ * @param checks of its springs, replaced ones too: a load by one of these is held against nothing
+ */
+export function judgeAssembly(
+  assembly: CompleteAssembly,
+  checks: readonly SpringCheck[],
+): JudgedAssembly {
   const { workingLength: length, designWorkingLengthMm, workingLengthToleranceMm } = assembly
-  const { loadN, designLoadN, loadTolerancePercent } = assembly
+  const { designLoadN, loadTolerancePercent } = assembly
+  const loadN = isLoadOutdated(assembly, checks) ? null : assembly.loadN
   const workingLength = against(length.mm, designWorkingLengthMm, workingLengthToleranceMm)
   const load = against(loadN, designLoadN, shareOf(designLoadN, loadTolerancePercent))
   const torques = assembly.setScrews.map((one) => torqueVerdict(one, assembly))
@@ -31,10 +41,6 @@ function torqueVerdict(
   { torqueTolerancePercent }: Pick<NewAssembly, 'torqueTolerancePercent'>,
 ): AssemblyVerdict {
   return against(torqueNm, designTorqueNm, shareOf(designTorqueNm, torqueTolerancePercent))
-}
-
-function shareOf(design: number | null, percent: number | null): number | null {
-  return design === null || percent === null ? null : (design * percent) / 100
 }
 
 function against(

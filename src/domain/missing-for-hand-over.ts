@@ -1,3 +1,4 @@
+import type { SurveyRecord } from './dial-survey.ts'
 import type { Evidence } from './evidence.ts'
 import type { FlatnessReading } from './flatness.ts'
 import { directionCount } from './parse-directions.ts'
@@ -11,6 +12,7 @@ export type MissingKind =
   | 'readable-flatness'
   | 'second-direction'
   | 'static-test'
+  | 'open-survey'
 
 /** `faceKind` is absent where it is no single face: the rest, or a seal without any face. */
 export type Missing = {
@@ -20,11 +22,14 @@ export type Missing = {
   readonly section?: TestSection
   /** Of `second-direction`: how many are needed and how many were read. */
   readonly with?: { readonly neededCount: number; readonly readCount: number }
+  /** Of `open-survey`: the one that is neither recorded nor given up. */
+  readonly survey?: Pick<SurveyRecord, 'id' | 'characteristic'>
 }
 
 /**
  * What must still be recorded before an order can be handed over, in the order of the work. What
- * was recorded and fails is not missing: that is the inspector's to see.
+ * was recorded and fails is not missing: that is the inspector's to see. A survey that was left
+ * half-way is ended or given up first: afterwards nothing is recorded, and it would stay open.
  */
 export function missingForHandOver(evidence: Evidence): readonly Missing[] {
   const { workOrder, seal, limitSet, staticTests } = evidence
@@ -41,7 +46,11 @@ export function missingForHandOver(evidence: Evidence): readonly Missing[] {
     if (fault !== undefined) missing.push(fault)
   }
   const sections = standingTests(staticTests).map((one) => one.section)
-  return [...missing, ...missingTests(seal.arrangement, sections)]
+  return [
+    ...missing,
+    ...missingTests(seal.arrangement, sections),
+    ...openSurveys(evidence.dialSurveys),
+  ]
 }
 
 /** A dual seal is two seals: it is tested as a whole, or each of the two. */
@@ -52,6 +61,12 @@ function missingTests(arrangement: Arrangement, sections: readonly TestSection[]
   if (sections.includes('whole')) return []
   const left = (['inboard', 'outboard'] as const).filter((one) => !sections.includes(one))
   return left.length === 2 ? [{ kind }] : left.map((section) => ({ kind, section }))
+}
+
+function openSurveys(surveys: readonly SurveyRecord[]): readonly Missing[] {
+  return surveys
+    .filter((one) => one.end === null)
+    .map(({ id, characteristic }) => ({ kind: 'open-survey', survey: { id, characteristic } }))
 }
 
 function missingOfFace(

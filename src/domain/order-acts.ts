@@ -1,4 +1,5 @@
 import { AppError } from './app-error.ts'
+import { heldInQuarantine } from './held-in-quarantine.ts'
 import type { Role } from './role.ts'
 import { openStages, type Stage, stageTransitions } from './stage.ts'
 import type { WorkOrder } from './work-order.ts'
@@ -10,6 +11,8 @@ export type HandMove = (typeof handMoves)[number]
 /** What a person of a role may do with an order where it stands. */
 export type OrderActs = {
   readonly canRecord: boolean
+  /** What presupposes an opened seal: not while nobody has said that it is clean. */
+  readonly canRecordOpened: boolean
   readonly canStateDecontamination: boolean
   readonly canSeeEvidence: boolean
   readonly canWithdraw: boolean
@@ -18,23 +21,24 @@ export type OrderActs = {
   readonly moves: readonly HandMove[]
 }
 
-/** A page offers these and no others. Nobody opens a seal of which nobody said it is clean. */
+/** A page offers these and no others. */
 export function orderActs(
   order: Pick<WorkOrder, 'stage' | 'decontamination'>,
   role: Role,
 ): OrderActs {
   const { stage, decontamination } = order
-  const isInQuarantine = decontamination === 'not-stated'
   const next = stageTransitions[stage]
+  const canRecord = role === 'technician' && openStages.includes(stage)
   return {
-    canRecord: role === 'technician' && openStages.includes(stage),
+    canRecord,
+    canRecordOpened: canRecord && decontamination !== 'not-stated',
     canStateDecontamination:
       role !== 'customer' && (openStages.includes(stage) || stage === 'handed-over'),
     canSeeEvidence: role === 'inspector' || role === 'manager',
     canAgreeRule: (role === 'inspector' || role === 'manager') && openStages.includes(stage),
     canWithdraw: next.includes('withdrawn') && mayMove(role, 'withdrawn'),
     moves: handMoves.filter(
-      (to) => next.includes(to) && mayMove(role, to) && !(to === 'stripped' && isInQuarantine),
+      (to) => next.includes(to) && mayMove(role, to) && !heldInQuarantine(order, to),
     ),
   }
 }

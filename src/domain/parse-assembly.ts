@@ -1,11 +1,12 @@
 import { type Assembly, assemblyBounds, clipStates, type NewAssembly } from './assembly.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
-import { newestSpringCheck } from './newest-spring-check.ts'
 import { correctionFields, parseCorrection } from './parse-correction.ts'
 import { noteLength } from './parse-flatness-reading.ts'
 import type { Parsed } from './parsed.ts'
+import { solidLengthOf } from './solid-length-of.ts'
 import type { SpringCheck } from './spring-check.ts'
 import { typedMm } from './typed-mm.ts'
+import type { TypedMm } from './wear-track.ts'
 
 export const assemblyFields = [
   'workingLengthMm',
@@ -38,10 +39,7 @@ export function parseAssembly(
   const b = assemblyBounds
   const measuredN = fields.optionalDecimal('measuredLoadN', b.loadN)
   const values = {
-    workingLength: typedMm(fields, 'workingLengthMm', {
-      ...b.lengthMm,
-      min: newestSpringCheck(checks)?.solidLength?.mm ?? b.lengthMm.min,
-    }),
+    workingLength: parseWorkingLength(fields, checks),
     designWorkingLengthMm: fields.optionalDecimal('designWorkingLengthMm', b.lengthMm),
     workingLengthToleranceMm: fields.optionalDecimal('workingLengthToleranceMm', b.toleranceMm),
     designLoadN: fields.optionalDecimal('designLoadN', b.loadN),
@@ -58,7 +56,19 @@ export function parseAssembly(
     ...parseCorrection(fields),
   }
   requireSource(fields, values)
+  requireTolerances(fields, values)
   return fields.finish(values)
+}
+
+function parseWorkingLength(fields: Fields, checks: readonly SpringCheck[]): TypedMm {
+  const name = 'workingLengthMm'
+  const length = typedMm(fields, name, assemblyBounds.lengthMm)
+  const solid = solidLengthOf(checks)
+  const isFaulty = fields.faults.some((one) => one.field === name)
+  if (solid !== null && length.mm < solid.mm && !isFaulty) {
+    fields.fault(name, 'shorter-than-solid', { solidMm: solid.mm })
+  }
+  return length
 }
 
 function parseScrews(fields: Fields): Assembly['setScrews'] {
@@ -70,6 +80,8 @@ function parseScrews(fields: Fields): Assembly['setScrews'] {
       quantityCount: part.optionalWhole('quantityCount', screwCount) ?? 1,
       torqueNm: part.optionalDecimal('torqueNm', torqueNm),
       designTorqueNm: part.optionalDecimal('designTorqueNm', torqueNm),
+      torqueTyped: part.typed('torqueNm').trim(),
+      designTorqueTyped: part.typed('designTorqueNm').trim(),
     }
   })
 }
@@ -97,10 +109,33 @@ function requireSource(
   values: Pick<NewAssembly, 'designWorkingLengthMm' | 'designLoadN' | 'setScrews' | 'designSource'>,
 ): void {
   const { designWorkingLengthMm, designLoadN, setScrews, designSource } = values
-  const isAsked =
-    designWorkingLengthMm !== null ||
-    designLoadN !== null ||
-    setScrews.some((one) => one.designTorqueNm !== null)
+  const isAsked = designWorkingLengthMm !== null || designLoadN !== null || asksTorque(setScrews)
   const isFaulty = fields.faults.some((one) => one.field === 'designSource')
   if (isAsked && designSource === '' && !isFaulty) fields.fault('designSource', 'empty')
+}
+
+/** A value asked for without a tolerance can't be compared: nothing set would ever be as asked. */
+function requireTolerances(
+  fields: Fields,
+  values: Pick<
+    NewAssembly,
+    | 'designWorkingLengthMm'
+    | 'workingLengthToleranceMm'
+    | 'designLoadN'
+    | 'loadTolerancePercent'
+    | 'setScrews'
+    | 'torqueTolerancePercent'
+  >,
+): void {
+  const { designWorkingLengthMm, designLoadN, setScrews } = values
+  const need = (name: keyof typeof values & string, isAsked: boolean) => {
+    if (isAsked && values[name] === null) fields.fault(name, 'tolerance-needed')
+  }
+  need('workingLengthToleranceMm', designWorkingLengthMm !== null)
+  need('loadTolerancePercent', designLoadN !== null)
+  need('torqueTolerancePercent', asksTorque(setScrews))
+}
+
+function asksTorque(setScrews: NewAssembly['setScrews']): boolean {
+  return setScrews.some((one) => one.designTorqueNm !== null)
 }

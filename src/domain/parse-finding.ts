@@ -23,10 +23,14 @@ export const findingFields = [
   'observation',
   'suspectedCause',
   'causeNote',
+  'isPhotoTakenOut',
   ...correctionFields,
 ] as const
 
-export type ParsedFinding = Omit<NewFinding, 'workOrderId' | 'photoSha256'>
+export type ParsedFinding = Omit<NewFinding, 'workOrderId' | 'photoSha256'> & {
+  /** Of a correction: the photograph of the finding before doesn't go on with it. */
+  readonly isPhotoTakenOut: boolean
+}
 
 /** Reads what was seen on a part, and apart from it why it may have come about. */
 export function parseFinding(input: Input): Parsed<ParsedFinding> {
@@ -44,19 +48,33 @@ export function parseFinding(input: Input): Parsed<ParsedFinding> {
   return fields.finish({
     part,
     term,
-    severity: isNothing ? null : severityOf(fields),
-    ...placeOf(fields),
-    radialPlace: fields.optionalChoice('radialPlace', radialPlaces),
-    isBeforeCleaning: isYes(fields, input.isBeforeCleaning),
+    ...(isNothing ? nothingOf(fields, input) : somethingOf(fields)),
+    // Before cleaning is the rule: cleaning takes the evidence away.
+    isBeforeCleaning: isYes(fields, input, { name: 'isBeforeCleaning', unsaid: true }),
     observation: fields.optionalText('observation', textLength),
     suspectedCause: fields.optionalChoice('suspectedCause', suspectedCauses) ?? 'not-said',
     causeNote: fields.optionalText('causeNote', textLength),
-    ...parseCorrection(fields),
+    ...parsePhotoTakenOut(fields, input),
   })
 }
 
-function severityOf(fields: Fields) {
-  return fields.choice('severity', severities)
+type Extent = Pick<NewFinding, 'severity' | 'fromHour' | 'toHour' | 'radialPlace'>
+
+function somethingOf(fields: Fields): Extent {
+  return {
+    severity: fields.choice('severity', severities),
+    ...placeOf(fields),
+    radialPlace: fields.optionalChoice('radialPlace', radialPlaces),
+  }
+}
+
+/** Of nothing there is neither more nor less, and it lies nowhere: who says so meant another word. */
+function nothingOf(fields: Fields, input: Input): Extent {
+  for (const name of ['severity', 'fromHour', 'toHour', 'radialPlace']) {
+    const isAbsent = [undefined, null, ''].some((none) => none === input[name])
+    if (!isAbsent) fields.fault(name, 'not-of-nothing')
+  }
+  return { severity: null, fromHour: null, toHour: null, radialPlace: null }
 }
 
 /** One hour says nothing without the other; from 10 to 2 runs over 12. */
@@ -72,11 +90,24 @@ function placeOf(fields: Fields): Pick<NewFinding, 'fromHour' | 'toHour'> {
   return { fromHour, toHour }
 }
 
-/** Before cleaning is the rule: cleaning takes the evidence away. */
-function isYes(fields: Fields, value: unknown): boolean {
-  if (value === undefined || value === null || value === '') return true
+/** What was never there can't be taken out. */
+function parsePhotoTakenOut(fields: Fields, input: Input) {
+  const correction = parseCorrection(fields)
+  const isPhotoTakenOut = isYes(fields, input, { name: 'isPhotoTakenOut', unsaid: false })
+  if (isPhotoTakenOut && !fields.isGiven('replacesId')) fields.fault('isPhotoTakenOut', 'not-here')
+  return { ...correction, isPhotoTakenOut }
+}
+
+/** A word of a form or a truth of a program; `unsaid` where nothing is said. */
+function isYes(
+  fields: Fields,
+  input: Input,
+  { name, unsaid }: { readonly name: string; readonly unsaid: boolean },
+): boolean {
+  const value = input[name]
+  if (value === undefined || value === null || value === '') return unsaid
   if (value === true || value === 'yes') return true
   if (value === false || value === 'no') return false
-  fields.fault('isBeforeCleaning', 'not-a-choice', { choices: 'true, false' })
-  return true
+  fields.fault(name, 'not-a-choice', { choices: 'true, false' })
+  return unsaid
 }

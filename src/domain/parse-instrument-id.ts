@@ -1,8 +1,7 @@
-import { calibrationOn, calibrationStatus } from './calibration-status.ts'
+import { checkLabel } from './check-label.ts'
 import type { Fields } from './fields.ts'
 import type { Instrument, InstrumentKind } from './instrument.ts'
 import type { UseException } from './use-exception.ts'
-import { usedException } from './used-exception.ts'
 
 export const idBounds = { min: 1, max: Number.MAX_SAFE_INTEGER } as const
 
@@ -33,18 +32,6 @@ export function parseInstrumentId(
   if (instrument === undefined) fields.fault(name, 'not-known')
   else if (instrument.kind !== asked.kind) {
     fields.fault(name, 'wrong-instrument', { kind: asked.kind, number: instrument.number })
-  } else checkLabel(fields, name, instrument, asked)
+  } else checkLabel(fields, name, { instrument, ...asked })
   return instrument
-}
-
-function checkLabel(fields: Fields, name: string, instrument: Instrument, asked: Asked): void {
-  const { day, recordedOn, exceptions = [] } = asked
-  const fault = calibrationStatus(instrument, day)
-  if (fault === 'in-calibration') return
-  const { id: instrumentId, number } = instrument
-  if (usedException(exceptions, { instrumentId, fault, day, recordedOn }) !== undefined) return
-  if (fault === 'overdue') {
-    const dueOn = calibrationOn(instrument, day)?.dueOn ?? ''
-    fields.fault(name, 'overdue-instrument', { number, dueOn })
-  } else fields.fault(name, `${fault}-instrument`, { number })
 }

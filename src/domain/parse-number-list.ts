@@ -2,8 +2,8 @@ import type { Bounds, Fields, Input } from './fields.ts'
 import { parseDecimal } from './parse-decimal.ts'
 
 /**
- * Reads numbers from a list of a program, or from a line of text, apart by spaces or semicolons: a
- * comma belongs to a number. None where nothing was entered.
+ * Reads numbers from a list of a program, or from a line of text, separated by spaces or
+ * semicolons: a comma belongs to a number. None where nothing was entered.
  */
 export function parseNumberList(
   fields: Fields,

@@ -1,3 +1,4 @@
+import { checkLabel } from './check-label.ts'
 import { checkRange } from './check-range.ts'
 import { type DialSurvey, type SurveySpot, surveyBounds } from './dial-survey.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
@@ -19,7 +20,10 @@ export const surveyReadingFields = [
 
 const index = { min: 0, max: 10_000 } as const
 
-/** Reads one reading of a survey, in its unit; its spot must be one that the survey asks for. */
+/**
+ * Reads one reading of a survey, in its unit; its spot must be one that the survey asks for. What
+ * held when the survey was begun is asked again of the indicator: it may be days ago.
+ */
 export function parseSurveyReading(
   input: Input,
   survey: Pick<DialSurvey, 'setUp' | 'characteristic'>,
@@ -70,10 +74,12 @@ function readUm(
   const inUnit = (um: number) => Number((um / factor).toPrecision(6))
   const value = fields.decimal('value', { min: inUnit(min), max: inUnit(max) })
   const um = value * factor
-  if (fields.faults.length === 0) {
+  if (fields.faults.length === 0 && instrument !== undefined) {
+    const use = { instrument, day, recordedOn: day, exceptions }
+    checkLabel(fields, 'value', use)
     // A needle may stand left of its zero: its range is what it can travel.
     const readings = { base: 'um', ways: [[Math.abs(um)]] } as const
-    checkRange(fields, 'value', { instrument, readings, day, recordedOn: day, exceptions })
+    checkRange(fields, 'value', { ...use, readings })
   }
   return um
 }

@@ -7,6 +7,8 @@ export interface ClockSketchOptions {
   readonly sizePx: number
   /** From hour to hour clockwise, 0 to 12; null: no place, or all round. */
   readonly place: { readonly fromHour: number; readonly toHour: number } | null
+  /** One hour alone, while the other is not said: a line across the ring; null or absent: none. */
+  readonly loneHour?: number | null
   /** Where it lies across the ring; null: over the whole width. */
   readonly across: 'outer-edge' | 'middle' | 'inner-edge' | 'whole-width' | null
   /** Whether the hours are numbered: too small a sketch has no room. */
@@ -34,10 +36,11 @@ const bands = {
  */
 export function clockSketch(options: ClockSketchOptions): Drawing {
   const { sizePx, place, hasNumbers } = options
+  const loneHour = options.loneHour ?? null
   if (!(sizePx >= 60 && sizePx <= 600)) {
     throw new RangeError(`clockSketch requires sizePx from 60 to 600, got ${sizePx}`)
   }
-  for (const hour of [place?.fromHour ?? 0, place?.toHour ?? 0]) {
+  for (const hour of [place?.fromHour ?? 0, place?.toHour ?? 0, loneHour ?? 0]) {
     if (!(hour >= 0 && hour <= 12)) {
       throw new RangeError(`clockSketch requires an hour from 0 to 12, got ${hour}`)
     }
@@ -56,7 +59,7 @@ export function clockSketch(options: ClockSketchOptions): Drawing {
     widthPx: sizePx,
     heightPx: sizePx,
     shapes: [
-      ...placeShapes(options, half),
+      ...(loneHour === null ? placeShapes(options, half) : []),
       ring(outer),
       ring(inner),
       ...hours.map((hour): Shape => {
@@ -64,6 +67,7 @@ export function clockSketch(options: ClockSketchOptions): Drawing {
         const ends = { x1: from.x, y1: from.y, x2: to.x, y2: to.y }
         return { kind: 'line', ...ends, stroke: 'soft', strokePx: hour % 3 === 0 ? 2 : 1 }
       }),
+      ...(loneHour === null ? [] : [loneShape(at, loneHour, half)]),
       ...(hasNumbers ? hours.map((hour) => numberShape(hour, at(hour * 30, half * 0.91))) : []),
     ],
   }
@@ -73,6 +77,13 @@ function numberShape(hour: number, place: { readonly x: number; readonly y: numb
   const sizePx = 13
   const y = place.y + sizePx * 0.35
   return { kind: 'text', x: place.x, y, text: String(hour), sizePx, anchor: 'middle', tone: 'ink' }
+}
+
+/** Across the ring and over both of its edges, so that it is no part of a filled place. */
+function loneShape(at: ReturnType<typeof clockPlace>, hour: number, half: number): Shape {
+  const [from, to] = [at(hour * 30, half * (inner - 0.06)), at(hour * 30, half * (outer + 0.06))]
+  const ends = { x1: from.x, y1: from.y, x2: to.x, y2: to.y }
+  return { kind: 'line', ...ends, stroke: 'accent', strokePx: 5 }
 }
 
 /** The filled part of the ring, as an outline of steps of three degrees. */

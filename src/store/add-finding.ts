@@ -14,24 +14,28 @@ import { finding } from './schema/finding.ts'
 export type FreshFinding = Omit<NewFinding, 'photoSha256'> & {
   /** Null where none was taken. */
   readonly photo: { readonly bytes: Buffer; readonly mediaType: string } | null
+  /** The photograph of the finding that it corrects doesn't go on with it. */
+  readonly isPhotoTakenOut: boolean
 }
 
 /**
  * Records what is seen on a part, with its photograph; an order just received is stripped from then
- * on. A correction without a photograph keeps the one before.
+ * on. A correction without a photograph keeps the one before, unless that is taken out: then it
+ * stays with what was corrected.
  * @throws AppError conflict `not-open`, `in-quarantine`, `not-in-order` or `already-replaced` for
  *   what it replaces
  */
 export function addFinding(store: Store, fresh: FreshFinding, actor: Actor): Finding {
   const recordedById = requireUserId(actor, 'addFinding')
-  const { photo, ...row } = fresh
+  const { photo, isPhotoTakenOut, ...row } = fresh
   return store.transact(() => {
     const order = requireOutOfQuarantine(requireOpenOrder(store, fresh.workOrderId))
     const earlier = listFindings(store, order.id)
     if (fresh.replacesId !== null) requireReplaceable(earlier, fresh.replacesId)
     moveToStrip(store, order, actor)
     const kept = earlier.find((one) => one.id === fresh.replacesId)?.photoSha256 ?? null
-    const photoSha256 = photo === null ? kept : addStoredFile(store, photo, actor)
+    const before = isPhotoTakenOut ? null : kept
+    const photoSha256 = photo === null ? before : addStoredFile(store, photo, actor)
     const recorded = { recordedById, recordedByName: actor.name, recordedAt: actor.at }
     const inserted = store.db
       .insert(finding)

@@ -8,6 +8,7 @@ import { moveToBench } from './move-to-bench.ts'
 import type { Store } from './open.ts'
 import { requireFace } from './require-face.ts'
 import { requireOpenOrder } from './require-open-order.ts'
+import { requireOutOfQuarantine } from './require-out-of-quarantine.ts'
 import { requireReplaceable } from './require-replaceable.ts'
 import { requireUserId } from './require-user-id.ts'
 import { measuredValue } from './schema/measured-value.ts'
@@ -21,8 +22,8 @@ export type FreshMeasuredValue = Omit<
 /**
  * Records a value read with an instrument. What is read on a face moves the order to lapping, as a
  * light-band reading does; what is read at the machine leaves it where it stands.
- * @throws AppError conflict `not-open`, `not-in-order` (the face or the replaced value belongs to
- *   another order), `already-replaced`
+ * @throws AppError conflict `not-open`, `in-quarantine` for what is read on a face, `not-in-order`
+ *   (the face or the replaced value belongs to another order), `already-replaced`
  */
 export function addMeasuredValue(
   store: Store,
@@ -32,6 +33,7 @@ export function addMeasuredValue(
   const recordedById = requireUserId(actor, 'addMeasuredValue')
   return store.transact(() => {
     const order = requireOpenOrder(store, fresh.workOrderId)
+    if (isOfFace(fresh.characteristic)) requireOutOfQuarantine(order)
     requirePlace(store, fresh, order.sealId)
     if (fresh.replacesId !== null) {
       requireReplaceable(listMeasuredValues(store, order.id), fresh.replacesId)

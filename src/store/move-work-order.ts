@@ -1,5 +1,6 @@
 import type { Actor } from '../domain/actor.ts'
 import { AppError } from '../domain/app-error.ts'
+import { heldInQuarantine } from '../domain/held-in-quarantine.ts'
 import type { Stage } from '../domain/stage.ts'
 import type { WorkOrder } from '../domain/work-order.ts'
 import { changeStage } from './change-stage.ts'
@@ -11,9 +12,8 @@ const signedStages: readonly Stage[] = ['handed-over', 'released', 'refused']
 
 /**
  * Moves an order by hand: to stripped, lapping, testing, dispatched or withdrawn.
- * @throws AppError conflict `stage-not-next`, `stage-not-next`, or `decontamination-not-stated`
- *   (nobody opens a seal of which nobody has said whether it is clean); invalid `reason-needed`
- *   where an order is withdrawn without one
+ * @throws AppError conflict `stage-not-next`, or `decontamination-not-stated` where the seal would
+ *   be opened; invalid `reason-needed` where an order is withdrawn without one
  */
 export function moveWorkOrder(
   store: Store,
@@ -28,7 +28,7 @@ export function moveWorkOrder(
     if (move.to === 'withdrawn' && move.reason.trim() === '') {
       throw new AppError('invalid', 'reason-needed')
     }
-    if (move.to === 'stripped' && order.decontamination === 'not-stated') {
+    if (heldInQuarantine(order, move.to)) {
       throw new AppError('conflict', 'decontamination-not-stated', { number: order.number })
     }
     changeStage(store, order, move, actor)

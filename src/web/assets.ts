@@ -1,9 +1,10 @@
 import { createHash } from 'node:crypto'
 import { existsSync, readdirSync, readFileSync } from 'node:fs'
-import { createRequire, stripTypeScriptTypes } from 'node:module'
+import { createRequire } from 'node:module'
 import { join } from 'node:path'
 import { gzipSync } from 'node:zlib'
 import { styleOrder } from '../../views/styles/order.ts'
+import { linkScripts } from './link-scripts.ts'
 
 export type Asset = { readonly path: string; readonly type: string; readonly bytes: Buffer }
 export type Assets = {
@@ -42,9 +43,9 @@ export function readAssets(root: string): Assets {
   const css = styleOrder.map((name) => readFileSync(join(root, 'views/styles', name), 'utf8'))
   const style = fonts.reduce((text, [from, to]) => text.replaceAll(from, to), css.join('\n'))
   const htmxFile = createRequire(import.meta.url).resolve('htmx.org/dist/htmx.min.js')
-  const scripts = readScripts(root).map(
-    ([name, bytes]) => [name, add(`${name}.js`, 'text/javascript', bytes)] as const,
-  )
+  const scripts = addScripts(root, (name, text) => {
+    return add(name, 'text/javascript', Buffer.from(text))
+  })
   return {
     icon: add('icon.svg', 'image/svg+xml', readFileSync(join(root, 'views/pictures/icon.svg'))),
     style: add('ringproof.css', 'text/css', Buffer.from(style)),
@@ -59,16 +60,14 @@ export function readAssets(root: string): Assets {
 }
 
 /** The built scripts where there is a build, else the sources with their types stripped. */
-function readScripts(root: string): [string, Buffer][] {
+function addScripts(root: string, add: (name: string, text: string) => string) {
   const built = join(root, '.build/views/browser')
   const isBuilt = import.meta.url.includes('/.build/') && existsSync(built)
   const folder = isBuilt ? built : join(root, 'views/browser')
   if (!existsSync(folder)) return []
   const ending = isBuilt ? '.js' : '.ts'
+  const link = linkScripts(add, isBuilt)
   return readdirSync(folder)
     .filter((file) => file.endsWith(ending))
-    .map((file) => {
-      const text = readFileSync(join(folder, file), 'utf8')
-      return [file.slice(0, -3), Buffer.from(isBuilt ? text : stripTypeScriptTypes(text))]
-    })
+    .map((file) => [file.slice(0, -3), link(join(folder, file))] as const)
 }

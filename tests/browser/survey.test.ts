@@ -1,8 +1,8 @@
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { demoAccounts } from '../../fixtures/demo/accounts.ts'
-import { launchBrowser, signIn, sizes, watch } from '../support/browser.ts'
+import { launchBrowser } from '../support/browser.ts'
 import { type DemoServer, startDemo } from '../support/demo-server.ts'
+import { beginSurvey, technicianPage, typeReading, untilAsked } from '../support/survey-pages.ts'
 
 let server: DemoServer
 let browser: Browser
@@ -20,52 +20,22 @@ afterAll(async () => {
 const readings = ['0', '0.007', '0.024', '0.038', '0.04', '0.033', '0.016', '0.002', '0']
 const title = '[data-spot-title]'
 
-async function technician(hasScript: boolean): Promise<{ page: Page; faults: string[] }> {
-  const context = await browser.newContext({
-    viewport: sizes.tablet,
-    javaScriptEnabled: hasScript,
-  })
-  const page = await context.newPage()
-  const faults = watch(page)
-  await signIn(page, server.origin, demoAccounts.find((one) => one.name === 'tamsin')!)
-  return { page, faults }
-}
-
-async function begin(page: Page): Promise<void> {
-  const number = server.ask("SELECT number FROM work_order WHERE stage = 'lapping' ORDER BY id")
-  await page.goto(`${server.origin}/work-orders/${number}/run-out-surveys/new`)
-  await page.locator('input[name=characteristic][value=sleeve-run-out]').check()
-  await page.locator('input[name=condition][value=as-found]').check()
-  await page.locator('input[name=place][value=between-centres]').check()
-  await page.locator('input[name=turned][value=part]').check()
-  await page.locator('input[name=direction][value=clockwise]').check()
-  const dial = server.ask("SELECT id FROM instrument WHERE number = 'D-01'")
-  await page.selectOption('select[name=instrumentId]', dial)
-  await page.selectOption('select[name=unit]', 'mm')
-  await page.getByRole('button', { name: 'Begin the survey' }).click()
-  await page.waitForURL(/run-out-surveys\/\d+$/)
-}
+const technician = (hasScript: boolean) => technicianPage(browser, server, hasScript)
+const begin = (page: Page) => beginSurvey(page, server)
 
 test('a turn is read with the keyboard alone, through a lost network, and recorded', async () => {
   const { page, faults } = await technician(true)
   await begin(page)
   const url = page.url()
   for (const [index, value] of readings.entries()) {
-    await page.waitForFunction(
-      (wanted) => document.querySelector('[data-spot-title]')?.textContent === wanted,
-      index === 8
-        ? 'Closing reading at the first position'
-        : `Position ${index + 1}, ${45 * index}°`,
-    )
+    await untilAsked(page, index + 1)
     if (index === 3) await page.context().setOffline(true)
     if (index === 5) {
       await page.waitForFunction(() => /is back: \d of/.test(document.body.textContent ?? ''))
       await page.context().setOffline(false)
       await page.waitForFunction(() => !document.body.textContent?.includes('is back: '))
     }
-    // As an indicator types that is plugged in as a keyboard: digits, then Enter.
-    await page.keyboard.type(value)
-    await page.keyboard.press('Enter')
+    await typeReading(page, value)
   }
   await page.waitForFunction(() => document.body.textContent?.includes('Every position is read.'))
   const text = await page.locator('main').textContent()
@@ -83,10 +53,13 @@ test('a turn is read with the keyboard alone, through a lost network, and record
 
 test('readings are tapped as graduations or on the dial, and a wrong one is read again', async () => {
   const { page, faults } = await technician(true)
+  // As in a browser that knows no serial ports.
+  await page.addInitScript(() => Object.defineProperty(navigator, 'serial', { value: undefined }))
   await begin(page)
+  expect(await page.locator('[data-serial]').isHidden()).toBe(true)
   const value = page.locator('input[name=value]')
-  await page.getByRole('button', { name: '+10', exact: true }).click()
-  await page.getByRole('button', { name: '−1', exact: true }).click()
+  await page.getByRole('button', { name: '+10 graduations', exact: true }).click()
+  await page.getByRole('button', { name: '−1 graduation', exact: true }).click()
   expect(await value.inputValue()).toBe('0.09')
   const gauge = page.locator('[data-gauge] svg')
   await gauge.scrollIntoViewIfNeeded()
@@ -112,34 +85,51 @@ test('readings are tapped as graduations or on the dial, and a wrong one is read
 
 test('an indicator on a serial port sends lines, and what is no reading is told', async () => {
   const { page, faults } = await technician(true)
-  // Chromium without a screen has no ports: one that sends three lines and closes stands in.
+  // Chromium without a screen has no ports: one that sends what the test hands it stands in.
   await page.addInitScript(() => {
-    const lines = ['+0.012 mm\\r\\nERR', '\\r\\n-0,03\\r\\n'].map((one) => JSON.parse(`"${one}"`))
-    const port = {
-      open: async () => undefined,
-      readable: new ReadableStream({
-        async start(controller) {
-          for (const line of lines) {
-            await new Promise((done) => setTimeout(done, 400))
-            controller.enqueue(new TextEncoder().encode(line))
-          }
-          controller.close()
-        },
-      }),
-    }
+    let send: (text: string) => void = () => undefined
+    const readable = new ReadableStream({
+      start(controller) {
+        send = (text) => controller.enqueue(new TextEncoder().encode(text))
+      },
+    })
+    Object.assign(window, { sendFromPort: (text: string) => send(text) })
+    const port = { open: async () => undefined, readable }
     Object.defineProperty(navigator, 'serial', { value: { requestPort: async () => port } })
   })
   await begin(page)
   await page.getByRole('button', { name: 'Listen to an indicator' }).click()
+  const send = (text: string) =>
+    page.evaluate((sent) => {
+      ;(window as unknown as { sendFromPort: (text: string) => void }).sendFromPort(sent)
+    }, text)
+  // A line may come in two parts.
+  await send('+0.012 mm\r\nER')
+  await page.waitForFunction(
+    (selector) => document.querySelector(selector)?.textContent === 'Position 2, 45°',
+    title,
+  )
+  await send('R\r\n-  0,03\r\n')
+  // It stays while readings go on: a position was passed over.
+  const leftOut = page.locator('[data-survey-left-out]')
+  await leftOut.getByText('no plain reading. It was left out: ERR (Position 2, 45°)').waitFor()
   await page.waitForFunction(
     (selector) => document.querySelector(selector)?.textContent === 'Position 3, 90°',
     title,
   )
-  await page.waitForTimeout(300)
+  await send('CH1 +0.012 mm\r\n')
+  await leftOut.getByText('It was left out: CH1 +0.012 mm (Position 3, 90°)').waitFor()
+  await send('0.0005 in\r\n')
+  await page.waitForFunction(() =>
+    document.body.textContent?.includes(
+      'another unit than this survey. It was left out: 0.0005 in',
+    ),
+  )
   await page.reload()
   const table = await page.locator('main').textContent()
   expect(table).toContain('+0.012 mm')
   expect(table).toContain('-0,03 mm')
+  expect(table).toContain('2 of 9 readings')
   expect(faults).toEqual([])
 })
 

@@ -37,19 +37,56 @@ describe('reading an assembly', () => {
   })
 
   test('refuses a design value of which nobody says where it stands', () => {
-    expect(faults({ designLoadN: '110' })).toEqual(['designSource empty'])
-    expect(faults({ designWorkingLengthMm: '14' })).toEqual(['designSource empty'])
+    const load = { designLoadN: '110', loadTolerancePercent: '10' }
+    expect(faults(load)).toEqual(['designSource empty'])
+    const length = { designWorkingLengthMm: '14', workingLengthToleranceMm: '0,5' }
+    expect(faults(length)).toEqual(['designSource empty'])
     const setScrews = [{ name: 'M6', torqueNm: '9', designTorqueNm: '10' }]
-    expect(faults({ setScrews })).toEqual(['designSource empty'])
-    expect(faults({ setScrews, designSource: 'drawing 12' })).toEqual([])
+    const torque = { setScrews, torqueTolerancePercent: '10' }
+    expect(faults(torque)).toEqual(['designSource empty'])
+    expect(faults({ ...load, ...length, ...torque, designSource: 'drawing 12' })).toEqual([])
+  })
+
+  test('refuses a design value without its tolerance, but takes a torque nobody asks for', () => {
+    const designSource = 'drawing 12'
+    const setScrews = [{ name: 'M6', torqueNm: '9', designTorqueNm: '10' }]
+    const asked = { designSource, designWorkingLengthMm: '14', designLoadN: '110', setScrews }
+    expect(faults(asked)).toEqual([
+      'workingLengthToleranceMm tolerance-needed',
+      'loadTolerancePercent tolerance-needed',
+      'torqueTolerancePercent tolerance-needed',
+    ])
+    // None at all is a tolerance too; what is no number is told as such alone.
+    expect(
+      faults({ ...least, designSource, designLoadN: '110', loadTolerancePercent: '0' }),
+    ).toEqual([])
+    expect(faults({ designSource, designLoadN: '110', loadTolerancePercent: 'a tenth' })).toEqual([
+      'loadTolerancePercent not-a-number',
+    ])
+    expect(faults({ setScrews: [{ name: 'M6', torqueNm: '9' }] })).toEqual([])
+  })
+
+  test('keeps torques as typed, also of a program, which sends numbers', () => {
+    const asked = { designSource: 'drawing 12', torqueTolerancePercent: '10' }
+    const torques = (torqueNm: unknown, designTorqueNm?: unknown) =>
+      accepted(parse({ setScrews: [{ name: 'M6', torqueNm, designTorqueNm }], ...asked }))
+        .setScrews[0]
+    expect(torques(' 9,0 ', '10.50')).toMatchObject({
+      torqueTyped: '9,0',
+      designTorqueTyped: '10.50',
+    })
+    expect(torques(9.5)).toMatchObject({ torqueTyped: '9.5', designTorqueTyped: '' })
   })
 
   test('refuses a length below that at which its springs are solid', () => {
     expect(faults({ workingLengthMm: '9' })).toEqual([])
-    expect(faults({ workingLengthMm: '8.99' })).toEqual(['workingLengthMm below'])
+    expect(faults({ workingLengthMm: '8.99' })).toEqual(['workingLengthMm shorter-than-solid'])
+    expect(faults({ workingLengthMm: '0.05' })).toEqual(['workingLengthMm below'])
     const unknown = buildSpringCheck({ solidLength: null })
     const short = { ...least, workingLengthMm: '8' }
     expect(faultsOf(parseAssembly(short, [unknown]))).toEqual([])
+    const none = { ...least, workingLengthMm: '0.05' }
+    expect(faultsOf(parseAssembly(none, []))).toEqual(['workingLengthMm below'])
   })
 
   test('is refused by the name of what is wrong', () => {
@@ -97,8 +134,8 @@ describe('the load of an assembly', () => {
 })
 
 describe('an assembly against its design', () => {
-  const judge = (changes = {}) =>
-    judgeAssembly(completeAssembly(buildAssembly(changes), [buildSpringCheck()]))
+  const judge = (changes = {}, after = [buildSpringCheck()]) =>
+    judgeAssembly(completeAssembly(buildAssembly(changes), [buildSpringCheck()]), after)
   const screw = { name: 'M6', quantityCount: 4, torqueNm: 9, designTorqueNm: 10 }
 
   test('is not judged where design or tolerance is not stated', () => {
@@ -123,6 +160,17 @@ describe('an assembly against its design', () => {
     const torque = (torqueNm: number) =>
       judge({ setScrews: [{ ...screw, torqueNm }], torqueTolerancePercent: 10 }).torques
     expect([9, 8.9].flatMap(torque)).toEqual(['within', 'beyond'])
+  })
+
+  test('holds no load against it by a check of springs that was corrected since', () => {
+    const asked = { designLoadN: 108, loadTolerancePercent: 5 }
+    const corrected = [buildSpringCheck({ replacedById: 2 }), buildSpringCheck({ id: 2 })]
+    expect(judge(asked).load).toBe('within')
+    expect(judge(asked, corrected).load).toBe('not-stated')
+    // Beyond by the check that was wrong is nothing either.
+    expect(judge({ ...asked, designLoadN: 50 }, corrected).isAmiss).toBe(false)
+    const measured = { measuredLoad: { n: 108, typed: '108' } }
+    expect(judge({ ...asked, ...measured }, corrected).load).toBe('within')
   })
 
   test('is amiss where something is beyond, does not turn, or misses its clips', () => {

@@ -34,7 +34,7 @@ describe('what the form says about its uncertainty', () => {
     })
   })
 
-  test('reads repeats in one line, apart by spaces or semicolons, with point or comma', () => {
+  test('reads repeats in one line, separated by spaces or semicolons, with point or comma', () => {
     const three = [{ bands: '2,0' }, { bands: '2.25' }, { bands: '2' }]
     expect(shape({ repeats: ' 2,0  2.25 2 ' })).toEqual({ repeats: three })
     expect(shape({ repeats: '2,0;2.25; 2' })).toEqual({ repeats: three })

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import type { SurveyRecord } from '../../src/domain/dial-survey.ts'
 import type { Evidence } from '../../src/domain/evidence.ts'
 import { missingForHandOver } from '../../src/domain/missing-for-hand-over.ts'
 import { arrangements } from '../../src/domain/seal.ts'
@@ -8,7 +9,9 @@ import { buildFlatnessReading } from '../support/build-flatness-reading.ts'
 import { buildLimitSet } from '../support/build-limit-set.ts'
 import { buildComponent, buildSeal } from '../support/build-seal.ts'
 import { buildStaticTest } from '../support/build-static-test.ts'
+import { freshSurvey } from '../support/build-survey.ts'
 import { buildWorkOrder } from '../support/build-work-order.ts'
+import { castAt } from '../support/cast.ts'
 
 const missing = (changes: Partial<Evidence> = {}) => missingForHandOver(buildEvidence(changes))
 const rotating = buildFlatnessReading({ id: 1 })
@@ -143,4 +146,29 @@ test('is not met by a replaced static test', () => {
   expect(missing({ staticTests: [buildStaticTest({ replacedById: 2 })] })).toEqual([
     { kind: 'static-test' },
   ])
+})
+
+describe('surveys', () => {
+  const { survey } = freshSurvey({ id: 1 }, { workOrderId: 1 })
+  const open: SurveyRecord = {
+    ...survey,
+    id: 4,
+    startedById: 1,
+    startedByName: 'Tess Turner',
+    startedAt: castAt,
+    readings: [],
+    end: null,
+  }
+  const end = { measuredValueId: null, result: null, byId: 1, byName: 'Tess Turner', at: castAt }
+
+  test('misses the end of each that is neither recorded nor given up, last of all', () => {
+    const givenUp = { ...open, id: 3, end: { ...end, outcome: 'given-up', reason: 'x' } } as const
+    const recorded = { ...open, id: 5, end: { ...end, outcome: 'recorded', reason: '' } } as const
+    const left = { kind: 'open-survey', survey: { id: 4, characteristic: 'shaft-run-out' } }
+    expect(missing({ dialSurveys: [givenUp, open, recorded] })).toEqual([left])
+    expect(missing({ dialSurveys: [open], staticTests: [] })).toEqual([
+      { kind: 'static-test' },
+      left,
+    ])
+  })
 })

@@ -20,9 +20,13 @@ describe('orderActs', () => {
     ])
   })
 
-  it('offers no stripping of a seal that nobody has stated clean', () => {
-    const quarantined = { stage: 'received', decontamination: 'not-stated' } as const
-    expect(orderActs(quarantined, 'technician').moves).toEqual(['lapping', 'testing'])
+  it('offers nothing that opens a seal which nobody has stated clean, wherever it stands', () => {
+    for (const stage of ['received', 'stripped', 'lapping', 'testing', 'refused'] as const) {
+      const acts = orderActs({ stage, decontamination: 'not-stated' }, 'technician')
+      expect(acts.moves, stage).toEqual([])
+      expect(acts, stage).toMatchObject({ canRecord: true, canRecordOpened: false })
+      expect(orderActs(at(stage), 'technician').canRecordOpened, stage).toBe(true)
+    }
     expect(orderActs(at('received'), 'technician').moves).toEqual([
       'stripped',
       'lapping',
@@ -41,6 +45,7 @@ describe('orderActs', () => {
     expect(orderActs(at('lapping'), 'inspector')).toMatchObject({ moves: [], canWithdraw: false })
     expect(orderActs(at('lapping'), 'customer')).toEqual({
       canRecord: false,
+      canRecordOpened: false,
       canStateDecontamination: false,
       canSeeEvidence: false,
       canWithdraw: false,

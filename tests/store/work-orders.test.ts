@@ -134,11 +134,13 @@ describe('moving a work order by hand', () => {
     expect(() => move(buildShop(), 'withdrawn', '  ')).toThrow('invalid: reason-needed')
   })
 
-  test('does not strip a seal of which nobody has said that it is clean', () => {
+  test('does not open a seal of which nobody has said that it is clean', () => {
     const shop = buildShop()
     const order = anotherOrder(shop, { decontamination: 'not-stated' })
     const dirty = { ...shop, workOrder: order }
-    expect(() => move(dirty, 'stripped')).toThrow('conflict: decontamination-not-stated')
+    for (const to of ['stripped', 'lapping', 'testing'] as const) {
+      expect(() => move(dirty, to), to).toThrow('conflict: decontamination-not-stated')
+    }
     const stated = {
       workOrderId: order.id,
       decontamination: 'stated-clean',

@@ -18,6 +18,7 @@ export function freshFinding(changes: Partial<FreshFinding> & OfOrder): FreshFin
     suspectedCause: 'shaft-run-out',
     causeNote: '',
     photo,
+    isPhotoTakenOut: false,
     replacesId: null,
     reason: '',
     ...changes,

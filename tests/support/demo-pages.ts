@@ -37,6 +37,10 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
     `SELECT id FROM flatness_reading WHERE work_order_id = (
       SELECT id FROM work_order WHERE number = '${own}') ORDER BY id DESC`,
   )
+  const ownSurveyed = ask(
+    `SELECT number FROM work_order WHERE customer_id = 1 AND stage = 'dispatched' AND id IN (
+      SELECT work_order_id FROM dial_survey) ORDER BY id DESC`,
+  )
   const certificate = ask('SELECT number FROM certificate WHERE customer_id = 1 ORDER BY id DESC')
   const tied = ask(`SELECT id FROM limit_set WHERE name LIKE 'Faces by material%'`)
   const seal = ask(
@@ -114,6 +118,8 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
       ...of(conformity, '/calculator/conformity', '/calculator/uncertainty'),
       ...of(`/instruments/${doubted}/touched`),
       ...of('/certificates', '/customers', '/customers/1', '/customers/1/seals/new', '/account'),
+      ...of(`/work-orders/${quarantined}`),
+      { path: `/work-orders/${quarantined}/flatness/new`, status: 409 },
       { path: '/work-orders/W-1999-0001', status: 404 },
       { path: '/people', status: 403 },
     ],
@@ -139,6 +145,7 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
     cora: [
       ...of('/my-seals', `/seals/${seal}`, '/certificates', `/certificates/${certificate}`),
       ...of(`/work-orders/${own}/results/flatness-reading/${ownReading}`),
+      ...of(`/work-orders/${ownSurveyed}/alignment`),
     ],
     '': [
       ...of('/sign-in', '/verify', `/verify/${certificate}`),

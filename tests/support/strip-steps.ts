@@ -1,5 +1,4 @@
-import type { Assembly } from '../../src/domain/assembly.ts'
-import { type CompleteAssembly, completeAssembly } from '../../src/domain/complete-assembly.ts'
+import type { Assembly, NewAssembly } from '../../src/domain/assembly.ts'
 import type { CompleteSpringCheck } from '../../src/domain/complete-spring-check.ts'
 import type { CompleteWearTrack } from '../../src/domain/complete-wear-track.ts'
 import type { SpringCheck } from '../../src/domain/spring-check.ts'
@@ -7,7 +6,6 @@ import type { WearTrack } from '../../src/domain/wear-track.ts'
 import { addAssembly } from '../../src/store/add-assembly.ts'
 import { addSpringCheck } from '../../src/store/add-spring-check.ts'
 import { addWearTrack } from '../../src/store/add-wear-track.ts'
-import { listSpringChecks } from '../../src/store/list-spring-checks.ts'
 import { buildAssembly } from './build-assembly.ts'
 import type { Shop } from './build-shop.ts'
 import { buildSpringCheck } from './build-spring-check.ts'
@@ -34,10 +32,9 @@ export function freshSpring(shop: Shop, changes: Partial<SpringCheck> = {}): Com
   return fresh(buildSpringCheck({ workOrderId: shop.workOrder.id, ...changes }))
 }
 
-/** An assembly at 14 mm, ready to be stored, with the load of the springs as they are recorded. */
-export function freshAssembly(shop: Shop, changes: Partial<Assembly> = {}): CompleteAssembly {
-  const assembly = fresh(buildAssembly({ workOrderId: shop.workOrder.id, ...changes }))
-  return completeAssembly(assembly, listSpringChecks(shop.store, assembly.workOrderId))
+/** An assembly at 14 mm, ready to be stored. */
+export function freshAssembly(shop: Shop, changes: Partial<Assembly> = {}): NewAssembly {
+  return fresh(buildAssembly({ workOrderId: shop.workOrder.id, ...changes }))
 }
 
 /** A worn track, springs and an assembly of an order, each corrected once, by Tess. */

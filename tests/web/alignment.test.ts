@@ -71,7 +71,7 @@ describe('shaft, register and face in one picture', () => {
     const { text } = await read()
     expect(text).toContain('by 12 µm towards 30°')
     expect(text).not.toContain('by 90 µm')
-    expect(text).toContain('Lock out and tag out drive and process')
+    expect(text).toContain('Lock out and tag out drive and process, and check that nothing moves')
   })
 
   it('shows what other sets in force would say of the same result', async () => {
@@ -91,6 +91,33 @@ describe('shaft, register and face in one picture', () => {
     expect(text).toContain('One set passes what another refuses')
     expect(text).toContain('Strict')
     expect(text).not.toContain('Draft')
+  })
+
+  it('says how the angles of a survey rise', async () => {
+    register({ setUp: { isClockwise: false } })
+    expect((await read()).text).toContain('counter-clockwise, seen from the seal')
+  })
+
+  it('keeps the sets of the house, and so other customers’ agreements, to the staff', async () => {
+    const { id: _id, limitSetId: _set, ...row } = buildLimit({ upper: 50 })
+    const limits = [{ ...row, characteristic: 'register-concentricity' as const }]
+    const other = addLimitSet(shop.store, newLimitSet({ name: 'Agreed, Olga', limits }), operator)
+    approved(shop.store, other, shop.cast.ian)
+    const survey = register()
+    const { certificate } = workAndRelease(shop)
+    const staff = (await read('mo')).text
+    expect(staff).toContain('Agreed, Olga')
+    expect(staff).toContain('What one limit set in force says')
+    const result = `${order}/results/measured-value/${survey.measured.id}`
+    for (const path of [`${order}/alignment`, result, `/certificates/${certificate.number}`]) {
+      const { status, text } = await read('cora', path)
+      expect(status, path).toBe(200)
+      expect(text, path).toContain('Concentricity of the register')
+      expect(text, path).not.toContain('Agreed, Olga')
+      expect(text, path).not.toContain('in force')
+      expect(text, path).not.toContain('Published limits differ')
+      expect(text, path).not.toContain('/limit-sets')
+    }
   })
 
   it('is the staff’s at any time, and a customer’s once the order is released', async () => {

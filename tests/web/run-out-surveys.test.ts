@@ -1,12 +1,14 @@
 import { beforeEach, describe, expect, test } from 'vitest'
 import type { Instrument } from '../../src/domain/instrument.ts'
 import { instrumentsUsed } from '../../src/domain/instruments-used.ts'
+import { moveWorkOrder } from '../../src/store/move-work-order.ts'
 import { readEvidence } from '../../src/store/read-evidence.ts'
 import { usedRecords } from '../../src/store/used-records.ts'
 import { verifyStore } from '../../src/store/verify-store.ts'
 import { addInCalibration, buildShop, type Shop } from '../support/build-shop.ts'
 import { eightReadingsUm } from '../support/build-survey.ts'
-import { workAndHandOver } from '../support/shop-steps.ts'
+import { actorOf } from '../support/cast.ts'
+import { anotherOrder, workAndHandOver } from '../support/shop-steps.ts'
 import { type TestApp, testApp } from '../support/test-app.ts'
 
 let shop: Shop
@@ -106,6 +108,34 @@ describe('a survey on its pages', () => {
     expect(surveys()[0]?.readings).toHaveLength(1)
   })
 
+  test('records a reading under the name of who typed it, or not at all', async () => {
+    await begin()
+    const readerId = /name="readerId" value="(\d+)"/.exec(await pageOf())?.[1] ?? ''
+    expect(readerId).not.toBe('')
+    const other = await read(0, '0.01', { readerId: String(Number(readerId) + 1) })
+    expect(other.status).toBe(409)
+    expect(await other.text()).toContain('Somebody else has signed in here since this was typed.')
+    expect(surveys()[0]?.readings).toEqual([])
+    expect((await read(0, '0.01', { readerId })).status).toBe(303)
+    expect(surveys()[0]?.readings).toHaveLength(1)
+  })
+
+  test('takes a register for a bore until somebody says that it is a spigot', async () => {
+    const page = (await (await web.get(`${base}/new`, 'tess')).text()).replaceAll(/\s+/g, ' ')
+    const [side = ''] = page.match(/<select[^>]*name="surface".*?<\/select>/) ?? []
+    expect(side.match(/<option[^>]*>/)?.[0]).toContain('value="inside"')
+    expect(side).not.toContain('value="face"')
+  })
+
+  test('names its buttons of graduations for who can’t see', async () => {
+    await begin()
+    const page = await pageOf()
+    for (const name of ['−10 graduations', '−1 graduation', '+1 graduation', '+10 graduations']) {
+      expect(page).toContain(`aria-label="${name}"`)
+    }
+    expect(page).toContain('aria-label="0, back to zero graduations"')
+  })
+
   test('reads a dial of half thousandths of an inch in its graduations', async () => {
     const inch = addInCalibration(shop.store, {
       kind: 'dial-indicator',
@@ -126,7 +156,40 @@ describe('a survey on its pages', () => {
     for (const [i, value] of mm.entries()) await read(i, value)
     expect(await pageOf()).toContain('Closing reading at the first position')
     await read(8, '0.06')
-    expect(await pageOf()).toContain('did not come back to its first reading')
+    const open = await pageOf()
+    expect(open).toContain('The closing reading differs from the first by more than this indicator')
+    expect(open).toContain('Look at stand, bracket and float, and read again.')
+    await web.post(`${base}/1/end`, { formKey: 'e', outcome: 'recorded' }, 'tess')
+    const at = `/work-orders/${shop.workOrder.number}`
+    for (const path of [`${base}/1`, `${at}/results/measured-value/1`, `${at}/alignment`]) {
+      const told = await (await web.get(path, 'ian')).text()
+      expect(told, path).toContain('The closing reading differs from the first by more')
+      // It is over: what would mend it is told while it is read.
+      expect(told, path).not.toContain('and read again.')
+    }
+  })
+
+  test.each([
+    [{ characteristic: 'shaft-run-out' }, [false, false]],
+    [{ characteristic: 'radial-lift' }, [true, false]],
+    [
+      { characteristic: 'shaft-run-out', place: 'between-centres', lockOutReference: '' },
+      [false, true],
+    ],
+    [{ characteristic: 'radial-lift', place: 'vee-blocks', lockOutReference: '' }, [true, true]],
+  ])('warns of weight and bars where they apply: %j', async (more, [isLifted, isHeavy]) => {
+    await begin(more as Record<string, string>)
+    const page = await pageOf()
+    expect(page).toContain('checked that nothing moves?')
+    expect(page.includes('Lifting the shaft: rest the bar')).toBe(isLifted)
+    expect(page.includes('a shaft is heavy')).toBe(isHeavy)
+    expect(page.indexOf('class="caution"')).toBeLessThan(page.indexOf('name="value"'))
+  })
+
+  test('warns of both while it is still chosen what is surveyed and where', async () => {
+    const page = await (await web.get(`${base}/new`, 'tess')).text()
+    expect(page).toContain('Lifting the shaft: rest the bar')
+    expect(page).toContain('a shaft is heavy')
   })
 
   test('separates the float from a face with two indicators', async () => {
@@ -219,7 +282,7 @@ describe('what is refused', () => {
     [{ lockOutReference: ' ' }, 'number of the lock-out'],
     [{ positionCount: '2' }, 'from 3 to 72'],
     [{ turnsCount: '0' }, 'from 1 to 12'],
-    [{ anglesDeg: '0 90 north' }, 'plain numbers'],
+    [{ anglesDeg: '0 90 north' }, 'plain numbers, separated by spaces'],
     [{ anglesDeg: '0 90' }, 'at least 3'],
     [{ anglesDeg: '0 90 90' }, 'stands here twice'],
     [{ characteristic: 'seat-face-squareness' }, 'diameter that the tip runs on'],
@@ -265,10 +328,15 @@ describe('what is refused', () => {
     expect(await pageOf('ian')).not.toContain('Keep and go on')
   })
 
-  test('a survey of an order that was handed over', async () => {
-    await begin()
+  test('a survey of an order that was handed over, and a reading of one that was withdrawn', async () => {
     workAndHandOver(shop)
-    expect((await begin({ formKey: 'z' })).status).toBe(409)
+    expect((await begin()).status).toBe(409)
+    const { id: workOrderId, number } = anotherOrder(shop)
+    base = `/work-orders/${number}/run-out-surveys`
+    expect((await begin({ formKey: 'z' })).status).toBe(303)
+    const withdrawal = { workOrderId, to: 'withdrawn', reason: 'scrapped' } as const
+    moveWorkOrder(shop.store, withdrawal, actorOf(shop.cast.tess))
     expect((await read(0, '0')).status).toBe(409)
+    expect((await begin({ formKey: 'y' })).status).toBe(409)
   })
 })

@@ -1,8 +1,9 @@
 import { beforeEach, describe, expect, test } from 'vitest'
+import { findingBlocks } from '../../reports/certificate/finding-blocks.ts'
 import { readEvidence } from '../../src/store/read-evidence.ts'
 import { verifyStore } from '../../src/store/verify-store.ts'
 import { buildShop, type Shop } from '../support/build-shop.ts'
-import { anotherOrder, workAndHandOver } from '../support/shop-steps.ts'
+import { anotherOrder, workAndHandOver, workAndRelease } from '../support/shop-steps.ts'
 import { type TestApp, testApp } from '../support/test-app.ts'
 
 let shop: Shop
@@ -91,6 +92,36 @@ describe('a finding', () => {
     expect(await pageOf()).toContain('corrected since')
   })
 
+  test('is corrected without the photograph where that was wrong, which stays with the first', async () => {
+    await send(finding(), 'tess', png)
+    const page = await (await web.get(`${order}/findings/new?replaces=1`, 'tess')).text()
+    expect(page).toMatch(/type="checkbox" id="isPhotoTakenOut"/)
+    const fresh = await (await web.get(`${order}/findings/new`, 'tess')).text()
+    expect(fresh).not.toContain('isPhotoTakenOut')
+    const right = { replacesId: '1', reason: 'photograph of another seal', isPhotoTakenOut: 'yes' }
+    const both = await send(finding({ ...right, formKey: 'g' }), 'tess', png)
+    expect(both.status).toBe(422)
+    const told = await both.text()
+    expect(told).toContain('Choose another photograph, or go without: not both.')
+    expect(told).toMatch(/id="isPhotoTakenOut"[^>]*checked/)
+    expect((await send(finding({ ...right, formKey: 'h' }))).status).toBe(303)
+    const [first, second] = evidence().findings
+    expect(first?.photoSha256).not.toBeNull()
+    expect(second?.photoSha256).toBeNull()
+    workAndRelease(shop)
+    for (const id of [1, 2]) {
+      expect((await web.get(`${order}/findings/${id}/picture`, 'cora')).status, `${id}`).toBe(404)
+    }
+    expect((await web.get(`${order}/findings/1/picture`, 'ian')).status).toBe(200)
+  })
+
+  test('takes no photograph out where there is none before', async () => {
+    const answer = await send(finding({ isPhotoTakenOut: 'yes' }))
+    expect(answer.status).toBe(422)
+    expect(await answer.text()).toContain('Only where a finding is corrected')
+    expect((await send(finding({ isPhotoTakenOut: 'maybe' }))).status).toBe(422)
+  })
+
   test('is recorded once however often it is sent', async () => {
     await send(finding())
     await send(finding())
@@ -100,6 +131,36 @@ describe('a finding', () => {
   test('of nothing asks for no severity', async () => {
     expect((await send(finding({ term: 'nothing-found', severity: '' }))).status).toBe(303)
     expect(evidence().findings[0]?.severity).toBeNull()
+  })
+
+  test('of nothing has neither severity nor place, by page or program', async () => {
+    const nothing = { term: 'nothing-found' }
+    const refused = await send(finding({ ...nothing, severity: 'marked', radialPlace: 'middle' }))
+    expect(refused.status).toBe(422)
+    const page = (await refused.text()).replaceAll(/\s+/g, ' ')
+    expect(page).toContain('Your choice is taken back')
+    expect(page).toContain('neither severity nor place')
+    // Sent again as it is drawn, with the place left empty, it goes through.
+    expect(page).not.toMatch(/name="severity"[^>]*checked/)
+    expect(page).toMatch(/value="nothing-found"[^>]*checked/)
+    const hours = await send(finding({ ...nothing, severity: '', fromHour: '2', toHour: '5' }))
+    expect(hours.status).toBe(422)
+    const api = `/api/v1${order}/findings`
+    const body = { part: 'spring', ...nothing }
+    for (const more of [{ severity: 'slight' }, { toHour: 0 }, { radialPlace: 7 }]) {
+      const answer = await web.postJson(api, { ...body, ...more }, 'tess')
+      const { errors } = (await answer.json()) as { errors: unknown[] }
+      expect(errors).toEqual([
+        {
+          field: Object.keys(more)[0],
+          message:
+            'Where nothing was found there is neither severity nor place. Leave this empty, or say what was found.',
+        },
+      ])
+    }
+    expect(evidence().findings).toEqual([])
+    const none = { severity: null, fromHour: null, toHour: null, radialPlace: null }
+    expect((await web.postJson(api, { ...body, ...none }, 'tess')).status).toBe(201)
   })
 
   test.each([
@@ -122,6 +183,34 @@ describe('a finding', () => {
     expect(evidence().findings).toEqual([])
   })
 
+  test('shows its place on the clock as it was typed, when refused and when corrected', async () => {
+    const clockOf = (page: string) =>
+      /<svg[^>]*aria-labelledby="finding-clock-title".*?<\/svg>/s.exec(page)?.[0] ?? ''
+    const fresh = clockOf(await (await web.get(`${order}/findings/new`, 'tess')).text())
+    expect(fresh).not.toContain('accent')
+    const place = { fromHour: '2', toHour: '5', radialPlace: 'outer-edge' }
+    const refused = clockOf(await (await send(finding({ ...place, severity: '' }))).text())
+    expect(refused).toContain('fill-accent')
+    // Half a place is no area, and is seen all the same.
+    const half = clockOf(await (await send(finding({ fromHour: '2' }))).text())
+    expect(half).toContain('stroke-accent')
+    expect(half).not.toContain('fill-accent')
+    await send(finding(place))
+    const path = `${order}/findings/new?replaces=1`
+    expect(clockOf(await (await web.get(path, 'tess')).text())).toBe(refused)
+  })
+
+  test('keeps an hour between two in a correction of something else', async () => {
+    const body = { part: 'spring', term: 'clogged', severity: 'marked', fromHour: 3.5, toHour: 0 }
+    expect((await web.postJson(`/api/v1${order}/findings`, body, 'tess')).status).toBe(201)
+    const page = await (await web.get(`${order}/findings/new?replaces=1`, 'tess')).text()
+    expect(page).toMatch(/<option value="3\.5" selected=""[^>]*>3\.5</)
+    expect(page).toMatch(/<option value="12" selected=""/)
+    const right = { replacesId: '1', reason: 'worse', part: 'spring', term: 'clogged' }
+    await send(finding({ ...right, severity: 'severe', fromHour: '3.5', toHour: '12' }))
+    expect(evidence().findings[1]).toMatchObject({ fromHour: 3.5, toHour: 12 })
+  })
+
   test('takes no file but a photograph', async () => {
     const answer = await send(finding(), 'tess', Buffer.from('not a picture'))
     expect(answer.status).toBe(422)
@@ -140,6 +229,37 @@ describe('what becomes of a part', () => {
     expect(page).toContain('batch B-18, cured 2026-03-01')
     expect(page).toContain('Replaced')
     expect(evidence().partLines.map((one) => one.replacedById)).toEqual([2, null])
+  })
+
+  test('is asked of each part, and of all of them together, while nobody said it', async () => {
+    const sections = async () => {
+      const page = await pageOf()
+      const at = page.indexOf('id="parts"')
+      return { ofEach: page.slice(0, at), ofAll: page.slice(at) }
+    }
+    const before = await sections()
+    expect(before.ofEach).toContain('not said yet what becomes of it')
+    expect(before.ofAll).toContain('Nothing said yet of what becomes of the parts')
+    expect(before.ofAll).not.toContain('what becomes of it')
+    await web.post(`${order}/part-lines`, line(), 'tess')
+    expect((await sections()).ofAll).not.toContain('Nothing said yet')
+  })
+
+  test('stands on the certificate with its note, on the page as in the document', async () => {
+    await web.post(`${order}/part-lines`, line({ note: 'maker’s own box, opened' }), 'tess')
+    const old = { formKey: 'r', part: 'spring', fate: 're-used', batch: '', curedOn: '' }
+    await web.post(`${order}/part-lines`, line({ ...old, note: 'washed twice' }), 'tess')
+    const { number, record } = workAndRelease(shop).certificate
+    const page = await (await web.get(`/certificates/${number}`, 'cora')).text()
+    const document = JSON.stringify(findingBlocks(record))
+    const said = [
+      ['batch B-17, cured 2026-03-01', 'maker’s own box, opened'],
+      ['the part that came in', 'washed twice'],
+    ]
+    for (const texts of said) {
+      expect(page).toContain(texts.join('. '))
+      for (const text of texts) expect(document).toContain(text)
+    }
   })
 
   test.each([
@@ -203,10 +323,14 @@ describe('the machine interface', () => {
     const odd = await web.postJson(`${api}/findings`, { ...body, size: 4 }, 'tess')
     const { errors } = (await odd.json()) as { errors: { field: string }[] }
     expect([odd.status, errors[0]?.field]).toEqual([422, 'size'])
+    await send(finding(), 'tess', png)
+    const right = { ...body, replacesId: 2, reason: 'another seal', isPhotoTakenOut: true }
+    expect((await web.postJson(`${api}/findings`, right, 'tess')).status).toBe(201)
+    expect(evidence().findings.map((one) => one.photoSha256 !== null)).toEqual([false, true, false])
     const part = { part: 'spring', fate: 'replaced', batch: 'S-2', quantityCount: 6 }
     expect((await web.postJson(`${api}/part-lines`, part, 'tess')).status).toBe(201)
     const shown = (await (await web.get(api, 'mo')).json()) as Record<string, unknown[]>
-    expect(shown.findings).toHaveLength(1)
+    expect(shown.findings).toHaveLength(3)
     expect(shown.partLines).toMatchObject([{ batch: 'S-2', quantityCount: 6 }])
   })
 })
@@ -224,6 +348,20 @@ describe('who may', () => {
     expect((await web.get(`${order}/findings/1/picture`, 'cora')).status).toBe(404)
     expect((await web.get(`${order}/findings/9/picture`, 'tess')).status).toBe(404)
     expect((await web.get('/work-orders/W-2026-9999/strip', 'tess')).status).toBe(404)
+  })
+
+  test('a customer sees the photograph that stands after the release, and none replaced', async () => {
+    await send(finding(), 'tess', png)
+    const right = { formKey: 'g', replacesId: '1', reason: 'another ring' }
+    await send(finding(right), 'tess', png)
+    const status = async (id: number, as: string) =>
+      (await web.get(`${order}/findings/${id}/picture`, as)).status
+    expect(await status(2, 'cora')).toBe(404)
+    workAndRelease(shop)
+    expect(await status(2, 'cora')).toBe(200)
+    expect(await status(1, 'cora')).toBe(404)
+    expect(await status(2, 'olga')).toBe(404)
+    for (const as of ['tess', 'ian', 'mo']) expect(await status(1, as), as).toBe(200)
   })
 
   test('nothing is added to an order that was handed over', async () => {

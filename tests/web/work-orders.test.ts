@@ -147,7 +147,7 @@ describe('moving an order', () => {
     expect(await read(order)).toContain('residues in a returned seal')
     const answer = await move({ to: 'stripped' })
     expect(answer.status).toBe(409)
-    expect(await answer.text()).toContain('a seal in quarantine is not stripped')
+    expect(await answer.text()).toContain('a seal in quarantine is not stripped, lapped or tested')
   })
 
   it('withdraws with a reason, and asks for one', async () => {

@@ -12,9 +12,11 @@ export const LimitsAndSurveys: FC<{ form: AlignmentForm }> = ({ form }) => {
   return (
     <section class="stack">
       <h2>{surveyFigures.heading}</h2>
-      <p class="soft">{w.limitsNote}</p>
+      {form.surveys.some((one) => one.conflict !== null) ? (
+        <p class="soft">{w.limitsNote}</p>
+      ) : null}
       {form.surveys.map((aligned) => {
-        const { survey, judged, measuredValueId } = aligned
+        const { survey, judged, measuredValueId, conflict } = aligned
         const { characteristic, condition, text, unit } = survey
         const href = `/work-orders/${form.orderNumber}/results/measured-value/${measuredValueId}`
         const title = surveyFigures.titleOf(
@@ -31,7 +33,7 @@ export const LimitsAndSurveys: FC<{ form: AlignmentForm }> = ({ form }) => {
             </div>
             <p class="survey-total number">{`${text} ${trade.unit[unit]}`}</p>
             <JudgedLimit judged={judged} />
-            <OtherLimits aligned={aligned} />
+            {conflict === null ? null : <OtherLimits conflict={conflict} survey={survey} />}
             <details class="fold">
               <summary>{surveyFigures.showPlot}</summary>
               <div class="fold-body">

@@ -9,8 +9,10 @@ import type { AlignedSurvey } from './page-props.ts'
 const w = words.alignment
 
 /** What every set in force would say of one result, the order's own first. */
-export const OtherLimits: FC<{ aligned: AlignedSurvey }> = ({ aligned }) => {
-  const { conflict, survey } = aligned
+export const OtherLimits: FC<{
+  conflict: NonNullable<AlignedSurvey['conflict']>
+  survey: AlignedSurvey['survey']
+}> = ({ conflict, survey }) => {
   const { limits, ratio, isContested } = conflict
   const others = limits.filter((one) => !one.isOwn)
   if (others.length === 0) return <p class="soft">{w.alone}</p>
@@ -32,7 +34,7 @@ export const OtherLimits: FC<{ aligned: AlignedSurvey }> = ({ aligned }) => {
               { label: w.limitColumns.basis },
               { label: w.limitColumns.says },
             ]}
-            rows={limits.map((one) => ({ cells: cellsOf(one, aligned) }))}
+            rows={limits.map((one) => ({ cells: cellsOf(one, survey) }))}
           />
         </div>
       </details>
@@ -40,8 +42,10 @@ export const OtherLimits: FC<{ aligned: AlignedSurvey }> = ({ aligned }) => {
   )
 }
 
-function cellsOf({ set, applied, isWithin, isOwn }: OtherLimit, { survey }: AlignedSurvey) {
-  const { characteristic } = survey
+function cellsOf(
+  { set, applied, isWithin, isOwn }: OtherLimit,
+  { characteristic }: AlignedSurvey['survey'],
+) {
   const { limit, lower, upper, isSizeKnown } = applied
   const name = words.workOrders.limitSet(set.name, set.version)
   const whence = [limit.source, limit.edition, limit.clause].filter((one) => one !== '').join(', ')

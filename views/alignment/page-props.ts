@@ -4,12 +4,13 @@ import type { ComparedTrack } from '../../src/domain/compared-tracks.ts'
 import type { Judged } from '../../src/domain/judged.ts'
 import type { LimitConflict } from '../../src/domain/other-limits.ts'
 
-/** A survey that stands, with what the order's set and the others say of it. */
+/** A survey that stands, with what the order's set says of it. */
 export type AlignedSurvey = {
   readonly measuredValueId: number
   readonly survey: CertifiedSurvey
   readonly judged: Judged
-  readonly conflict: LimitConflict
+  /** What the other sets in force would say; null for who may not see them. */
+  readonly conflict: LimitConflict | null
 }
 
 export type AlignmentForm = {

@@ -1,227 +1,248 @@
 /**
  * Reading a survey with one hand on the shaft. A reading is sent without leaving the page, and kept
- * in the browser while there is no network; each carries a key of its own, so that one that is sent
+ * in the browser until the server has it; each carries a key of its own, so that one that is sent
  * twice is recorded once. Taps, a tapped needle and an indicator on a serial port write into the
  * one field, as a keyboard does. Without this script the form posts by itself.
  */
 
-type Spot = Readonly<Record<'planeIndex' | 'turnIndex' | 'positionIndex', number>> & {
-  readonly indicator: string
-  readonly title: string
-  readonly detail: string
-}
-type Waiting = { readonly action: string; readonly body: string }
-
-const queueName = `survey ${location.pathname}`
-const spotFields = ['planeIndex', 'turnIndex', 'positionIndex', 'indicator'] as const
-const patienceMs = 10_000
-let isSending = false
-/** Of readings kept since the page was drawn: makes each key one of its own. */
-let sequence = 0
+import { askNextSpot } from './ask-next-spot.ts'
+import { indicatorPort } from './indicator-port.ts'
+import { readIndicatorLine } from './read-indicator-line.ts'
+import { sendReading } from './send-reading.ts'
+import { type SurveyStop, showWaiting } from './show-waiting.ts'
+import { surveyField } from './survey-field.ts'
+import { openSurveyQueue, type WaitingReading } from './survey-queue.ts'
+import { takeTaps } from './survey-taps.ts'
 
 const theForm = () => document.querySelector<HTMLFormElement>('form[data-survey]')
-const field = (form: HTMLFormElement, name: string) =>
-  form.querySelector<HTMLInputElement>(`input[name="${name}"]`)
+const box = () => document.querySelector<HTMLElement>('[data-survey-waiting]')?.dataset
+const path = location.pathname
+const queue = openSurveyQueue(path, box()?.readerId ?? '')
+const tickMs = 5000
+/** A server that is there and does not manage is asked less often. */
+const ticksOfUnable = 6
 
-function readQueue(): Waiting[] {
-  return JSON.parse(localStorage.getItem(queueName) ?? '[]') as Waiting[]
+let stop: SurveyStop | undefined
+/** Spots recorded since the page was drawn: it still takes them for open. */
+const recorded = new Set<string>()
+let isSending = false
+let isSendAsked = false
+let tickCount = 0
+/** Of readings kept since the page was drawn: makes each key one of its own. */
+let sequence = 0
+/** What was being typed for a spot when the server drew another one. */
+let typedAhead: { readonly spot: string; readonly value: string } | undefined
+/** What the port said last; it stays until somebody types, however many lines come after. */
+let leftOut = ''
+let portTold = ''
+
+/** Key of the spot that the form asks for. */
+function asked(): string {
+  const names = ['planeIndex', 'turnIndex', 'positionIndex', 'indicator']
+  return names.map((name) => surveyField(name)?.value ?? '').join('-')
 }
 
-function writeQueue(queue: readonly Waiting[]): void {
-  if (queue.length === 0) localStorage.removeItem(queueName)
-  else localStorage.setItem(queueName, JSON.stringify(queue))
+function tell(): void {
+  const [told, left] = ['told', 'left-out'].map((name) =>
+    document.querySelector(`[data-survey-${name}]`),
+  )
+  if (told && told.textContent !== portTold) told.textContent = portTold
+  if (left && left.textContent !== leftOut) left.textContent = leftOut
 }
 
-function tell(text: string): void {
-  const told = theForm()?.querySelector('[data-survey-told]')
-  if (told) told.textContent = text
+function show(): void {
+  showWaiting(queue, stop)
+  tell()
 }
 
-function tellWaiting(): void {
-  const form = theForm()
-  const count = readQueue().length
-  if (form) tell(count === 0 ? '' : (form.dataset.waiting ?? '').replace('#', String(count)))
+function askNext(): void {
+  const base = theForm()?.dataset.formKey ?? ''
+  const taken = new Set([...recorded, ...queue.list().map((one) => one.spot)])
+  askNextSpot(taken, `${base}-${sequence++}`)
 }
-
-const spotOf = (form: HTMLFormElement) =>
-  spotFields.map((name) => field(form, name)?.value).join(' ')
 
 /** Draws what the server answered; what is being typed for the next spot meanwhile stays. */
 function draw(html: string): void {
   const fresh = new DOMParser().parseFromString(html, 'text/html').querySelector('main')
   const main = document.querySelector('main')
   if (!fresh || !main) return
-  const before = theForm()
-  const [spot, typed] = before ? [spotOf(before), field(before, 'value')?.value ?? ''] : ['', '']
+  const typed = surveyField('value')?.value ?? ''
+  if (typed !== '') typedAhead = { spot: asked(), value: typed }
   main.replaceWith(document.adoptNode(fresh))
-  const form = theForm()
-  const value = form && field(form, 'value')
-  if (form && value && typed !== '' && spotOf(form) === spot) value.value = typed
+  recorded.clear()
+  const value = surveyField('value')
+  if (value && value.value === '' && typedAhead?.spot === asked()) {
+    value.value = typedAhead.value
+    typedAhead = undefined
+  }
   begin()
 }
 
-/** The next spot after the one that the form asks for, while the server can't be asked. */
-function goOn(form: HTMLFormElement): void {
-  const spots = JSON.parse(form.dataset.spots ?? '[]') as Spot[]
-  const at = spots.findIndex((spot) =>
-    spotFields.every((name) => String(spot[name]) === field(form, name)?.value),
-  )
-  const next = spots[at + 1]
-  const value = field(form, 'value')
-  if (value) value.value = ''
-  if (!next) return
-  for (const name of spotFields) {
-    const input = field(form, name)
-    if (input) input.value = String(next[name])
-  }
-  const key = field(form, 'formKey')
-  if (key) key.value = `${key.value.slice(0, 40)}-${at + 1}-${sequence++}`
-  const title = form.querySelector('[data-spot-title]')
-  const detail = form.querySelector('[data-spot-detail]')
-  if (title) title.textContent = next.title
-  if (detail) detail.textContent = next.detail
-  value?.focus()
-}
-
+/** Asked while a reading is on its way, it looks again after the answer: nothing waits for a tick. */
 async function send(): Promise<void> {
+  isSendAsked = true
   if (isSending) return
   isSending = true
   try {
-    for (let [first] = readQueue(); first !== undefined; [first] = readQueue()) {
-      const response = await fetch(first.action, {
-        method: 'POST',
-        headers: { 'content-type': 'application/x-www-form-urlencoded' },
-        body: first.body,
-        signal: AbortSignal.timeout(patienceMs),
-      })
-      // Signed out, or the survey has ended: nothing is lost, the person decides.
-      if (!response.url.includes('/run-out-surveys/')) {
-        location.assign(response.url)
-        return
-      }
-      writeQueue(readQueue().slice(1))
-      if (response.status === 422 || readQueue().length === 0) draw(await response.text())
+    while (isSendAsked) {
+      isSendAsked = false
+      while (await sendFirst());
     }
-  } catch (error) {
-    // No network, or one that swallows what is sent: the reading stays, and is sent again.
-    if (!(error instanceof TypeError || error instanceof DOMException)) throw error
-    tellWaiting()
   } finally {
     isSending = false
   }
+}
+
+/** Sends the first that waits; false where that ends it. */
+async function sendFirst(): Promise<boolean> {
+  const [first] = queue.list()
+  if (first === undefined) return false
+  const sent = await sendReading(first, path)
+  if (sent.outcome === 'signed-out') {
+    // Nothing is lost: it waits under the person's name.
+    location.assign(sent.url)
+    return false
+  }
+  if (sent.outcome === 'kept') {
+    stop = undefined
+    queue.drop(first.formKey)
+    recorded.add(first.spot)
+    if (queue.list().length === 0) draw(sent.html)
+    else show()
+    return true
+  }
+  stop = { formKey: first.formKey, spot: first.spot, sent }
+  if (sent.outcome === 'correct') {
+    draw(sent.html)
+    surveyField('value')?.select()
+  }
+  show()
+  return false
+}
+
+function waitingOf(form: HTMLFormElement): WaitingReading {
+  const pairs = [...new FormData(form)].map(([name, value]) => [name, String(value)])
+  const text = (selector: string) => form.querySelector(selector)?.textContent?.trim() ?? ''
+  const where = [text('[data-spot-title]'), text('[data-spot-detail]')]
+  return {
+    action: form.action,
+    body: new URLSearchParams(pairs as string[][]).toString(),
+    formKey: surveyField('formKey')?.value ?? '',
+    spot: asked(),
+    value: surveyField('value')?.value.trim() ?? '',
+    where: where.filter((one) => one !== '').join(', '),
+    by: box()?.readerName ?? '',
+  }
+}
+
+function keep(form: HTMLFormElement): void {
+  const fresh = waitingOf(form)
+  const isCorrected = stop?.sent.outcome === 'correct' && stop.spot === fresh.spot
+  queue.add(fresh, isCorrected ? stop?.formKey : undefined)
+  if (isCorrected) stop = undefined
+  askNext()
+  show()
+  void send()
 }
 
 document.addEventListener('submit', (event) => {
   const form = event.target
   if (!(form instanceof HTMLFormElement) || !form.matches('[data-survey]')) return
   event.preventDefault()
-  if ((field(form, 'value')?.value ?? '').trim() === '') return
-  const pairs = [...new FormData(form)].map(([name, value]) => [name, String(value)])
-  const body = new URLSearchParams(pairs as string[][]).toString()
-  writeQueue([...readQueue(), { action: form.action, body }])
-  goOn(form)
-  if (readQueue().length > 1) tellWaiting()
-  void send()
+  if ((surveyField('value')?.value ?? '').trim() === '') return
+  leftOut = ''
+  keep(form)
 })
 
-/** As many decimals as the step has: 0.01 keeps two. */
-function written(value: number, step: number): string {
-  const decimals = String(step).split('.')[1]?.length ?? 0
-  return value.toFixed(Math.min(6, decimals))
-}
-
-function setValue(value: number, step: number): void {
+/** What is no plain reading is told with its line and left out: nobody guesses at a figure. */
+function take(line: string): void {
   const form = theForm()
-  const input = form && field(form, 'value')
-  if (!input) return
-  input.value = written(value, step)
-  input.focus()
+  const value = surveyField('value')
+  const says = box()
+  const read = readIndicatorLine(line, says?.unit ?? '')
+  const where = form?.querySelector('[data-spot-title]')?.textContent ?? ''
+  const refuse = (why: string | undefined) => {
+    leftOut = `${why ?? ''} ${line.trim().slice(0, 40)} (${where})`
+    show()
+  }
+  if (!form || !value || value.disabled) refuse(says?.serialIdle)
+  else if (!read.isReading) {
+    refuse(read.why === 'other-unit' ? says?.serialUnit : says?.serialBad)
+  } else {
+    value.value = read.typed
+    keep(form)
+  }
 }
 
-function tapped(button: HTMLElement): void {
-  const form = theForm()
-  const step = Number(button.closest<HTMLElement>('[data-graduation]')?.dataset.graduation)
-  const count = Number(button.dataset.graduations)
-  const now = Number((form && field(form, 'value')?.value.replace(',', '.')) || 0)
-  setValue(count === 0 || !Number.isFinite(now) ? 0 : now + count * step, step)
+async function listen(): Promise<void> {
+  const say = (text: string | undefined) => {
+    portTold = text ?? ''
+    tell()
+  }
+  await indicatorPort.listen({
+    open: () => {
+      say(box()?.serialOn)
+      surveyField('value')?.focus()
+    },
+    line: take,
+    close: () => say(box()?.serialEnd),
+  })
 }
 
-/** A tap on the face of the indicator: the nearest graduation to either side of 0. */
-function tappedGauge(gauge: HTMLElement, event: MouseEvent): void {
-  const svg = gauge.querySelector('svg')
-  if (!svg) return
-  const box = svg.getBoundingClientRect()
-  const scale = svg.viewBox.baseVal.width / box.width
-  const x = (event.clientX - box.left) * scale - Number(gauge.dataset.centreX)
-  const y = Number(gauge.dataset.centreY) - (event.clientY - box.top) * scale
-  if (Math.hypot(x, y) < Number(gauge.dataset.dead)) return
-  const count = Number(gauge.dataset.count)
-  const step = Number(gauge.dataset.stepSize)
-  setValue(Math.round((count * Math.atan2(x, y)) / (2 * Math.PI)) * step, step)
+function discard(formKey: string): void {
+  queue.drop(formKey)
+  const wasCorrected = stop?.formKey === formKey && stop.sent.outcome === 'correct'
+  if (stop?.formKey === formKey) stop = undefined
+  if (wasCorrected) {
+    // The page still says what was wrong with it.
+    location.assign(path)
+    return
+  }
+  if (surveyField('value')?.value === '') askNext()
+  show()
+  void send()
 }
 
 document.addEventListener('click', (event) => {
   if (!(event.target instanceof Element)) return
-  const button = event.target.closest<HTMLElement>('[data-graduations]')
-  const gauge = event.target.closest<HTMLElement>('[data-gauge]')
-  if (button) tapped(button)
-  else if (gauge) tappedGauge(gauge, event)
-  else if (event.target.closest('[data-serial]')) void listen()
+  const discarded = event.target.closest<HTMLElement>('[data-discard]')?.dataset.discard
+  if (discarded !== undefined) discard(discarded)
+  else if (event.target.closest('[data-waiting-again]')) void send()
+  else if (event.target.closest('[data-discard-nameless]')) {
+    queue.dropNameless()
+    show()
+  } else if (event.target.closest('[data-serial]')) void listen()
 })
-
-type Port = {
-  open: (options: { readonly baudRate: number }) => Promise<void>
-  readonly readable: ReadableStream<Uint8Array<ArrayBuffer>> | null
-}
-type Serial = { requestPort: () => Promise<Port> }
-const serial = (navigator as Navigator & { readonly serial?: Serial }).serial
-
-/** Indicators send a line a reading; what has no number in it is told and left out. */
-function take(line: string): void {
-  const form = theForm()
-  const number = /[-+]?\d+(?:[.,]\d+)?/.exec(line)?.[0]
-  if (!form || line.trim() === '') return
-  if (number === undefined) {
-    tell(`${form.dataset.serialBad ?? ''} ${line.slice(0, 40)}`)
-    return
-  }
-  const value = field(form, 'value')
-  if (value) value.value = number
-  form.requestSubmit()
-}
-
-async function listen(): Promise<void> {
-  const port = await serial?.requestPort().catch(() => undefined)
-  if (port === undefined) return
-  await port.open({ baudRate: 9600 })
-  tell(theForm()?.dataset.serialOn ?? '')
-  const reader = port.readable?.pipeThrough(new TextDecoderStream()).getReader()
-  let rest = ''
-  for (let part = await reader?.read(); part && !part.done; part = await reader?.read()) {
-    const lines = (rest + part.value).split(/\r\n|\r|\n/)
-    rest = lines.pop() ?? ''
-    for (const line of lines) take(line)
-  }
-  tell(theForm()?.dataset.serialEnd ?? '')
-}
 
 /** What only works with a script is shown by it. */
 function begin(): void {
   const form = theForm()
-  if (!form) return
-  for (const taps of form.querySelectorAll<HTMLElement>('[data-graduation]')) taps.hidden = false
-  for (const button of form.querySelectorAll<HTMLElement>('[data-serial]')) {
-    button.hidden = serial === undefined
+  for (const taps of form?.querySelectorAll<HTMLElement>('[data-graduation]') ?? []) {
+    taps.hidden = false
   }
-  field(form, 'value')?.focus()
-  tellWaiting()
+  for (const button of form?.querySelectorAll<HTMLElement>('[data-serial]') ?? []) {
+    button.hidden = !indicatorPort.isThere
+  }
+  surveyField('value')?.focus()
+  show()
 }
 
-window.addEventListener('online', () => void send())
-setInterval(() => {
-  if (readQueue().length > 0) void send()
-}, 5000)
-begin()
-if (readQueue().length > 0) void send()
+/** A refused reading waits for a person; the rest is tried again by itself. */
+function tick(): void {
+  tickCount++
+  const outcome = stop?.sent.outcome
+  if (queue.list().length === 0 || outcome === 'refused' || outcome === 'correct') return
+  if (outcome !== 'unable' || tickCount % ticksOfUnable === 0) void send()
+}
 
-export {}
+window.addEventListener('online', () => {
+  if (stop === undefined || stop.sent.outcome === 'lost') void send()
+})
+// Another page of the same survey sent some of them, or has typed more.
+window.addEventListener('storage', show)
+setInterval(tick, tickMs)
+takeTaps()
+begin()
+// What was typed and waits is not asked for again, unless somebody asks to read it again.
+if (location.search === '' && queue.list().some((one) => one.spot === asked())) askNext()
+void send()

@@ -1,11 +1,6 @@
-import type { FC } from 'hono/jsx'
-import type { Dash, Drawing, Shape } from '../../src/plots/drawing.ts'
-
-const dashes: Readonly<Record<Dash, string | undefined>> = {
-  solid: undefined,
-  dashed: '5 4',
-  dotted: '1.5 3.5',
-}
+import { type FC, jsx } from 'hono/jsx'
+import type { Drawing, Shape } from '../../src/plots/drawing.ts'
+import { svgMark } from './svg-mark.ts'
 
 /**
  * A drawing as inline SVG. Tones become classes, so the view decides their colour; there is no
@@ -44,40 +39,6 @@ export const SvgDrawing: FC<{
 }
 
 function mark(shape: Shape) {
-  if (shape.kind === 'text') {
-    return (
-      <text
-        class={`fill-${shape.tone}`}
-        x={shape.x}
-        y={shape.y}
-        font-size={shape.sizePx}
-        font-weight={shape.isStrong ? 600 : 400}
-        text-anchor={shape.anchor}
-      >
-        {shape.text}
-      </text>
-    )
-  }
-  const stroke = shape.stroke
-    ? {
-        'stroke-width': shape.strokePx ?? 1,
-        'stroke-dasharray': dashFor(shape.dash ?? 'solid', shape.strokePx ?? 1),
-      }
-    : {}
-  if (shape.kind === 'line') {
-    const { x1, y1, x2, y2 } = shape
-    return <line class={`stroke-${shape.stroke ?? 'ink'}`} {...{ x1, y1, x2, y2 }} {...stroke} />
-  }
-  const tones = [`fill-${shape.fill ?? 'none'}`, shape.stroke ? `stroke-${shape.stroke}` : '']
-  return <path class={tones.join(' ').trim()} fill-rule="evenodd" d={shape.d} {...stroke} />
-}
-
-/** Dashes grow with the line, so a heavy one does not turn into a row of squares. */
-function dashFor(dash: Dash, strokePx: number): string | undefined {
-  const pattern = dashes[dash]
-  if (pattern === undefined || strokePx <= 2) return pattern
-  return pattern
-    .split(' ')
-    .map((part) => Number(part) * Math.max(1, strokePx / 2))
-    .join(' ')
+  const { tag, attributes, text } = svgMark(shape)
+  return jsx(tag, attributes, text ?? null)
 }

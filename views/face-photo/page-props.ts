@@ -11,7 +11,6 @@ import type { FacePhotoValues } from './form-values.ts'
 export type FacePhotoUpload = {
   readonly orderNumber: string
   readonly sealSerial: string
-  readonly isQuarantined: boolean
   readonly faces: readonly FaceChoice[]
   readonly faceId: string
   readonly note: string
@@ -23,7 +22,6 @@ export type FacePhotoUpload = {
 export type FacePhotoForm = {
   readonly orderNumber: string
   readonly sealSerial: string
-  readonly isQuarantined: boolean
   readonly limitSetName: string
   readonly photo: FacePhoto
   readonly pictureHref: string

@@ -3,7 +3,7 @@ import type { CertifiedFinding, CertifiedPart } from '../../src/domain/certified
 import { findingPicture } from '../../src/plots/finding-picture.ts'
 import { DataTable } from '../components/data-table.tsx'
 import { SvgDrawing } from '../components/svg-drawing.tsx'
-import { causeText, findingText, identityText, partText } from '../words/en/finding-texts.ts'
+import { causeText, certifiedPartTexts, findingText, partText } from '../words/en/finding-texts.ts'
 import { words } from '../words/en.ts'
 
 type Props = {
@@ -37,7 +37,7 @@ export const CertifiedFindings: FC<Props> = ({ findings, parts }) => {
           caption={certificate.partsHeading}
           columns={table(certificate.partsColumns)}
           rows={parts.map((one) => ({
-            cells: [partText(one), w.fates[one.fate], identityText(one) || certificate.ofOldPart],
+            cells: [partText(one), w.fates[one.fate], certifiedPartTexts(one).join('. ')],
           }))}
         />
       )}

@@ -1,9 +1,8 @@
 import type { FC } from 'hono/jsx'
-import { radialPlaces, severities, suspectedCauses } from '../../src/domain/finding.ts'
+import { severities, suspectedCauses } from '../../src/domain/finding.ts'
 import { type StripPart, stripParts } from '../../src/domain/strip-part.ts'
 import { termHints } from '../../src/domain/term-hints.ts'
 import { termsOf } from '../../src/domain/term-parts.ts'
-import { clockSketch } from '../../src/plots/clock-sketch.ts'
 import { findingPicture } from '../../src/plots/finding-picture.ts'
 import { ChoiceCards } from '../components/choice-cards.tsx'
 import { FileField } from '../components/file-field.tsx'
@@ -13,6 +12,8 @@ import { TextAreaField } from '../components/text-area-field.tsx'
 import { Question } from '../recording/question.tsx'
 import { words } from '../words/en.ts'
 import { type FindingValues, type StripTyped, stripProps } from './form-values.ts'
+import { PlaceQuestion } from './place-question.tsx'
+import { WithoutPhoto } from './without-photo.tsx'
 
 type Typed = StripTyped<FindingValues>
 const w = words.findings
@@ -60,6 +61,7 @@ export const FindingQuestions: FC<{ typed: Typed; isCorrection: boolean }> = (pr
           hint={isCorrection ? `${w.photoHint} ${w.photoKept}` : w.photoHint}
           error={fileError(typed)}
         />
+        <WithoutPhoto typed={typed} isCorrection={isCorrection} />
       </Question>
       <OpinionQuestion typed={typed} />
     </>
@@ -122,48 +124,6 @@ const TermQuestion: FC<{ typed: Typed; part: StripPart | undefined }> = ({ typed
           </dl>
         </details>
       )}
-    </Question>
-  )
-}
-
-const hours = ['12', '1', '2', '3', '4', '5', '6', '7', '8', '9', '10', '11']
-
-const PlaceQuestion: FC<{ typed: Typed }> = ({ typed }) => {
-  const options = hours.map((value) => ({ value, label: value }))
-  return (
-    <Question number={4} title={w.placeQuestion}>
-      <div class="finding-place" data-clock>
-        <SvgDrawing
-          drawing={clockSketch({ sizePx: 240, place: null, across: null, hasNumbers: true })}
-          id="finding-clock"
-          title={w.clockTitle}
-        />
-        <div class="stack">
-          <p class="field-hint">{w.clockHint}</p>
-          <div class="field-pair">
-            <SelectField
-              {...stripProps(typed, 'fromHour')}
-              label={w.fromHour}
-              emptyLabel={w.noHour}
-              options={options}
-              width="short"
-            />
-            <SelectField
-              {...stripProps(typed, 'toHour')}
-              label={w.toHour}
-              emptyLabel={w.noHour}
-              options={options}
-              width="short"
-            />
-          </div>
-          <SelectField
-            {...stripProps(typed, 'radialPlace')}
-            label={w.radialPlace}
-            emptyLabel={w.radialNotSaid}
-            options={radialPlaces.map((value) => ({ value, label: w.radialPlaces[value] }))}
-          />
-        </div>
-      </div>
     </Question>
   )
 }

@@ -31,7 +31,7 @@ export const SurveySection: FC<{ shown: SurveyShown; orderNumber: string }> = (p
           ))}
         </div>
         <div class="stack">
-          <SurveyFigures result={result} />
+          <SurveyFigures result={result} isOpen={false} />
         </div>
       </div>
       <SurveyReadings page={page} canRead={false} />

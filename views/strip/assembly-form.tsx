@@ -43,6 +43,7 @@ export const AssemblyFormPage: FC<{
           typed={typed}
           name="torqueTolerancePercent"
           label={w.torqueTolerance}
+          hint={w.toleranceHint}
           unit="%"
         />
       </Question>
@@ -71,6 +72,7 @@ const LengthAndLoad: FC<{ typed: BenchTyped }> = ({ typed }) => (
         unit={mm}
         isRequired
       />
+      <p class="field-hint">{w.toleranceHint}</p>
       <div class="field-pair">
         <BenchNumber typed={typed} name="designWorkingLengthMm" label={w.designLength} unit={mm} />
         <BenchNumber typed={typed} name="workingLengthToleranceMm" label={w.tolerance} unit={mm} />
@@ -84,6 +86,7 @@ const LengthAndLoad: FC<{ typed: BenchTyped }> = ({ typed }) => (
         hint={w.loadHint}
         unit="N"
       />
+      <p class="field-hint">{w.toleranceHint}</p>
       <div class="field-pair">
         <BenchNumber typed={typed} name="designLoadN" label={w.designLoad} unit="N" />
         <BenchNumber typed={typed} name="loadTolerancePercent" label={w.tolerance} unit="%" />
@@ -115,10 +118,10 @@ const Fit: FC<{ typed: BenchTyped }> = ({ typed }) => (
 const labels: Readonly<Record<string, string>> = {
   workingLengthMm: w.workingLength,
   designWorkingLengthMm: w.designLength,
-  workingLengthToleranceMm: `${w.workingLength}, ${w.tolerance}`,
+  workingLengthToleranceMm: `${w.designLength}, ${w.tolerance.toLowerCase()}`,
   measuredLoadN: w.measuredLoad,
   designLoadN: w.designLoad,
-  loadTolerancePercent: `${w.measuredLoad}, ${w.tolerance}`,
+  loadTolerancePercent: `${w.designLoad}, ${w.tolerance.toLowerCase()}`,
   designSource: w.source,
   name: w.screws.name,
   quantityCount: w.screws.quantityCount,

@@ -1,16 +1,18 @@
 import type { FC } from 'hono/jsx'
+import { assemblyBounds } from '../../src/domain/assembly.ts'
 import { Field } from '../components/field.tsx'
 import { words } from '../words/en.ts'
 import { BenchNumber, type BenchTyped, benchProps } from './bench-fields.tsx'
+import { rowsShown } from './rows-shown.ts'
 
-export const screwRowCount = 4
+const screwRows = { least: 4, most: assemblyBounds.lineCount.max }
 
 const w = words.assembly.screws
 
 /** Each kind of screws a row: the first stands open, the others fold away while they are empty. */
 export const ScrewRows: FC<{ typed: BenchTyped }> = ({ typed }) => (
   <>
-    {Array.from({ length: screwRowCount }, (_, index) => {
+    {Array.from({ length: rowsShown(typed, 'setScrews', screwRows) }, (_, index) => {
       if (index === 0) return <ScrewRow typed={typed} index={index} />
       const isUsed = Object.entries(typed.values).some(
         ([name, value]) => name.startsWith(`setScrews[${index}]`) && value !== '',

@@ -1,5 +1,6 @@
 import type { FC } from 'hono/jsx'
 import { readingConditions } from '../../src/domain/flatness.ts'
+import { springCheckBounds } from '../../src/domain/spring-check.ts'
 import { ChoiceCards } from '../components/choice-cards.tsx'
 import type { Frame } from '../page.tsx'
 import type { InstrumentChoice } from '../recording/instrument-field.tsx'
@@ -8,9 +9,10 @@ import { words } from '../words/en.ts'
 import { BenchNumber, type BenchTyped, benchProps } from './bench-fields.tsx'
 import { type BenchForm, BenchFormPage } from './bench-form-page.tsx'
 import { BenchMore } from './bench-more.tsx'
+import { rowsShown } from './rows-shown.ts'
 import type { StripAnswerProps } from './strip-answer.tsx'
 
-export const loadRowCount = 4
+const loadRows = { least: 4, most: springCheckBounds.loadCount.max }
 
 const w = words.springCheck
 const mm = words.trade.unit.mm
@@ -85,7 +87,7 @@ const Lengths: FC<{ typed: BenchTyped }> = ({ typed }) => (
 const Loads: FC<{ typed: BenchTyped }> = ({ typed }) => (
   <Question number={3} title={w.loadsTitle}>
     <p class="field-hint">{w.loadsHint}</p>
-    {Array.from({ length: loadRowCount }, (_, index) => (
+    {Array.from({ length: rowsShown(typed, 'loads', loadRows) }, (_, index) => (
       <div class="field-pair">
         <BenchNumber
           typed={typed}

@@ -11,9 +11,10 @@ import { words } from '../words/en.ts'
 import { BenchNumber, type BenchTyped, benchProps } from './bench-fields.tsx'
 import { type BenchForm, BenchFormPage } from './bench-form-page.tsx'
 import { BenchMore } from './bench-more.tsx'
+import { rowsShown } from './rows-shown.ts'
 import type { StripAnswerProps } from './strip-answer.tsx'
 
-export const trackRowCount = 3
+const widthRows = { least: 3, most: wearTrackBounds.widthCount.max }
 
 /** Face, nose and track of a worn face, as found. */
 export const WearTrackFormPage: FC<{
@@ -72,7 +73,7 @@ const Widths: FC<{ typed: BenchTyped }> = ({ typed }) => {
         isRequired
       />
       <div class="field-pair">
-        {Array.from({ length: trackRowCount }, (_, index) => (
+        {Array.from({ length: rowsShown(typed, 'trackWidths', widthRows) }, (_, index) => (
           <BenchNumber
             typed={typed}
             name={`trackWidths[${index}].widthMm`}

@@ -3,6 +3,7 @@ import type { CertifiedSurvey } from '../../src/domain/certified-survey.ts'
 import { surveyPicture } from '../../src/plots/survey-picture.ts'
 import { Facts } from '../components/facts.tsx'
 import { SvgDrawing } from '../components/svg-drawing.tsx'
+import { surveyCautionWords } from '../words/en/survey-cautions.ts'
 import {
   surveyAlternative,
   surveyPairs,
@@ -25,7 +26,7 @@ export const SurveyFigure: FC<{
   return (
     <div class="stack">
       {cautions.map((one) => (
-        <p class="survey-caution">{w.cautions[one]}</p>
+        <p class="survey-caution">{surveyCautionWords[one].what}</p>
       ))}
       <Facts layout="rows" pairs={surveyPairs(survey)} />
       {planes.map((plane, index) => {

@@ -1,8 +1,9 @@
 import type { FC } from 'hono/jsx'
-import type { SurveyPlane, SurveyResult } from '../../src/domain/survey-result.ts'
+import type { SurveyCaution, SurveyPlane, SurveyResult } from '../../src/domain/survey-result.ts'
 import { formatFixed } from '../../src/science/rounding/format-fixed.ts'
 import { Facts } from '../components/facts.tsx'
 import { numberText } from '../figures/number-text.ts'
+import { surveyCautionWords } from '../words/en/survey-cautions.ts'
 import { words } from '../words/en.ts'
 import { angleText } from './spot-text.ts'
 import { umText } from './um-text.ts'
@@ -12,7 +13,11 @@ const w = words.surveys
 const f = w.figures
 
 /** Everything that the readings of a survey say, plane by plane. */
-export const SurveyFigures: FC<{ result: SurveyResult }> = ({ result }) => (
+export const SurveyFigures: FC<{
+  result: SurveyResult
+  /** Whether it is still read: then what would mend it is told too. */
+  isOpen: boolean
+}> = ({ result, isOpen }) => (
   <div class="stack">
     {result.planes.map((plane) => (
       <>
@@ -24,12 +29,17 @@ export const SurveyFigures: FC<{ result: SurveyResult }> = ({ result }) => (
     {result.cautions.length === 0 ? null : (
       <ul class="stack-tight">
         {result.cautions.map((one) => (
-          <li>{w.cautions[one]}</li>
+          <li>{cautionText(one, isOpen)}</li>
         ))}
       </ul>
     )}
   </div>
 )
+
+function cautionText(caution: SurveyCaution, isOpen: boolean): string {
+  const { what, act } = surveyCautionWords[caution]
+  return isOpen && act !== '' ? `${what} ${act}` : what
+}
 
 function planePairs({ figures, turns, floatRangeUm }: SurveyPlane): readonly Pair[] {
   const um = (label: string, value: number, u: number | null = null): Pair => ({

@@ -14,6 +14,8 @@ export type SurveyPageProps = {
   readonly orderNumber: string
   readonly sealSerial: string
   readonly survey: SurveyRecord
+  /** Who looks at it, and would read it. */
+  readonly reader: { readonly id: number; readonly name: string }
   readonly progress: SurveyProgress
   /** A technician, while survey and order are open. */
   readonly canRead: boolean
@@ -29,4 +31,10 @@ export type SurveyPageProps = {
   readonly result: SurveyResult | null
   /** Total movement allowed; null: not limited, or its size is not known. */
   readonly limitUm: number | null
+  /** What stands against its indicators today; empty where they may be used. */
+  readonly instrumentStops: readonly {
+    readonly fault: Fault
+    readonly id: number
+    readonly number: string
+  }[]
 }

@@ -7,32 +7,33 @@ import { words } from '../words/en.ts'
 import type { SurveyPageProps } from './page-props.ts'
 import { spotDetail, spotTitle } from './spot-text.ts'
 import { Gauge } from './stage.tsx'
+import { WaitingReadings } from './waiting-readings.tsx'
 
 const steps = [-10, -1, 1, 10] as const
 
 /** The next position in large and one field for its reading: type, Enter, turn on. */
 export const ReadingForm: FC<{ page: SurveyPageProps }> = ({ page }) => {
-  const { survey, progress, asked, typed, faults, formKey, graduation, orderNumber } = page
+  const { survey, progress, asked, typed, faults, formKey, graduation, reader } = page
   const w = words.surveys
-  if (asked === null) return <p class="survey-next">{w.done}</p>
+  if (asked === null) return <Done page={page} />
   const spots = progress.spots.map((spot) => ({
     ...spot,
     title: spotTitle(survey, spot),
     detail: spotDetail(survey, spot),
+    isDone: progress.current.has(spotKey(spot)),
   }))
   return (
     <form
       method="post"
-      action={`/work-orders/${orderNumber}/run-out-surveys/${survey.id}/readings`}
+      action={`/work-orders/${page.orderNumber}/run-out-surveys/${survey.id}/readings`}
       class="survey-form"
       data-survey
       data-spots={JSON.stringify(spots)}
-      data-waiting={w.waiting('#')}
-      data-serial-on={w.serialOn}
-      data-serial-bad={w.serialBad}
-      data-serial-end={w.serialEnd}
+      data-form-key={formKey}
+      data-all-typed={w.allTyped}
     >
       <input type="hidden" name="formKey" value={`${formKey}-${spotKey(asked)}`} />
+      <input type="hidden" name="readerId" value={String(reader.id)} />
       {(['planeIndex', 'turnIndex', 'positionIndex', 'indicator'] as const).map((name) => (
         <input type="hidden" name={name} value={String(asked[name])} />
       ))}
@@ -57,17 +58,22 @@ export const ReadingForm: FC<{ page: SurveyPageProps }> = ({ page }) => {
       {graduation === null ? null : (
         <div class="survey-taps" data-graduation={String(graduation.step)} hidden>
           {steps.map((count) => (
-            <button class="button" type="button" data-graduations={String(count)}>
+            <button
+              class="button"
+              type="button"
+              data-graduations={String(count)}
+              aria-label={w.tap(count)}
+            >
               {count > 0 ? `+${count}` : `−${-count}`}
             </button>
           ))}
-          <button class="button" type="button" data-graduations="0">
+          <button class="button" type="button" data-graduations="0" aria-label={w.zeroName}>
             {w.zero}
           </button>
         </div>
       )}
       <Button label={w.keep} kind="main" size="large" />
-      <p class="small" data-survey-told role="status" />
+      <WaitingReadings page={page} />
       {graduation === null ? null : <Gauge graduation={graduation} />}
       <button class="button" type="button" data-serial hidden>
         {w.serial}
@@ -75,3 +81,10 @@ export const ReadingForm: FC<{ page: SurveyPageProps }> = ({ page }) => {
     </form>
   )
 }
+
+const Done: FC<{ page: SurveyPageProps }> = ({ page }) => (
+  <>
+    <p class="survey-next">{words.surveys.done}</p>
+    <WaitingReadings page={page} />
+  </>
+)

@@ -16,31 +16,36 @@ export const SurveyReadings: FC<{
   const base = `/work-orders/${orderNumber}/run-out-surveys/${survey.id}`
   const unit = trade.unit[survey.setUp.unit]
   return (
-    <DataTable
-      caption={w.spots}
-      columns={[
-        { label: w.columns.position },
-        { label: w.columns.value, kind: 'number' },
-        { label: w.columns.by },
-        ...(canRead ? [{ label: w.columns.again, kind: 'act' as const, isLabelHidden: true }] : []),
-      ]}
-      rows={survey.readings.map((one) => {
-        const isCurrent = progress.current.get(spotKey(one))?.id === one.id
-        const detail = spotDetail(survey, one)
-        const value = `${one.typed} ${unit}`
-        return {
-          mark: isCurrent ? undefined : ('quiet' as const),
-          cells: [
-            detail === '' ? spotTitle(survey, one) : `${spotTitle(survey, one)}, ${detail}`,
-            isCurrent ? value : <Overtaken text={value} />,
-            `${one.recordedByName}, ${minuteText(one.recordedAt)}`,
-            ...(canRead
-              ? [isCurrent ? <a href={`${base}?spot=${spotKey(one)}`}>{w.spotLink}</a> : '']
-              : []),
-          ],
-        }
-      })}
-    />
+    <div class="stack">
+      <DataTable
+        caption={w.spots}
+        columns={[
+          { label: w.columns.position },
+          { label: w.columns.value, kind: 'number' },
+          { label: w.columns.by },
+          ...(canRead
+            ? [{ label: w.columns.again, kind: 'act' as const, isLabelHidden: true }]
+            : []),
+        ]}
+        rows={survey.readings.map((one) => {
+          const isCurrent = progress.current.get(spotKey(one))?.id === one.id
+          const detail = spotDetail(survey, one)
+          const value = `${one.typed} ${unit}`
+          return {
+            mark: isCurrent ? undefined : ('quiet' as const),
+            cells: [
+              detail === '' ? spotTitle(survey, one) : `${spotTitle(survey, one)}, ${detail}`,
+              isCurrent ? value : <Overtaken text={value} />,
+              `${one.recordedByName}, ${minuteText(one.recordedAt)}`,
+              ...(canRead
+                ? [isCurrent ? <a href={`${base}?spot=${spotKey(one)}`}>{w.spotLink}</a> : '']
+                : []),
+            ],
+          }
+        })}
+      />
+      <p class="small soft">{w.overtakenHint}</p>
+    </div>
   )
 }
 

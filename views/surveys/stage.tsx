@@ -2,76 +2,45 @@ import type { FC } from 'hono/jsx'
 import { surveyKindOf } from '../../src/domain/dial-survey.ts'
 import { spotKey } from '../../src/domain/survey-spots.ts'
 import { dialGauge } from '../../src/plots/dial-gauge.ts'
-import { endsPicture } from '../../src/plots/ends-picture.ts'
-import { planesPicture } from '../../src/plots/planes-picture.ts'
-import { surveyDial } from '../../src/plots/survey-dial.ts'
 import { SvgDrawing } from '../components/svg-drawing.tsx'
 import { numberText } from '../figures/number-text.ts'
 import { words } from '../words/en.ts'
 import type { Graduation, SurveyPageProps } from './page-props.ts'
+import { type StageData, stageDrawings } from './stage-drawings.ts'
 
-/** What to do next, drawn: the turn with its positions, the planes, or the way to push. */
+const titles = {
+  'survey-planes': words.surveys.picturePlanes,
+  'survey-ends': words.surveys.pictureEnds,
+  'survey-dial': words.surveys.dialTitle,
+} as const
+
+/** What to do next, drawn; the script draws on from the same data. */
 export const SurveyStage: FC<{ page: SurveyPageProps }> = ({ page }) => {
-  const { survey } = page
-  const kind = surveyKindOf[survey.characteristic]
+  const { progress, asked } = page
+  const data = stageDataOf(page)
+  const isDone = (spot: Parameters<typeof spotKey>[0]) => progress.current.has(spotKey(spot))
   return (
-    <div class="survey-stage">
-      {kind === 'planes' ? <Planes page={page} /> : null}
-      {kind === 'two-ends' ? <Ends page={page} /> : <Turn page={page} />}
+    <div class="survey-stage" data-survey-stage={JSON.stringify(data)}>
+      {stageDrawings(data, { asked, spots: progress.spots, isDone }).map(({ id, drawing }) => (
+        <SvgDrawing drawing={drawing} id={id} title={titles[id]} />
+      ))}
     </div>
   )
 }
 
-const Turn: FC<{ page: SurveyPageProps }> = ({ page: { survey, progress, asked } }) => {
-  const { setUp } = survey
+function stageDataOf({ survey: { setUp, characteristic } }: SurveyPageProps): StageData {
   const w = words.surveys
-  const planeIndex = asked?.planeIndex ?? 0
-  const turnIndex = asked?.turnIndex ?? setUp.turnsCount - 1
-  const doneIndexes = setUp.anglesDeg.flatMap((_, positionIndex) => {
-    const spot = { planeIndex, turnIndex, positionIndex, indicator: 'first' as const }
-    return progress.current.has(spotKey(spot)) ? [positionIndex] : []
-  })
-  const { drawing } = surveyDial({
-    sizePx: 360,
-    surface: setUp.surface,
-    anglesDeg: setUp.anglesDeg,
-    isClockwise: setUp.isClockwise,
-    isIndicatorStanding: setUp.turned === 'part',
-    doneIndexes,
-    nextIndex: asked?.positionIndex ?? null,
-    isClosed: setUp.isClosed,
-    texts: { position: (index) => String(index + 1), mark: w.mark },
-  })
-  return <SvgDrawing drawing={drawing} id="survey-dial" title={w.dialTitle} />
-}
-
-const Planes: FC<{ page: SurveyPageProps }> = ({ page: { survey, progress, asked } }) => {
-  const { planesMm, place } = survey.setUp
-  const w = words.surveys
-  const isOpen = (index: number) =>
-    progress.spots.some((one) => one.planeIndex === index && !progress.current.has(spotKey(one)))
-  const drawing = planesPicture({
-    widthPx: 360,
-    place: place ?? 'machine',
-    planesMm,
-    doneIndexes: planesMm.flatMap((_, index) => (isOpen(index) ? [] : [index])),
-    nextIndex: asked?.planeIndex ?? null,
-    texts: { plane: (index) => String(index + 1), positionMm: (mm) => `${numberText(mm)} mm` },
-  })
-  return <SvgDrawing drawing={drawing} id="survey-planes" title={w.picturePlanes} />
-}
-
-const Ends: FC<{ page: SurveyPageProps }> = ({ page: { survey, asked } }) => {
-  const w = words.surveys
-  const which = survey.characteristic === 'radial-lift' ? 'radial-lift' : 'end-play'
+  const { surface, anglesDeg, isClockwise, isClosed, turnsCount, place, planesMm } = setUp
+  const isIndicatorStanding = setUp.turned === 'part'
+  const which = characteristic === 'radial-lift' ? 'radial-lift' : 'end-play'
   const [first, second] = w.endsShort[which]
-  const drawing = endsPicture({
-    widthPx: 360,
+  return {
+    kind: surveyKindOf[characteristic],
+    turn: { surface, anglesDeg, isClockwise, isIndicatorStanding, isClosed, turnsCount },
+    shaft: { place: place ?? 'machine', planesMm },
     movement: which === 'end-play' ? 'along' : 'up',
-    end: asked?.positionIndex === 1 ? 1 : 0,
-    texts: { first, second },
-  })
-  return <SvgDrawing drawing={drawing} id="survey-ends" title={w.pictureEnds} />
+    texts: { mark: w.mark, ends: { first, second } },
+  }
 }
 
 const graduationCount = 100

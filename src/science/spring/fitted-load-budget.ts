@@ -22,8 +22,10 @@ import type { SpringRate } from './spring-rate.ts'
  *   friction, are not in it.
  * Source: NIST/SEMATECH e-Handbook 4.5.1.1, standard deviation of a fitted value; JCGM 100:2008,
  *   equation (10) and H.3.
- * @example fittedLoadBudget(springRate([{ lengthMm: 30, loadN: 20 }, { lengthMm: 20, loadN: 70 }]),
- *   { springsCount: 1, workingLengthMm: 30 }, { lengthStandardUncertaintyMm: 0.1 })[0]?.value // 0.5
+ * @example fittedLoadBudget({ rateNPerMm: 5, rateStandardUncertaintyNPerMm: null,
+ *   fittedFreeLengthMm: 34, residualsN: [0, 0], degreesOfFreedom: 0, residualStandardDeviationN: null,
+ *   meanLengthMm: 25, lengthSpreadMm2: 50 }, { springsCount: 1, workingLengthMm: 30 }, {
+ *   lengthStandardUncertaintyMm: 0.1 })[0]?.value // 0.5000
  */
 export function fittedLoadBudget(
   fit: SpringRate,

@@ -21,7 +21,10 @@ export function showAlignment(c: AppContext): Promise<Response> {
   const order = requireWorkOrder(store, c.req.param('number') ?? '', user)
   if (!maySeeResults(user, order.stage)) throw new AppError('not-found', 'no-result')
   const evidence = readEvidence(store, order.id)
-  const sets = askedSets(listLimitSets(store), evidence.limitSet, today(c))
+  const isStaff = user.role !== 'customer'
+  const sets = isStaff
+    ? askedSets(listLimitSets(store), evidence.limitSet, today(c))
+    : [evidence.limitSet]
   const { alignment, surveys, found } = orderAlignment(evidence, sets)
   const { workOrder, seal } = evidence
   const page = (
@@ -31,7 +34,7 @@ export function showAlignment(c: AppContext): Promise<Response> {
         orderNumber: workOrder.number,
         sealSerial: seal.serial,
         alignment,
-        surveys: surveys.map(alignedOf),
+        surveys: surveys.map((one) => alignedOf(one, isStaff)),
         tracks: comparedTracks(evidence, found),
         back:
           user.role === 'customer'
@@ -49,7 +52,10 @@ function askedSets(all: readonly LimitSet[], own: LimitSet, day: string): readon
   return [own, ...inForce.filter((one) => one.id !== own.id)]
 }
 
-function alignedOf({ judgedValue, certified, conflict }: SpeakingSurvey): AlignedSurvey {
+/** Limit sets are the house's own, and may be what it agreed with another customer. */
+function alignedOf(speaking: SpeakingSurvey, isStaff: boolean): AlignedSurvey {
+  const { judgedValue, certified, conflict } = speaking
   const { measured, judged } = judgedValue
-  return { measuredValueId: measured.id, survey: certified, judged, conflict }
+  const others = isStaff ? conflict : null
+  return { measuredValueId: measured.id, survey: certified, judged, conflict: others }
 }

@@ -28,6 +28,7 @@ export const findingRequestSchemas = {
       observation: text,
       suspectedCause: oneOf(suspectedCauses),
       causeNote: text,
+      isPhotoTakenOut: yes,
       replacesId: whole,
       reason: text,
     } satisfies Record<(typeof findingFields)[number], unknown>,

@@ -17,6 +17,12 @@ export const object = <T extends Record<string, unknown>>(
   properties,
   ...(required.length === 0 ? {} : { required }),
 })
+/** The same, where a property asks for others beside it. */
+export const objectWith = <T extends Record<string, unknown>>(
+  properties: T,
+  required: readonly string[],
+  dependentRequired: Readonly<Partial<Record<keyof T & string, readonly string[]>>>,
+) => ({ ...object(properties, required), dependentRequired })
 export const list = (items: unknown, bounds?: Bounds) => ({
   type: 'array',
   items,

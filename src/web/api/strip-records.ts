@@ -1,4 +1,3 @@
-import { completeAssembly } from '../../domain/complete-assembly.ts'
 import { completeSpringCheck } from '../../domain/complete-spring-check.ts'
 import { completeWearTrack } from '../../domain/complete-wear-track.ts'
 import { parseAssembly } from '../../domain/parse-assembly.ts'
@@ -42,7 +41,7 @@ export async function apiCreateAssembly(c: AppContext): Promise<Response> {
   const { id: workOrderId } = evidence.workOrder
   return answerOnce(c, body, () => {
     const parsed = mustParse(parseAssembly(body.input, evidence.springChecks))
-    const assembly = completeAssembly({ ...parsed, workOrderId }, evidence.springChecks)
-    return { status: 201, body: addAssembly(c.var.shop.store, assembly, actor(c)) }
+    const assembly = addAssembly(c.var.shop.store, { ...parsed, workOrderId }, actor(c))
+    return { status: 201, body: assembly }
   })
 }

@@ -3,7 +3,7 @@ import { readingConditions } from '../../domain/flatness.ts'
 import { springBounds } from '../../domain/spring-bounds.ts'
 import { springCheckBounds } from '../../domain/spring-check.ts'
 import { wearTrackBounds } from '../../domain/wear-track.ts'
-import { answer, list, num, object, oneOf, text, whole } from './json-schema.ts'
+import { answer, list, num, object, objectWith, oneOf, text, whole } from './json-schema.ts'
 
 const frame = { note: text, replacesId: whole, reason: text }
 const { lengthMm, loadN, rateNPerMm } = springBounds
@@ -44,7 +44,7 @@ export const stripRequestSchemas = {
     },
     ['condition', 'freeLengthMm', 'workingLengthMm'],
   ),
-  apiCreateAssemblyRequest: object(
+  apiCreateAssemblyRequest: objectWith(
     {
       workingLengthMm: num(a.lengthMm),
       designWorkingLengthMm: num(a.lengthMm),
@@ -73,6 +73,11 @@ export const stripRequestSchemas = {
       ...frame,
     },
     ['workingLengthMm', 'clips', 'isTurningFree'],
+    // Nor is a torque asked for without its tolerance and source, which no schema of a list says.
+    {
+      designWorkingLengthMm: ['workingLengthToleranceMm', 'designSource'],
+      designLoadN: ['loadTolerancePercent', 'designSource'],
+    },
   ),
 } as const
 

@@ -23,7 +23,6 @@ export function facePhotoForm(desk: PhotoDesk, drawn: DrawnPhoto): FacePhotoForm
     replaced: drawn.replaced ?? null,
     orderNumber,
     sealSerial: seal.serial,
-    isQuarantined: workOrder.decontamination === 'not-stated',
     limitSetName: limitSet.name,
     photo,
     pictureHref: `/work-orders/${orderNumber}/face-photos/${photo.id}/picture`,

@@ -1,3 +1,4 @@
+import { facePhotoWords } from '../../../views/words/en/face-photo.ts'
 import { AppError } from '../../domain/app-error.ts'
 import { completeWholeFace } from '../../domain/complete-whole-face.ts'
 import { currentOnly } from '../../domain/current-only.ts'
@@ -8,10 +9,12 @@ import { maySeeResults } from '../../domain/who-may-see.ts'
 import { addFlatnessReading } from '../../store/add-flatness-reading.ts'
 import { readStoredFile } from '../../store/read-stored-file.ts'
 import { requireOpenOrder } from '../../store/require-open-order.ts'
+import { requireOutOfQuarantine } from '../../store/require-out-of-quarantine.ts'
 import type { AppContext } from '../context.ts'
 import { readForm } from '../read-form.ts'
 import { newFormKey, recordOnce } from '../record-once.ts'
 import { replacedRecord } from '../replaced-record.ts'
+import { sendQuarantine } from '../send-quarantine.tsx'
 import { typedText } from '../typed-text.ts'
 import { actor, viewer } from '../viewer.ts'
 import { answerOfPhoto, outcomeOfRead, readAsked, readOrStop, usesOf } from './answer-of.ts'
@@ -23,10 +26,12 @@ import { sendPhotoAnswer } from './send-answer.tsx'
 import { sendPhotoPage } from './workbench.tsx'
 
 /** The workbench of a photograph: edges, bands, what was seen of the gap. */
-export function showFacePhoto(c: AppContext): Promise<Response> {
+export async function showFacePhoto(c: AppContext): Promise<Response> {
   const { store, randomBytes } = c.var.shop
   const desk = openPhotoDesk(c)
   requireOpenOrder(store, desk.workOrder.id)
+  const quarantine = sendQuarantine(c, desk.workOrder, facePhotoWords.title)
+  if (quarantine !== null) return quarantine
   const replaced = replacedRecord(desk.flatnessReadings, c.req.query('replaces'))
   return sendPhotoPage(c, desk, {
     values:
@@ -82,6 +87,8 @@ export async function recordFacePhoto(c: AppContext): Promise<Response> {
   const { store } = c.var.shop
   const desk = openPhotoDesk(c)
   const input = await readForm(c)
+  const quarantine = sendQuarantine(c, desk.workOrder, facePhotoWords.title)
+  if (quarantine !== null) return quarantine
   const asked = formInput(input)
   const drawn = drawnOf(desk, input)
   const parsed = parseWholeFaceReading(asked, desk)
@@ -98,6 +105,7 @@ export async function recordFacePhoto(c: AppContext): Promise<Response> {
   return recordOnce(c, input, () => {
     // Reading took its time: what instruments may be used is asked once more.
     const now = openPhotoDesk(c)
+    requireOutOfQuarantine(now.workOrder)
     const again = parseWholeFaceReading(asked, now)
     if (!again.ok) throw new AppError('conflict', 'changed-meanwhile')
     const { workOrder } = now

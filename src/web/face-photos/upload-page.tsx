@@ -16,7 +16,6 @@ export function sendUploadPage(
     ...drawn,
     orderNumber: workOrder.number,
     sealSerial: seal.serial,
-    isQuarantined: workOrder.decontamination === 'not-stated',
     faces: faceChoices(desk),
   }
   const status = drawn.faults.length > 0 ? 422 : 200

@@ -1,3 +1,4 @@
+import { facePhotoWords } from '../../../views/words/en/face-photo.ts'
 import { AppError } from '../../domain/app-error.ts'
 import type { Fault, FaultKind } from '../../domain/fault.ts'
 import { parseFacePhoto } from '../../domain/parse-face-photo.ts'
@@ -9,15 +10,18 @@ import { ownFields } from '../own-fields.ts'
 import { readUpload } from '../read-upload.ts'
 import { newFormKey, recordOnce } from '../record-once.ts'
 import { type PhotoEdges, runPhotoEdges } from '../run-photo.ts'
+import { sendQuarantine } from '../send-quarantine.tsx'
 import { typedText } from '../typed-text.ts'
 import { actor } from '../viewer.ts'
 import { sendUploadPage } from './upload-page.tsx'
 
 /** Asks for a photograph of a face. */
-export function newFacePhoto(c: AppContext): Promise<Response> {
+export async function newFacePhoto(c: AppContext): Promise<Response> {
   const { store, randomBytes } = c.var.shop
   const desk = openFlatnessDesk(c)
   requireOpenOrder(store, desk.workOrder.id)
+  const quarantine = sendQuarantine(c, desk.workOrder, facePhotoWords.uploadTitle)
+  if (quarantine !== null) return quarantine
   return sendUploadPage(c, desk, {
     faceId: c.req.query('face') ?? '',
     note: '',
@@ -31,6 +35,8 @@ export async function createFacePhoto(c: AppContext): Promise<Response> {
   const { store } = c.var.shop
   const desk = openFlatnessDesk(c)
   const { input, sent } = await readUpload(c)
+  const quarantine = sendQuarantine(c, desk.workOrder, facePhotoWords.uploadTitle)
+  if (quarantine !== null) return quarantine
   const again = (faults: readonly Fault[]) =>
     sendUploadPage(c, desk, {
       faceId: typedText(input.faceId),

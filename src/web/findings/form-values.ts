@@ -4,6 +4,7 @@ import {
   type PartLineValues,
   partLineNames,
 } from '../../../views/findings/form-values.ts'
+import type { Fault } from '../../domain/fault.ts'
 import type { Input } from '../../domain/fields.ts'
 import type { Finding } from '../../domain/finding.ts'
 import type { PartLine } from '../../domain/part-line.ts'
@@ -37,8 +38,14 @@ export function findingValuesOf(one: Finding): FindingValues {
   }
 }
 
-export function findingValuesOfInput(input: Input): FindingValues {
-  return findingValuesBy((name) => typedText(input[name]))
+/**
+ * What was typed, to be shown again. A severity of nothing is taken back: a card that was chosen
+ * can't be unchosen by hand.
+ */
+export function refusedFindingValues(input: Input, faults: readonly Fault[]): FindingValues {
+  const values = findingValuesBy((name) => typedText(input[name]))
+  const isOfNothing = faults.some((one) => one.kind === 'not-of-nothing')
+  return isOfNothing ? { ...values, severity: '' } : values
 }
 
 export function freshPartLineValues(part: string | undefined): PartLineValues {

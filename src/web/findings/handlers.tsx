@@ -4,10 +4,12 @@ import { StripMore } from '../../../views/strip/strip-more.tsx'
 import { StripPage } from '../../../views/strip-page.tsx'
 import { AppError } from '../../domain/app-error.ts'
 import { certifiedStrip } from '../../domain/certified-strip-records.ts'
+import { currentOnly } from '../../domain/current-only.ts'
 import type { Evidence } from '../../domain/evidence.ts'
 import { faceHeights } from '../../domain/face-heights.ts'
 import type { Fault } from '../../domain/fault.ts'
 import type { Finding } from '../../domain/finding.ts'
+import { findingFaults } from '../../domain/finding-faults.ts'
 import { orderActs } from '../../domain/order-acts.ts'
 import { parseFinding } from '../../domain/parse-finding.ts'
 import { parsePicture } from '../../domain/parse-picture.ts'
@@ -25,7 +27,7 @@ import { frameOf, sendPage } from '../send-page.ts'
 import { typedText } from '../typed-text.ts'
 import { actor, viewer } from '../viewer.ts'
 import { openStripDesk } from './desk.ts'
-import { findingValuesOf, findingValuesOfInput, freshFindingValues } from './form-values.ts'
+import { findingValuesOf, freshFindingValues, refusedFindingValues } from './form-values.ts'
 
 /** The strip bench of an order. */
 export function showStrip(c: AppContext): Promise<Response> {
@@ -66,11 +68,12 @@ export async function createFinding(c: AppContext): Promise<Response> {
   const own = ownFields(input, 'fileSha256')
   const parsed = parseFinding(own)
   const picture = parsePicture(sent)
-  if (!parsed.ok || !picture.ok) {
+  const faults = findingFaults(parsed, picture)
+  if (!parsed.ok || !picture.ok || faults.length > 0) {
     return sendFindingForm(c, desk, {
-      values: findingValuesOfInput(own),
+      values: refusedFindingValues(own, faults),
       formKey: typedText(input.formKey),
-      faults: [...(parsed.ok ? [] : parsed.faults), ...(picture.ok ? [] : picture.faults)],
+      faults,
       replaced: replacedRecord(desk.findings, typedText(own.replacesId)),
     })
   }
@@ -82,12 +85,17 @@ export async function createFinding(c: AppContext): Promise<Response> {
   })
 }
 
-/** The photograph of a finding: for whoever may see the results of its order. */
+/**
+ * The photograph of a finding: for whoever may see the results of its order; of one that was
+ * corrected for the staff alone, since it is no result.
+ */
 export function showFindingPicture(c: AppContext): Response {
   const { findings, workOrder } = openStripDesk(c)
   const id = idOf(c.req.param('id'), 'no-page')
-  const sha256 = findings.find((one) => one.id === id)?.photoSha256 ?? null
-  if (sha256 === null || !maySeeResults(viewer(c), workOrder.stage)) {
+  const user = viewer(c)
+  const shown = user.role === 'customer' ? currentOnly(findings) : findings
+  const sha256 = shown.find((one) => one.id === id)?.photoSha256 ?? null
+  if (sha256 === null || !maySeeResults(user, workOrder.stage)) {
     throw new AppError('not-found', 'no-page')
   }
   const { bytes, mediaType } = readStoredFile(c.var.shop.store, sha256)

@@ -28,7 +28,6 @@ export function sendFlatnessForm(
     replaced: drawn.replaced ?? null,
     orderNumber: desk.workOrder.number,
     sealSerial: desk.seal.serial,
-    isQuarantined: desk.workOrder.decontamination === 'not-stated',
     limitSetName: desk.limitSet.name,
     faces: faceChoices(desk),
     choice: {

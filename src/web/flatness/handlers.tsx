@@ -1,4 +1,5 @@
 import { FlatnessPreview } from '../../../views/flatness/preview.tsx'
+import { flatnessWords } from '../../../views/words/en/flatness.ts'
 import { carriedFlatnessBudget } from '../../domain/carried-flatness-budget.ts'
 import { completeFlatnessReading } from '../../domain/complete-flatness-reading.ts'
 import type { NewFlatnessReading } from '../../domain/flatness.ts'
@@ -19,6 +20,7 @@ import { readForm } from '../read-form.ts'
 import { newFormKey, recordOnce } from '../record-once.ts'
 import { replacedRecord } from '../replaced-record.ts'
 import { sendFragment } from '../send-page.ts'
+import { sendQuarantine } from '../send-quarantine.tsx'
 import { typedText } from '../typed-text.ts'
 import { actor } from '../viewer.ts'
 import { answerOf } from './answer-of.ts'
@@ -28,10 +30,12 @@ import { sendFlatnessForm } from './form-page.tsx'
 import { freshValues, valuesOfInput, valuesOfReading } from './form-values.ts'
 import { askedSpread, budgetWithSpread, spreadsBeside } from './reader-spread.ts'
 
-export function newFlatnessReading(c: AppContext): Promise<Response> {
+export async function newFlatnessReading(c: AppContext): Promise<Response> {
   const { store, randomBytes } = c.var.shop
   const desk = openFlatnessDesk(c)
   requireOpenOrder(store, desk.workOrder.id)
+  const quarantine = sendQuarantine(c, desk.workOrder, flatnessWords.title)
+  if (quarantine !== null) return quarantine
   const readings = listFlatnessReadings(store, desk.workOrder.id)
   const replaced = replacedRecord(readings, c.req.query('replaces'))
   return sendFlatnessForm(c, desk, {
@@ -62,6 +66,8 @@ export async function createFlatnessReading(c: AppContext): Promise<Response> {
   const { store } = c.var.shop
   const desk = openFlatnessDesk(c)
   const input = await readForm(c)
+  const quarantine = sendQuarantine(c, desk.workOrder, flatnessWords.title)
+  if (quarantine !== null) return quarantine
   const own = ownFields(input, 'after')
   const asked = flatnessFormBudget(dropEmptyDirections(own), desk.components)
   const parsed = parseFlatnessReading(asked, desk)

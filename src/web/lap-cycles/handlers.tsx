@@ -1,4 +1,5 @@
 import { LapPreview } from '../../../views/lap-cycles/preview.tsx'
+import { lappingWords } from '../../../views/words/en/lapping.ts'
 import { parseLapCycle } from '../../domain/parse-lap-cycle.ts'
 import { addLapCycle } from '../../store/add-lap-cycle.ts'
 import { requireOpenOrder } from '../../store/require-open-order.ts'
@@ -8,6 +9,7 @@ import { readForm } from '../read-form.ts'
 import { newFormKey, recordOnce } from '../record-once.ts'
 import { replacedRecord } from '../replaced-record.ts'
 import { sendFragment } from '../send-page.ts'
+import { sendQuarantine } from '../send-quarantine.tsx'
 import { typedText } from '../typed-text.ts'
 import { actor } from '../viewer.ts'
 import { lapAnswerOf } from './answer-of.ts'
@@ -16,10 +18,12 @@ import { sendLapForm } from './form-page.tsx'
 import { freshLapValues, lapValuesOfInput, lapValuesOfRecord } from './form-values.ts'
 import { withPlate } from './with-plate.ts'
 
-export function newLapCycle(c: AppContext): Promise<Response> {
+export async function newLapCycle(c: AppContext): Promise<Response> {
   const { store, randomBytes } = c.var.shop
   const desk = openLapDesk(c)
   requireOpenOrder(store, desk.evidence.workOrder.id)
+  const quarantine = sendQuarantine(c, desk.evidence.workOrder, lappingWords.title)
+  if (quarantine !== null) return quarantine
   const replaced = replacedRecord(desk.evidence.lapCycles, c.req.query('replaces'))
   return sendLapForm(c, desk, {
     values: replaced === undefined ? freshLapValues(c, desk) : lapValuesOfRecord(replaced, desk),
@@ -40,6 +44,8 @@ export async function createLapCycle(c: AppContext): Promise<Response> {
   const desk = openLapDesk(c)
   const { workOrder, seal, lapCycles } = desk.evidence
   const input = await readForm(c)
+  const quarantine = sendQuarantine(c, workOrder, lappingWords.title)
+  if (quarantine !== null) return quarantine
   const own = ownFields(input)
   const parsed = parseLapCycle(withPlate(own), { components: seal.components })
   if (!parsed.ok) {

@@ -1,4 +1,5 @@
 import { MeasuredPreview } from '../../../views/measured-values/preview.tsx'
+import { measuredValuesWords } from '../../../views/words/en/measured-values.ts'
 import { completeMeasuredValue } from '../../domain/complete-measured-value.ts'
 import { parseMeasuredValue } from '../../domain/parse-measured-value.ts'
 import { addMeasuredValue } from '../../store/add-measured-value.ts'
@@ -10,20 +11,24 @@ import { readForm } from '../read-form.ts'
 import { newFormKey, recordOnce } from '../record-once.ts'
 import { replacedRecord } from '../replaced-record.ts'
 import { sendFragment } from '../send-page.ts'
+import { sendQuarantine } from '../send-quarantine.tsx'
 import { typedText } from '../typed-text.ts'
 import { actor } from '../viewer.ts'
 import { answerOf } from './answer-of.ts'
-import { openMeasuredDesk } from './desk.ts'
+import { type MeasuredDesk, openMeasuredDesk } from './desk.ts'
 import { dropEmptyReadings } from './drop-empty-readings.ts'
 import { sendMeasuredForm } from './form-page.tsx'
-import { freshValues, valuesOfInput, valuesOfRecord } from './form-values.ts'
+import { familyAsked, freshValues, valuesOfInput, valuesOfRecord } from './form-values.ts'
 
-export function newMeasuredValue(c: AppContext): Promise<Response> {
+export async function newMeasuredValue(c: AppContext): Promise<Response> {
   const { store, randomBytes } = c.var.shop
   const desk = openMeasuredDesk(c)
   requireOpenOrder(store, desk.workOrder.id)
   const values = listMeasuredValues(store, desk.workOrder.id)
   const replaced = replacedRecord(values, c.req.query('replaces'))
+  const asked = replaced?.characteristic ?? c.req.query('characteristic')
+  const quarantine = sendFaceQuarantine(c, desk, asked)
+  if (quarantine !== null) return quarantine
   return sendMeasuredForm(c, desk, {
     values: replaced === undefined ? freshValues(c, desk) : valuesOfRecord(replaced),
     formKey: newFormKey(randomBytes),
@@ -44,6 +49,8 @@ export async function createMeasuredValue(c: AppContext): Promise<Response> {
   const desk = openMeasuredDesk(c)
   const input = await readForm(c)
   const own = dropEmptyReadings(ownFields(input))
+  const quarantine = sendFaceQuarantine(c, desk, typedText(own.characteristic))
+  if (quarantine !== null) return quarantine
   const parsed = parseMeasuredValue(own, desk)
   if (!parsed.ok) {
     const values = listMeasuredValues(store, desk.workOrder.id)
@@ -59,4 +66,14 @@ export async function createMeasuredValue(c: AppContext): Promise<Response> {
     addMeasuredValue(store, value, actor(c))
     return `/work-orders/${desk.workOrder.number}?recorded=measured-value`
   })
+}
+
+/** A face is read on an open seal; what is read with a dial at the machine needs none. */
+function sendFaceQuarantine(
+  c: AppContext,
+  { workOrder }: MeasuredDesk,
+  characteristic: string | undefined,
+): Promise<Response> | null {
+  const family = familyAsked(characteristic)
+  return family === 'dial' ? null : sendQuarantine(c, workOrder, measuredValuesWords.title[family])
 }

@@ -18,6 +18,7 @@ export function freshSurveyValues(c: AppContext, desk: SurveyDesk): SurveyFormVa
   return {
     ...valuesBy(() => ''),
     ...(before === undefined ? {} : remembered(before)),
+    lockOutReference: lockOutOfToday(c, desk),
     characteristic: asked ?? '',
     condition: 'as-left',
     instrumentId: text(before?.setUp.instrumentId ?? last?.instrumentId),
@@ -29,13 +30,23 @@ export function freshSurveyValues(c: AppContext, desk: SurveyDesk): SurveyFormVa
   }
 }
 
+/**
+ * A number from an earlier day, or of somebody else, says that a machine is locked out which may
+ * turn by now: it is asked anew. Only who locked out this order's machine today finds it again.
+ */
+function lockOutOfToday(c: AppContext, { surveys, today }: SurveyDesk): string {
+  const own = surveys.findLast(
+    (one) => one.startedById === viewer(c).id && one.startedAt.slice(0, 10) === today,
+  )
+  return own?.setUp.lockOutReference ?? ''
+}
+
 /** What stays the same from survey to survey of one order. */
 function remembered({ setUp }: DialSurvey): Partial<SurveyFormValues> {
   return {
     place: setUp.place ?? '',
     turned: setUp.turned,
     direction: setUp.isClockwise ? 'clockwise' : 'counter-clockwise',
-    lockOutReference: setUp.lockOutReference,
     contact: setUp.contact ?? '',
     sizeMm: text(setUp.sizeMm),
   }
@@ -55,7 +66,11 @@ function meanDiameterOf({ components }: SurveyDesk): number | null {
 }
 
 /** The set-up of the survey that is to be corrected, or what is known of a figure without one. */
-export function surveyValuesOf(replaced: MeasuredValue, desk: SurveyDesk): SurveyFormValues {
+export function surveyValuesOf(
+  c: AppContext,
+  replaced: MeasuredValue,
+  desk: SurveyDesk,
+): SurveyFormValues {
   const survey = desk.surveys.find((one) => one.end?.measuredValueId === replaced.id)
   const known = {
     ...valuesBy(() => ''),
@@ -64,6 +79,7 @@ export function surveyValuesOf(replaced: MeasuredValue, desk: SurveyDesk): Surve
     instrumentId: text(replaced.instrumentId),
     unit: replaced.unit,
     sizeMm: text(replaced.sizeMm),
+    lockOutReference: lockOutOfToday(c, desk),
     positionCount: '8',
     turnsCount: '1',
     closing: 'yes',

@@ -5,6 +5,7 @@ import { openFields } from '../../domain/fields.ts'
 import { reasonLength } from '../../domain/parse-correction.ts'
 import { parseSurveyReading } from '../../domain/parse-survey-readings.ts'
 import { parseSurveySetUp } from '../../domain/parse-survey-set-up.ts'
+import { surveyInstrumentFaults } from '../../domain/survey-instrument-faults.ts'
 import { surveyProgress } from '../../domain/survey-progress.ts'
 import { addSurveyReading } from '../../store/add-survey-reading.ts'
 import { giveUpDialSurvey, recordDialSurvey } from '../../store/end-dial-survey.ts'
@@ -24,6 +25,7 @@ import { actor } from '../viewer.ts'
 import { openSurveyDesk, type SurveyDesk } from './desk.ts'
 import { sendSurveyForm } from './form-page.tsx'
 import { freshSurveyValues, surveyValuesOf, surveyValuesOfInput } from './form-values.ts'
+import { requireReader } from './require-reader.ts'
 import { sendSurveyPage } from './survey-page.tsx'
 
 export function newRunOutSurvey(c: AppContext): Promise<Response> {
@@ -33,7 +35,7 @@ export function newRunOutSurvey(c: AppContext): Promise<Response> {
   const values = listMeasuredValues(store, desk.workOrder.id)
   const replaced = replacedRecord(values, c.req.query('replaces'))
   return sendSurveyForm(c, desk, {
-    values: replaced === undefined ? freshSurveyValues(c, desk) : surveyValuesOf(replaced, desk),
+    values: replaced === undefined ? freshSurveyValues(c, desk) : surveyValuesOf(c, replaced, desk),
     formKey: newFormKey(randomBytes),
     faults: [],
     replaced,
@@ -73,7 +75,8 @@ export async function addRunOutReading(c: AppContext): Promise<Response> {
   const desk = openSurveyDesk(c)
   const survey = surveyOf(c, desk)
   const input = await readForm(c)
-  const own = ownFields(input)
+  requireReader(c, input.readerId)
+  const own = ownFields(input, 'readerId')
   const parsed = parseSurveyReading(own, survey, desk)
   if (!parsed.ok) {
     const { planeIndex, turnIndex, positionIndex, indicator } = own
@@ -101,9 +104,11 @@ export async function endRunOutSurvey(c: AppContext): Promise<Response> {
   const fields = openFields(ownFields(input))
   const outcome = fields.choice('outcome', ['recorded', 'given-up'] as const)
   const reason = outcome === 'given-up' ? fields.text('reason', reasonLength.max) : ''
-  if (fields.faults.length > 0) {
-    const giveUpReason = typedText(input.reason)
-    return sendSurveyPage(c, desk, survey, { faults: fields.faults, giveUpReason })
+  // A form that is sent again finds the survey ended, and gets its first answer.
+  const isEnding = outcome === 'recorded' && survey.end === null
+  const faults = [...fields.faults, ...(isEnding ? surveyInstrumentFaults(survey, desk) : [])]
+  if (faults.length > 0) {
+    return sendSurveyPage(c, desk, survey, { faults, giveUpReason: typedText(input.reason) })
   }
   return recordOnce(c, input, () => {
     if (outcome === 'given-up') {

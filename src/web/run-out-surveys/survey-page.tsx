@@ -6,6 +6,7 @@ import type { SurveyRecord } from '../../domain/dial-survey.ts'
 import type { Fault } from '../../domain/fault.ts'
 import { orderActs } from '../../domain/order-acts.ts'
 import { partialSurvey } from '../../domain/partial-survey.ts'
+import { surveyInstrumentFaults } from '../../domain/survey-instrument-faults.ts'
 import { surveyProgress } from '../../domain/survey-progress.ts'
 import type { SurveyResult } from '../../domain/survey-result.ts'
 import { spotKey } from '../../domain/survey-spots.ts'
@@ -35,12 +36,14 @@ export function sendSurveyPage(
   const progress = surveyProgress(survey)
   const chosen = progress.spots.find((one) => spotKey(one) === drawn.spot)
   const faults = drawn.faults ?? []
-  const { canRecord } = orderActs(desk.workOrder, viewer(c).role)
+  const { id, displayName, role } = viewer(c)
+  const { canRecord } = orderActs(desk.workOrder, role)
   const canRead = canRecord && survey.end === null
   const page: SurveyPageProps = {
     orderNumber: desk.workOrder.number,
     sealSerial: desk.seal.serial,
     survey,
+    reader: { id, name: displayName },
     progress,
     canRead,
     asked: canRead ? (chosen ?? progress.next) : null,
@@ -51,9 +54,20 @@ export function sendSurveyPage(
     graduation: graduationOf(desk, survey),
     result: resultSoFar(desk, survey),
     limitUm: limitOf(desk, survey),
+    instrumentStops: canRead ? stopsOf(desk, survey) : [],
   }
   const frame = frameOf(c, ['survey'])
   return sendPage(c, <SurveyPage frame={frame} page={page} />, faults.length > 0 ? 422 : 200)
+}
+
+/** What stands against an indicator, with its number, so that an exception can be asked for. */
+function stopsOf(desk: SurveyDesk, survey: SurveyRecord): SurveyPageProps['instrumentStops'] {
+  return surveyInstrumentFaults(survey, desk).flatMap((fault) => {
+    const { instrumentId, secondInstrumentId } = survey.setUp
+    const id = fault.field === 'instrumentId' ? instrumentId : secondInstrumentId
+    const instrument = desk.instruments.find((one) => one.id === id)
+    return instrument === undefined ? [] : [{ fault, id: instrument.id, number: instrument.number }]
+  })
 }
 
 /** What was recorded; while it is read, what the whole turns or the positions so far say. */

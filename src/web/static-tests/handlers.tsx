@@ -1,4 +1,5 @@
 import { StaticTestPreview } from '../../../views/static-tests/preview.tsx'
+import { staticTestsWords } from '../../../views/words/en/static-tests.ts'
 import { carriedStaticTestBudget } from '../../domain/carried-static-test-budget.ts'
 import { completeStaticTest } from '../../domain/complete-static-test.ts'
 import { parseStaticTestForm } from '../../domain/parse-static-test-form.ts'
@@ -12,6 +13,7 @@ import { readForm } from '../read-form.ts'
 import { newFormKey, recordOnce } from '../record-once.ts'
 import { replacedRecord } from '../replaced-record.ts'
 import { sendFragment } from '../send-page.ts'
+import { sendQuarantine } from '../send-quarantine.tsx'
 import { typedText } from '../typed-text.ts'
 import { actor } from '../viewer.ts'
 import { answerOf } from './answer-of.ts'
@@ -19,10 +21,12 @@ import { openStaticTestDesk } from './desk.ts'
 import { sendStaticTestForm } from './form-page.tsx'
 import { freshValues, valuesOfInput, valuesOfTest } from './form-values.ts'
 
-export function newStaticTest(c: AppContext): Promise<Response> {
+export async function newStaticTest(c: AppContext): Promise<Response> {
   const { store, randomBytes } = c.var.shop
   const desk = openStaticTestDesk(c)
   requireOpenOrder(store, desk.workOrder.id)
+  const quarantine = sendQuarantine(c, desk.workOrder, staticTestsWords.title)
+  if (quarantine !== null) return quarantine
   const replaced = replacedRecord(
     listStaticTests(store, desk.workOrder.id),
     c.req.query('replaces'),
@@ -49,6 +53,8 @@ export async function createStaticTest(c: AppContext): Promise<Response> {
   const { store } = c.var.shop
   const desk = openStaticTestDesk(c)
   const input = await readForm(c)
+  const quarantine = sendQuarantine(c, desk.workOrder, staticTestsWords.title)
+  if (quarantine !== null) return quarantine
   const own = ownFields(input)
   const parsed = parseStaticTestForm(own, desk)
   const tests = listStaticTests(store, desk.workOrder.id)

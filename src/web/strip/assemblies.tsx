@@ -5,6 +5,7 @@ import type { Assembly } from '../../domain/assembly.ts'
 import { assemblyAsPrinted } from '../../domain/certified-assembly.ts'
 import { completeAssembly } from '../../domain/complete-assembly.ts'
 import { currentOnly } from '../../domain/current-only.ts'
+import type { FaultKind } from '../../domain/fault.ts'
 import type { Input } from '../../domain/fields.ts'
 import { parseAssembly } from '../../domain/parse-assembly.ts'
 import { addAssembly } from '../../store/add-assembly.ts'
@@ -16,20 +17,20 @@ import { readForm } from '../read-form.ts'
 import { newFormKey, recordOnce } from '../record-once.ts'
 import { replacedRecord } from '../replaced-record.ts'
 import { frameOf, sendFragment, sendPage } from '../send-page.ts'
+import { sendQuarantine } from '../send-quarantine.tsx'
 import { typedText } from '../typed-text.ts'
 import { actor } from '../viewer.ts'
 import { notRecorded } from './as-recorded.ts'
 import { designOf, valuesOfAssembly } from './assembly-values.ts'
 import { type BenchDrawn, benchForm } from './bench-form.ts'
 import { openStripDesk, type StripDesk } from './desk.ts'
-import { sendQuarantine } from './send-quarantine.tsx'
 import { dropEmptyRows, typedValues } from './typed-rows.ts'
 
 export async function newAssembly(c: AppContext): Promise<Response> {
   const { store, randomBytes } = c.var.shop
   const desk = openStripDesk(c)
   requireOpenOrder(store, desk.evidence.workOrder.id)
-  const quarantine = sendQuarantine(c, desk, assemblyWords.title)
+  const quarantine = sendQuarantine(c, desk.evidence.workOrder, assemblyWords.title)
   if (quarantine !== null) return quarantine
   const replaced = replacedRecord(desk.evidence.assemblies, c.req.query('replaces'))
   const last =
@@ -66,20 +67,18 @@ export async function createAssembly(c: AppContext): Promise<Response> {
     })
   }
   return recordOnce(c, input, () => {
-    const fresh = completeAssembly(
-      { ...parsed.value, workOrderId: workOrder.id },
-      desk.evidence.springChecks,
-    )
-    addAssembly(store, fresh, actor(c))
+    addAssembly(store, { ...parsed.value, workOrderId: workOrder.id }, actor(c))
     return `/work-orders/${workOrder.number}?recorded=assembly`
   })
 }
+
+const stillEmpty: readonly FaultKind[] = ['empty', 'reason-needed', 'tolerance-needed']
 
 function answerOf(input: Input, desk: StripDesk): StripAnswerProps {
   const parsed = parseAssembly(input, desk.evidence.springChecks)
   if (!parsed.ok) {
     // What is still empty is no mistake yet.
-    const faults = parsed.faults.filter((one) => !['empty', 'reason-needed'].includes(one.kind))
+    const faults = parsed.faults.filter((one) => !stillEmpty.includes(one.kind))
     return faults.length > 0
       ? { kind: 'faulty', faults, own: assemblyWords.faults }
       : { kind: 'ask', text: assemblyWords.ask }

@@ -7,10 +7,10 @@ type Values = Readonly<Record<string, string>>
 /** A fresh form: what the design of the seal asked for last. Nothing that is set is filled in. */
 export function designOf(last: Assembly | undefined): Values {
   if (last === undefined) return {}
-  const setScrews = last.setScrews.map(({ name, quantityCount, designTorqueNm }) => ({
-    name,
-    quantityCount: String(quantityCount),
-    designTorqueNm: numberValue(designTorqueNm),
+  const setScrews = last.setScrews.map((one) => ({
+    name: one.name,
+    quantityCount: String(one.quantityCount),
+    designTorqueNm: one.designTorqueTyped ?? numberValue(one.designTorqueNm),
   }))
   return { ...typedValues({ setScrews }), ...design(last) }
 }
@@ -20,8 +20,8 @@ export function valuesOfAssembly(assembly: Assembly): Values {
   const setScrews = assembly.setScrews.map((one) => ({
     name: one.name,
     quantityCount: String(one.quantityCount),
-    torqueNm: numberValue(one.torqueNm),
-    designTorqueNm: numberValue(one.designTorqueNm),
+    torqueNm: one.torqueTyped ?? numberValue(one.torqueNm),
+    designTorqueNm: one.designTorqueTyped ?? numberValue(one.designTorqueNm),
   }))
   return {
     ...typedValues({ setScrews }),

@@ -14,19 +14,19 @@ import { readForm } from '../read-form.ts'
 import { newFormKey, recordOnce } from '../record-once.ts'
 import { replacedRecord } from '../replaced-record.ts'
 import { frameOf, sendFragment, sendPage } from '../send-page.ts'
+import { sendQuarantine } from '../send-quarantine.tsx'
 import { typedText } from '../typed-text.ts'
 import { actor } from '../viewer.ts'
 import { notRecorded, numberValue } from './as-recorded.ts'
 import { type BenchDrawn, benchForm, choiceOf } from './bench-form.ts'
 import { openStripDesk, type StripDesk } from './desk.ts'
-import { sendQuarantine } from './send-quarantine.tsx'
 import { dropEmptyRows, typedValues } from './typed-rows.ts'
 
 export async function newSpringCheck(c: AppContext): Promise<Response> {
   const { store, randomBytes } = c.var.shop
   const desk = openStripDesk(c)
   requireOpenOrder(store, desk.evidence.workOrder.id)
-  const quarantine = sendQuarantine(c, desk, springCheckWords.title)
+  const quarantine = sendQuarantine(c, desk.evidence.workOrder, springCheckWords.title)
   if (quarantine !== null) return quarantine
   const replaced = replacedRecord(desk.evidence.springChecks, c.req.query('replaces'))
   return sendForm(c, desk, {

@@ -79,6 +79,22 @@ describe('what the certificate says of tracks, springs and assembly', () => {
     expect(lines.join('\n')).toContain('torque wrench misread')
   })
 
+  it('is no load as asked for by a check of springs that was corrected since', () => {
+    const asked = { ...assembly, designLoadN: 108, setScrews: [] }
+    const [check] = all.springChecks
+    const later = buildSpringCheck({ id: 2, replacesId: 1, springsCount: 2, workingLoadN: 36 })
+    const lines = (springChecks: Evidence['springChecks']) =>
+      linesOf({ springChecks, assemblies: [asked] })
+    expect(lines([check!])).toContain('As asked for')
+    const after = lines([{ ...check!, replacedById: 2 }, later])
+    expect(after).toContain('presses with 36.0 N')
+    expect(after).toContain(
+      'Spring load 108.0 N, asked for 108 N ± 10 %: not compared (by a check of the springs that was corrected since)',
+    )
+    expect(after).toContain('Not all compared')
+    expect(after).not.toContain('As asked for')
+  })
+
   it('is printed, with its drawings told in words, and says who did it', async () => {
     const record = recordOf(all)
     const text = pdfText(await drawCertificate(record))

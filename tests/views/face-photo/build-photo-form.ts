@@ -24,7 +24,6 @@ export function buildPhotoForm(
   return {
     orderNumber: 'W-2026-0001',
     sealSerial: 'S-1',
-    isQuarantined: false,
     limitSetName: 'House',
     photo: {
       id: 1,

@@ -16,6 +16,8 @@ test.each(instrumentKinds.filter((kind) => !harmless.includes(kind)))(
 
 test('an indicator goes onto a machine that can start: lock it out first', () => {
   for (const kind of ['dial-indicator', 'lever-indicator'] as const) {
-    expect(instrumentCautions[kind]?.text[0]).toMatch(/^Lock out and tag out/)
+    expect(instrumentCautions[kind]?.text[0]).toMatch(
+      /^Lock out and tag out.*check that nothing moves/,
+    )
   }
 })

@@ -1,8 +1,13 @@
 import { describe, expect, test } from 'vitest'
+import { judgedValues } from '../../../src/domain/judged-evidence.ts'
+import { addLimitSet } from '../../../src/store/add-limit-set.ts'
 import { readEvidence } from '../../../src/store/read-evidence.ts'
 import { verifyStore } from '../../../src/store/verify-store.ts'
-import { addInCalibration, buildShop } from '../../support/build-shop.ts'
+import { buildLimit } from '../../support/build-limit-set.ts'
+import { addInCalibration, approved, buildShop, newLimitSet } from '../../support/build-shop.ts'
 import { eightReadingsUm } from '../../support/build-survey.ts'
+import { operator } from '../../support/cast.ts'
+import { anotherOrder } from '../../support/shop-steps.ts'
 import { testApp } from '../../support/test-app.ts'
 
 type Json = Record<string, unknown>
@@ -63,11 +68,30 @@ describe('a survey of a program', () => {
   })
 
   test('is judged like any other value', async () => {
-    const { post, body, web, order } = setUp()
-    await post(body())
-    const shown = (await (await web.get(order, 'mo')).json()) as { measuredValues: unknown[] }
-    expect(shown.measuredValues).toHaveLength(1)
-    expect(shown).toHaveProperty('dialSurveys')
+    const { shop, web, dial, body } = setUp()
+    const verdicts = async (upperUm: number) => {
+      const { id: _, limitSetId: __, ...row } = buildLimit({ upper: upperUm })
+      const limits = [{ ...row, characteristic: 'shaft-run-out' as const }]
+      const fresh = newLimitSet({ name: `Up to ${upperUm}`, limits })
+      const set = approved(shop.store, addLimitSet(shop.store, fresh, operator), shop.cast.ian)
+      const { id, number } = anotherOrder(shop, { limitSetId: set.id })
+      const at = `/api/v1/work-orders/${number}`
+      expect((await web.postJson(`${at}/run-out-surveys`, body(), 'tess')).status).toBe(201)
+      const figure = {
+        characteristic: 'shaft-run-out',
+        condition: 'as-left',
+        readings: [{ value: 40 }],
+        unit: 'um',
+        instrumentId: dial.id,
+      }
+      expect((await web.postJson(`${at}/measured-values`, figure, 'tess')).status).toBe(201)
+      const judged = judgedValues(readEvidence(shop.store, id)).map((one) => one.judged)
+      expect(judged.map((one) => one.upper)).toEqual([upperUm, upperUm])
+      return judged.map((one) => one.verdict)
+    }
+    // 40 um in all, by a dial that is known to about 1 um.
+    expect(await verdicts(50)).toEqual(['pass', 'pass'])
+    expect(await verdicts(30)).toEqual(['fail', 'fail'])
   })
 
   test('takes several turns, a closing reading and a face', async () => {

@@ -83,6 +83,15 @@ describe('records of the strip bench of a program', () => {
     expect(await named('wear-tracks', { trackWidths: [4.2] })).toEqual(['trackWidths[0]'])
     expect(await named('spring-checks', { workingLengthMm: 21 })).toEqual(['workingLengthMm'])
     expect(await named('assemblies', { isTurningFree: 1 })).toEqual(['isTurningFree'])
+    const asked = { designLoadN: 110, designSource: 'drawing 12 B' }
+    const { errors } = (await post('assemblies', asked)).body
+    expect(errors).toEqual([
+      {
+        field: 'loadTolerancePercent',
+        message: 'Enter the tolerance of what is asked for: without it nothing can be compared.',
+      },
+    ])
+    expect((await post('assemblies', { ...asked, loadTolerancePercent: 10 })).status).toBe(201)
   })
 
   test('are the technician’s, and closed in quarantine and after the hand-over', async () => {

@@ -8,7 +8,7 @@ export const alignmentWords = {
   caution: {
     title: 'a machine that is opened and moved',
     lines: [
-      'Lock out and tag out drive and process, and try that nothing moves. Turn the shaft by hand only.',
+      'Lock out and tag out drive and process, and check that nothing moves. Turn the shaft by hand only.',
       'A chamber, casing or bearing housing is heavy: hold it by lifting gear before its screws are loosened, and keep fingers out of its joints.',
       'The site rules and local codes come first. What is said here helps who knows the machine, and replaces nobody.',
     ],
@@ -49,7 +49,8 @@ export const alignmentWords = {
   limitsTitle: 'What other limits say',
   limitsNote:
     'Published limits differ. This order is judged by its own set alone; the others are told by plain comparison, without uncertainty, so that nobody is surprised by them.',
-  setsSay: (count: number) => `What ${count} limit sets in force say`,
+  setsSay: (count: number) =>
+    count === 1 ? 'What one limit set in force says' : `What ${count} limit sets in force say`,
   ratio: (times: string) => `The largest of these limits is ${times} times the smallest.`,
   contested: 'One set passes what another refuses: agree with the customer which one holds.',
   limitColumns: { set: 'Limit set', limit: 'Limit', basis: 'How well founded', says: 'Would say' },

@@ -1,4 +1,6 @@
-import type { Assembly, ClipState } from '../../../src/domain/assembly.ts'
+import type { ClipState } from '../../../src/domain/assembly.ts'
+import type { AssemblyStanding } from '../../../src/domain/assembly-standing.ts'
+import type { CertifiedAssembly } from '../../../src/domain/certified-strip.ts'
 import type { AssemblyVerdict } from '../../../src/domain/judge-assembly.ts'
 import { stripCommonWords } from './strip-common.ts'
 
@@ -25,6 +27,7 @@ export const assemblyWords = {
   sourceTitle: 'Where do these values stand?',
   source: 'Drawing and revision, or fitting instructions',
   sourceHint: 'Needed where a value is asked for.',
+  toleranceHint: 'What is asked for comes with its tolerance: without it nothing is compared.',
   taken: (at: string, name: string) =>
     `Values asked for are those of the last assembly of this seal (${name}, ${at}). Compare them with the drawing.`,
   screwsTitle: 'Set screws and other screws',
@@ -51,10 +54,13 @@ export const assemblyWords = {
   turns: { yes: 'Turns freely', no: 'Does not' },
   partsTitle: 'Parts that go in',
   moreTitle: 'Note',
-  ask: 'Enter length, clips and whether it turns to see it against its design.',
-  asAsked: 'As asked for',
-  amiss: 'Not as asked for',
-  notAsked: 'Nothing asked for',
+  ask: 'Enter length, clips, whether it turns, and a tolerance with each value asked for, to see it against its design.',
+  standing: {
+    amiss: 'Not as asked for',
+    'as-asked': 'As asked for',
+    'not-all-compared': 'Not all compared',
+    'nothing-asked': 'Nothing asked for',
+  } satisfies Record<AssemblyStanding, string>,
   verdict: {
     within: 'within',
     beyond: 'beyond',
@@ -63,7 +69,10 @@ export const assemblyWords = {
   from: {
     measured: 'measured',
     'spring-check': 'by the check of the springs',
-  } satisfies Record<NonNullable<Assembly['loadFrom']>, string>,
+    'corrected-check': 'by a check of the springs that was corrected since',
+  } satisfies Record<NonNullable<CertifiedAssembly['loadFrom']>, string>,
+  outdated:
+    'The check of the springs was corrected after the assembly, so its load holds no longer. Correct the assembly: its load is then reckoned by the check as it stands.',
   noLoad: 'Load not known: no check of springs, none measured',
   against: (value: string, asked: string, verdict: string) =>
     `${value}, asked for ${asked}: ${verdict}`,
@@ -81,8 +90,7 @@ export const assemblyWords = {
   blocksNothing: 'Held against the values typed with it; it blocks no release.',
   faults: {
     'workingLengthMm empty': 'Enter the working length that was set.',
-    'workingLengthMm below':
-      'Too short: springs are never shorter than solid. Look at the newest check of the springs.',
+    'workingLengthMm below': 'No seal is set to so short a length. Enter it in mm, as it was set.',
     'clips empty': 'Say whether clips are fitted.',
     'isTurningFree empty': 'Say whether it turns freely.',
     'designSource empty': 'Say where the values stand that are asked for.',

@@ -31,6 +31,7 @@ export const benchWords = {
     'readable-flatness': 'Clean a face and read it again',
     'second-direction': 'Read a second direction',
     'static-test': 'Test it with air',
+    'open-survey': 'End or give up a survey',
     rework: 'Rework, then measure again',
     'hand-over': 'Hand over',
     decision: 'Release or refuse',

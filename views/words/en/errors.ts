@@ -36,6 +36,8 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'no-doubt': () => 'No calibration found this instrument out of tolerance, or left it so.',
   'changed-meanwhile': () =>
     'An instrument or the order changed while the photograph was read. Go back, look at the form, and record it again.',
+  'springs-changed-meanwhile': () =>
+    'The check of the springs changed while this was entered: they are solid at this length. Go back, look at the working length, and record it again.',
   'not-of-face': () => 'That photograph is of another face.',
   'no-face-photo': () => 'There is no such photograph of this order.',
   'not-of-instrument': () => 'That calibration belongs to another instrument.',
@@ -64,7 +66,7 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'not-open': () => 'Work is recorded only while the order is on the bench.',
   'stage-not-next': () => 'The work order can’t go there from where it stands.',
   'decontamination-not-stated': () =>
-    'State first that the seal is free of its last fluid: a seal in quarantine is not stripped.',
+    'State first that the seal is free of its last fluid: a seal in quarantine is not stripped, lapped or tested.',
   'in-quarantine': () =>
     'This seal is in quarantine: nobody has stated yet that it is free of what it sealed. State that first; nothing is opened or read before.',
   'already-measured': () =>
@@ -81,6 +83,8 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'no-figure-to-concede': () => 'A face that can’t be read has no figure to concede.',
   'already-conceded': () => 'This result is conceded already.',
   'already-replaced': () => alreadyReplaced,
+  'other-reader': () =>
+    'Somebody else has signed in here since this was typed. It is recorded under no other name: sign in as whoever typed it.',
   'survey-ended': () => 'This survey has ended. Begin another one.',
   'spots-missing': () => 'Positions of this survey are not read yet. Read them, or give it up.',
   'not-in-order': () => 'That record belongs to another work order.',

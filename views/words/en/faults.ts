@@ -40,16 +40,22 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
     'A bracket sags only where it is carried round. Leave this empty where the part turns under a standing indicator.',
   'no-lever': (d) => `${d.number} has no lever. Leave this empty.`,
   'position-twice': () => 'Two planes lie at the same place along the shaft. Give each its own.',
-  'not-numbers': () => 'Enter plain numbers, apart by spaces, such as 0 45 90 135.',
+  'not-numbers': () => 'Enter plain numbers, separated by spaces, such as 0 45 90 135.',
   'too-many-numbers': (d) => `Enter at most ${d.max} numbers.`,
   'number-twice': () => 'One of these numbers stands here twice.',
   'not-of-old-part': () =>
     'Batch, paper, compound and cure date are of a new part. Choose “replaced”, or leave this empty.',
+  'not-of-nothing': () =>
+    'Where nothing was found there is neither severity nor place. Leave this empty, or say what was found.',
   'no-whole-turns': (d) =>
     `Send one turn, or the same positions again for each turn, up to ${d.max}; a turn may close with a reading at its first position.`,
   'no-such-spot': () => 'This survey asks for no reading there. Load the page again.',
   'load-not-rising': () =>
     'The load must rise as the spring gets shorter. Check lengths and loads.',
+  'tolerance-needed': () =>
+    'Enter the tolerance of what is asked for: without it nothing can be compared.',
+  'shorter-than-solid': (d) =>
+    `Too short: by the newest check of the springs they are solid at ${d.solidMm} mm. Look at both lengths.`,
   unreadable: () =>
     'No bands can be read. Clean and dry the face and the flat, let both come to one temperature, and read again.',
   taken: () => 'This is in the records already.',

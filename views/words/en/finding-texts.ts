@@ -1,3 +1,4 @@
+import type { CertifiedPart } from '../../../src/domain/certified-findings.ts'
 import type { Finding } from '../../../src/domain/finding.ts'
 import type { PartLine } from '../../../src/domain/part-line.ts'
 import { findingsWords as w } from './findings.ts'
@@ -40,6 +41,12 @@ export function identityText(
   ]
   if (known.length > 0) return known.join(', ')
   return line.fate === 'replaced' ? w.notRecorded : ''
+}
+
+/** What a certificate says beside a part: what it is known by, and the note; the same on paper. */
+export function certifiedPartTexts(part: CertifiedPart): readonly string[] {
+  const known = identityText(part) || w.certificate.ofOldPart
+  return part.note === '' ? [known] : [known, part.note]
 }
 
 /** Which part it is, with its description and how many of them. */

@@ -31,6 +31,7 @@ export const findingsWords = {
   newPart: 'What becomes of it',
   none: 'No finding recorded',
   noFate: 'not said yet what becomes of it',
+  noFates: 'Nothing said yet of what becomes of the parts',
   opinionMark: 'Suspected cause, an opinion:',
 
   title: 'Finding',
@@ -60,6 +61,14 @@ export const findingsWords = {
   toHour: 'to',
   noHour: 'no place',
   clockTitle: 'Place on the clock face',
+  /** # and % stand for the two hours. */
+  clockSays: {
+    begin: 'Tap where it begins.',
+    end: 'It begins at #. Tap where it ends, clockwise.',
+    missing: 'It ends at %. Tap where it begins.',
+    placed: 'From # to % o’clock. Tap to begin anew.',
+    round: 'All round, from # to % o’clock again. Tap to begin anew.',
+  },
   radialPlace: 'Across its width',
   radialNotSaid: 'Not recorded',
   radialPlaces: {
@@ -75,7 +84,10 @@ export const findingsWords = {
   cleanings: { yes: 'Before cleaning', no: 'After cleaning' },
   photo: 'Photograph',
   photoHint: 'JPEG, PNG or WebP, at most 30 MB. Where it was taken is not kept.',
-  photoKept: 'The photograph of the finding that is corrected stays unless another is chosen.',
+  photoKept:
+    'The photograph of the finding that is corrected stays unless another is chosen, or it is taken out.',
+  withoutPhoto: 'Without photograph',
+  withoutPhotoHint: 'For a wrong one: it stays with the finding before, for the workshop alone.',
   photoAlt: (what: string) => `Photograph: ${what}`,
   opinionQuestion: 'Why, in your opinion?',
   opinionHint: 'Kept and printed apart from what was seen. “Not said” is a good answer.',
@@ -241,5 +253,10 @@ export const findingsWords = {
     'fate empty': 'Say what becomes of it.',
     'fromHour empty': 'Say where it begins too.',
     'toHour empty': 'Say where it ends too.',
+    'severity not-of-nothing':
+      'Where nothing was found there is no more or less of it. Your choice is taken back: record again, or choose what is seen.',
+    'isPhotoTakenOut not-here':
+      'Only where a finding is corrected is there a photograph to take out.',
+    'isPhotoTakenOut one-of-two': 'Choose another photograph, or go without: not both.',
   },
 } as const

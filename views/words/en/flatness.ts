@@ -16,9 +16,6 @@ export const flatnessWords = {
     'The site rules and local codes come first.',
   ],
   cautionLine: 'Caution: hot lamp, ultraviolet and laser light, solvent, glass. Read below first.',
-  quarantineTitle: 'seal in quarantine',
-  quarantine:
-    'Nobody has stated that this seal is free of its last fluid. Ask before you handle it.',
   notChosen: 'not chosen yet',
   change: 'Change',
   face: 'Which face is under the flat?',

@@ -16,7 +16,7 @@ const underPressure: InstrumentCaution = {
 const onMachine: InstrumentCaution = {
   title: 'on a machine that can start',
   text: [
-    'Lock out and tag out drive and process, and try that nothing moves, before it goes onto a shaft.',
+    'Lock out and tag out drive and process, and check that nothing moves, before it goes onto a shaft.',
     `Turn by hand only, with hands and sleeves clear. ${siteRules}`,
   ],
 }

@@ -16,7 +16,7 @@ export const measuredValuesWords = {
   } satisfies Record<MeasuredFamily, string>,
   cautionTitle: 'a machine that can start',
   caution: [
-    'Lock out and tag out drive and process, and try that nothing moves, before an indicator goes on. Work by the permit; its number can stand in the note.',
+    'Lock out and tag out drive and process, and check that nothing moves, before an indicator goes on. Work by the permit; its number can stand in the note.',
     'Turn the shaft by hand only, with hands and sleeves clear of coupling and keys. Lift and push it with a lever that can’t slip.',
     'The site rules and local codes come first.',
   ],

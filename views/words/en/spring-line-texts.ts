@@ -1,5 +1,6 @@
 import type { CertifiedAssembly, CertifiedSpring } from '../../../src/domain/certified-strip.ts'
 import { figure } from '../../../src/domain/figure.ts'
+import { shareOf } from '../../../src/domain/share-of.ts'
 import { stripRecordsWords } from './strip-records.ts'
 
 /**
@@ -28,8 +29,8 @@ export function springLineOf(one: CertifiedSpring, widthPx: number) {
 export function assemblyLineOf(one: CertifiedAssembly, widthPx: number) {
   if (one.line === null) return null
   const { workingLengthMm, loadN, designLoadN, loadTolerancePercent: percent } = one
-  const toleranceN =
-    designLoadN === null || percent === null ? null : (designLoadN.value * percent.value) / 100
+  // Of the drawing as of the verdict: the same band.
+  const toleranceN = shareOf(designLoadN?.value ?? null, percent?.value ?? null)
   return {
     ...one.line,
     workingLengthMm: workingLengthMm.value,

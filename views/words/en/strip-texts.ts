@@ -75,22 +75,23 @@ export function assemblyTexts(one: CertifiedAssembly): StripTexts {
     return percent === null ? w.alone(asked.text, unit) : w.percent(asked.text, unit, percent.text)
   }
   const length = against(one.workingLengthMm.text, 'mm', lengthAsked(one), one.workingLength)
+  const loadAsked = within(designLoadN, loadTolerancePercent, 'N')
   return {
     read: [
       w.length(length),
       loadN === null || loadFrom === null
-        ? w.noLoad
-        : w.load(
-            against(loadN.text, 'N', within(designLoadN, loadTolerancePercent, 'N'), one.load),
-            w.from[loadFrom],
-          ),
+        ? besideAsked(w.noLoad, loadAsked, one.load)
+        : w.load(against(loadN.text, 'N', loadAsked, one.load), w.from[loadFrom]),
       ...(one.designSource === '' ? [] : [w.sourceText(one.designSource)]),
     ],
     follows: [
       ...one.setScrews.map((screw) => {
         const { name, quantityCount, torqueNm, designTorqueNm, verdict } = screw
         const asked = within(designTorqueNm, one.torqueTolerancePercent, 'N·m')
-        const text = torqueNm === null ? w.noTorque : against(torqueNm.text, 'N·m', asked, verdict)
+        const text =
+          torqueNm === null
+            ? besideAsked(w.noTorque, asked, verdict)
+            : against(torqueNm.text, 'N·m', asked, verdict)
         return w.screw(quantityCount, name, text)
       }),
       w.clipsText(w.clips[one.clips].toLowerCase(), clipsCount),
@@ -119,8 +120,12 @@ function against(
   asked: string | null,
   verdict: AssemblyVerdict,
 ): string {
+  return besideAsked(assemblyWords.alone(value, unit), asked, verdict)
+}
+
+/** What was set, or that it is not known, beside what the design asks for. */
+function besideAsked(set: string, asked: string | null, verdict: AssemblyVerdict): string {
   const w = assemblyWords
-  const set = w.alone(value, unit)
   return asked === null ? set : w.against(set, asked, w.verdict[verdict])
 }
 

@@ -6,7 +6,6 @@ import type {
   TurnedPart,
 } from '../../../src/domain/dial-survey.ts'
 import type { LengthUnit } from '../../../src/domain/measured-value.ts'
-import type { SurveyCaution } from '../../../src/domain/survey-result.ts'
 
 /** The words of a survey as it is shown and certified. */
 export const surveyFiguresWords = {
@@ -94,7 +93,7 @@ export const surveyFiguresWords = {
     noSag: 'not corrected',
     direction: 'Angles rise',
     clockwise: 'clockwise, seen from the seal',
-    counter: 'against the clock, seen from the seal',
+    counter: 'counter-clockwise, seen from the seal',
     lockOut: 'Lock-out, tag or permit',
     indicator: 'Indicator',
     readBy: 'Read by',
@@ -119,20 +118,6 @@ export const surveyFiguresWords = {
     } satisfies Record<LengthUnit, string>,
     in: (unit: string) => `in ${unit}`,
   },
-  cautions: {
-    drift:
-      'The closing reading does not come back to the first by more than this indicator may differ: the set-up may have moved.',
-    'few-positions':
-      'Fewer than eight positions: lobes between them go unseen, and the direction is rough.',
-    'positions-bunched':
-      'Positions close together: eccentricity or tilt is a guess, without a direction.',
-    'float-not-held':
-      'The axial float was neither held nor taken out by a second indicator: it may be part of this sweep.',
-    'vee-blocks':
-      'Turned in vee-blocks: lobes move the part up and down, so that this is no roundness.',
-    'direction-unsure': 'Too small against its uncertainty to have a direction.',
-    'lobes-unseen': 'Two opposite indicators see only odd waves of the face.',
-  } satisfies Record<SurveyCaution, string>,
   notMeasured:
     'Not measured by these surveys: what lies between positions, other sections than those swept, the machine under load, speed or temperature, pipe strain.',
 } as const

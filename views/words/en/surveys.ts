@@ -6,7 +6,6 @@ import type {
   SweptSurface,
   TurnedPart,
 } from '../../../src/domain/dial-survey.ts'
-import type { SurveyCaution } from '../../../src/domain/survey-result.ts'
 
 /** The words of surveys with an indicator: set-up, positions, what they say. */
 export const surveysWords = {
@@ -55,13 +54,14 @@ export const surveysWords = {
   positionCount: 'Even positions in a turn',
   positionCountHint: '8 are usual and 12 are better: fewer hide lobes.',
   angles: 'Or the positions themselves',
-  anglesHint: 'Degrees from the mark in the order of reading, apart by spaces: 0 40 95 150.',
+  anglesHint: 'Degrees from the mark in the order of reading, separated by spaces: 0 40 95 150.',
   turns: 'Turns',
   turnsHint: 'A second turn shows how well the first one repeats. Between two ends: repeats.',
   closing: 'Close each turn with a reading at its first position',
   closingHint: 'A needle that doesn’t come back has drifted: stand, bracket or float moved.',
   planes: 'Planes along the shaft',
-  planesHint: 'For straightness: three or more, in mm from one end, apart by spaces: 0 120 240.',
+  planesHint:
+    'For straightness: three or more, in mm from one end, separated by spaces: 0 120 240.',
   indicatorTitle: 'With what?',
   indicator: 'Indicator',
   second: 'Second indicator, opposite',
@@ -122,14 +122,37 @@ export const surveysWords = {
   readingHint:
     'Type it and press Enter, or tap. An indicator that types like a keyboard just works.',
   keep: 'Keep and go on',
+  tap: (count: number) =>
+    `${count > 0 ? '+' : '−'}${Math.abs(count)} ${Math.abs(count) === 1 ? 'graduation' : 'graduations'}`,
   zero: '0',
+  zeroName: '0, back to zero graduations',
   progress: (done: number, of: number) => `${done} of ${of} readings`,
   serial: 'Listen to an indicator on a serial port',
   serialOn: 'Listening. Press the button of the indicator.',
-  serialBad: 'The port sent a line without a number. It was left out:',
+  serialBad: 'The port sent a line that is no plain reading. It was left out:',
+  serialUnit: 'The port sent a reading in another unit than this survey. It was left out:',
+  serialIdle: 'The port sent a reading, and no position is asked for. It was left out:',
   serialEnd: 'The port is closed. Type, or listen again.',
-  waiting: (count: string) =>
-    `Kept here, and sent when the network is back: ${count} of the readings.`,
+  /** What the script says: {…} stand for values, for it carries no words. */
+  waitingSays: {
+    lost: 'Kept here, and sent when the network is back: {count} of the readings.',
+    unable:
+      'Not recorded yet, the server can’t just now: {why} Kept here, and tried again every half minute: {count} of the readings.',
+    refused:
+      'Not recorded, the server refused it: {why} Kept here until it is sent or discarded: {count} of the readings.',
+    correct:
+      'Not recorded yet: correct it in the field, or discard it. Kept here: {count} of the readings.',
+    status: 'it answered {status} and said no more.',
+    discard: 'Discard {value}, {where}',
+    ofOthers:
+      '{name} typed {count} of the readings here that are not recorded yet. They are sent when {name} signs in here and opens this survey, and under no other name.',
+    nameless:
+      'From before names were kept with them, {count} of the readings were typed here and not recorded: {values}. Nobody knows whose they are, so they are not sent. Type them again where they are yours.',
+  },
+  sendAgain: 'Send again now',
+  discard: 'Discard',
+  discardNameless: 'Discard these',
+  allTyped: 'Every position is typed.',
   dialTitle: 'Positions of the turn, the next one large',
   gaugeTitle: 'Face of the indicator: tap where the needle stands',
   picturePlanes: 'Planes along the shaft',
@@ -145,13 +168,25 @@ export const surveysWords = {
     by: 'Read by',
     again: 'Again',
   },
+  stopsTitle: 'Nothing more is read or recorded with this indicator',
+  stopsHint:
+    'What was read stays. Once an inspector has allowed it for this order, go on here; or give this survey up and begin another with a different indicator.',
   overtaken: 'overtaken',
+  overtakenHint:
+    'A position can be read again while the survey is open: both readings stay, with who read them and when, and the later one counts. Once it is recorded, a survey is corrected by another one, with a reason.',
   notRead: 'not read',
   cautionTitle: 'a shaft that can turn',
   caution: [
-    'Locked out and tagged, and tried that nothing moves? Turn the shaft by hand only, with hands, sleeves and tablet clear of coupling, keys and set screws.',
+    'Locked out and tagged, and checked that nothing moves? Turn the shaft by hand only, with hands, sleeves and tablet clear of coupling, keys and set screws.',
     'The site rules and local codes come first. This page records; it guards nothing.',
   ],
+  /** Beside it, where they apply. */
+  cautionMore: {
+    lifting:
+      'Lifting the shaft: rest the bar on something firm, and set a stop so that it can’t slip or spring back. Fingers out from under shaft and bar. Lift no harder than the play needs: force marks a bearing.',
+    heavy:
+      'Between centres or in vee-blocks: a shaft is heavy. Set it down with lifting gear, make sure that it can’t roll or drop before you let go, and keep fingers out from under it.',
+  },
   liveTitle: 'So far',
   noneYet: 'Figures appear once three positions that lie well apart are read.',
   endTitle: 'End the survey',
@@ -167,6 +202,7 @@ export const surveysWords = {
   givenUp: (by: string, at: string) => `Given up by ${by}, ${at}.`,
   open: 'Half-way',
   openTitle: 'Surveys that were left half-way',
+  openHint: 'Each is recorded or given up before the hand-over: afterwards nothing is recorded.',
   goOn: (what: string, done: number, of: number) => `${what}: go on, ${done} of ${of} read`,
   begunBy: (by: string, at: string) => `begun by ${by}, ${at}`,
 
@@ -207,22 +243,6 @@ export const surveysWords = {
     notRecorded: 'not recorded',
     none: 'none',
   },
-  cautions: {
-    drift:
-      'The needle did not come back to its first reading. Look at stand, bracket and float, and read again.',
-    'few-positions':
-      'With fewer than eight positions lobes pass unseen, and the third wave is taken for eccentricity.',
-    'positions-bunched':
-      'The positions lie close together: what they say of eccentricity or tilt is a guess, and it has no direction.',
-    'float-not-held':
-      'The float of the shaft was not held: it is in the sweep of the face. Push the shaft one way, or use two indicators.',
-    'vee-blocks':
-      'In vee-blocks a part turns on its own surface: lobes and bow come together, and roundness is not what is read.',
-    'direction-unsure':
-      'The eccentricity is too small against its uncertainty to have a direction.',
-    'lobes-unseen':
-      'Two opposite indicators see the tilt and odd waves only: an oval face goes into the float.',
-  } satisfies Record<SurveyCaution, string>,
   faults: {
     'characteristic empty': 'Choose what is surveyed.',
     'characteristic not-a-choice': 'Choose what is surveyed.',

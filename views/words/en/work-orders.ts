@@ -41,7 +41,11 @@ export const workOrdersWords = {
   received: 'Received. Hang the tag with this number on the seal.',
 
   nextTitle: 'Next',
+  inQuarantine:
+    'In quarantine: the seal is not opened, lapped, read or tested before somebody states that it is clean. What is read at the machine can be recorded.',
+  inQuarantineLink: 'State it.',
   missingTitle: 'Still missing before hand-over',
+  toSurvey: (what: string) => `To the survey: ${what}`,
   nothingMissing: 'Everything required is recorded. The order can be handed over.',
   notHandedOver: 'Not handed over. Still missing:',
   readFace: (face: string) => `Read the ${face.toLowerCase()}`,
@@ -166,6 +170,8 @@ export const workOrdersWords = {
     'second-direction': (face: string, needed: number, read: number) =>
       `The ${face} in ${needed} directions: ${read} read.`,
     'static-test': 'A static test.',
+    'open-survey': (what: string) =>
+      `The end of a survey that was left half-way: ${what}. Record it or give it up.`,
     'other-section': (section: string) => `A static test of the other half: ${section}.`,
   },
 
