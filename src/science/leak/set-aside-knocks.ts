@@ -23,8 +23,8 @@ const farOff = 8
  * Validity: single readings in the middle. A step that stays, such as a cup exchanged, is not found
  *   by it.
  * Source: median absolute deviation, common practice of robust statistics; the factor is ours.
- * @example setAsideKnocks([0, 1, 2, 3, 4, 5, 6].map((timeS) => ({ timeS, massG: timeS === 3 ? 9 :
- *   timeS })), 0.01).setAside.length // 1
+ * @example setAsideKnocks(Array.from({ length: 15 }, (_, i) => ({ timeS: i, massG: i === 7 ? 20 : i })),
+ *   0.01).setAside.length // 1
  */
 export function setAsideKnocks(
   readings: readonly MassReading[],

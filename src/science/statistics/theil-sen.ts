@@ -29,7 +29,7 @@ const name = 'theilSen'
  *   points the ranks of a normal approximation say too little.
  * Source: P. K. Sen, J. Am. Stat. Assoc. 63 (1968) 1379 (from memory); ranks and ties as a general
  *   numerical library has them, checked against its output.
- * @example theilSen({ x: [0, 1, 2, 3], y: [1, 3, 50, 7] }).slope // 3.000
+ * @example theilSen({ x: [0, 1, 2, 3], y: [1, 3, 50, 7] }).slope // 2
  */
 export function theilSen(input: {
   readonly x: readonly number[]

@@ -4,7 +4,7 @@
  * @param times in the order of reading
  * @returns in the unit of the times; null where no step rises
  * Source: definition.
- * @example medianStep([0, 10, 20, 15, 30]) // 12.50
+ * @example medianStep([0, 10, 20, 15, 30]) // 10
  */
 export function medianStep(times: ArrayLike<number>): number | null {
   const steps = new Float64Array(Math.max(0, times.length - 1))
