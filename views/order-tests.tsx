@@ -96,13 +96,14 @@ const JudgedFigure: FC<{
 }
 
 const Held: FC<{ test: JudgedTest['test']; isReplaced: boolean }> = ({ test, isReplaced }) => {
-  const { unit } = words.trade
+  const { unit, leakPlace } = words.trade
   const { startPressure, endPressure, pressureUnit } = test.typed
   return (
     <Cell
       details={[
         `${startPressure} → ${endPressure} ${pressureUnit}`,
         `${numberText(test.volumeL)} ${unit.l}`,
+        test.leakPlace === null ? null : words.staticTests.leaksAt(leakPlace[test.leakPlace]),
       ]}
     >
       <Struck isReplaced={isReplaced}>{durationText(test.durationS)}</Struck>

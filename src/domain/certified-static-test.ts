@@ -38,6 +38,7 @@ function stateOf(test: StaticTest) {
     endTemperatureC: figure(test.endTemperatureC, 'as-entered'),
     durationS: figure(test.durationS, 'as-entered'),
     stabilisationS: optionalFigure(test.stabilisationS, 'as-entered'),
+    leakPlace: test.leakPlace,
     volumeL: figure(test.volumeL, 'as-entered'),
     startedAt: test.startedAt,
     typed: test.typed,

@@ -10,7 +10,7 @@ import {
   standardBarometerKPa,
 } from './parse-static-test-common.ts'
 import type { Parsed } from './parsed.ts'
-import { type NewStaticTest, staticTestBounds, testSections } from './static-test.ts'
+import { leakPlaces, type NewStaticTest, staticTestBounds, testSections } from './static-test.ts'
 import type { StaticTestContext } from './static-test-context.ts'
 import { tradeWindow } from './trade-window.ts'
 
@@ -22,6 +22,7 @@ export const staticTestBodyFields = [
   'end',
   'startedAt',
   'stabilisationS',
+  'leakPlace',
   'gaugeInstrumentId',
   'thermometerInstrumentId',
   'volumeInstrumentId',
@@ -82,6 +83,7 @@ export function parseStaticTestBody(
     startedAt,
     volumeL: fields.decimal('volumeL', volumeL),
     stabilisationS: fields.optionalDecimal('stabilisationS', stabilisationS),
+    leakPlace: fields.optionalChoice('leakPlace', leakPlaces),
     budgetInput: parseStaticTestBudgetBody(fields, input),
     ...parseStaticTestCommon(fields, context, startedAt, isShown ? shown : null),
   })

@@ -11,6 +11,17 @@ export type PressureReference = (typeof pressureReferences)[number]
 export const testSections = ['whole', 'inboard', 'outboard', 'gland'] as const
 export type TestSection = (typeof testSections)[number]
 
+/** Where gas was seen to come out, or not; a fitting of the rig is no leak of the seal. */
+export const leakPlaces = [
+  'none-seen',
+  'between-faces',
+  'at-shaft',
+  'at-housing',
+  'at-rig',
+  'not-found',
+] as const
+export type LeakPlace = (typeof leakPlaces)[number]
+
 /** Text as typed, kept beside the numbers it was read as. */
 export type StaticTestTyped = {
   readonly startPressure: string
@@ -36,6 +47,8 @@ export type NewStaticTest = {
   readonly startedAt: string
   readonly volumeL: number
   readonly stabilisationS: number | null
+  /** Null where nobody looked, and in records older than the question. */
+  readonly leakPlace: LeakPlace | null
   readonly gaugeInstrumentId: number
   readonly thermometerInstrumentId: number | null
   /** The calibrated volume that it was held in; null where the volume was stated. */

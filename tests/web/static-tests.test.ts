@@ -76,6 +76,26 @@ describe('the form of a static test', () => {
   })
 })
 
+describe('where it leaks', () => {
+  it('is asked, kept, shown on the order and taken into a correction', async () => {
+    expect(await open()).toContain('Where does it leak?')
+    await record(filled({ leakPlace: 'between-faces' }))
+    expect(tests()[0]?.leakPlace).toBe('between-faces')
+    const page = await (await app.get(order, 'tess')).text()
+    expect(page).toContain('leak: between the faces')
+    const correction = await open(`?replaces=${tests()[0]?.id}`)
+    expect(correction).toContain('<option value="between-faces" selected')
+  })
+
+  it('stays open where nobody looked, and is no word of ours', async () => {
+    await record(filled({ leakPlace: '' }))
+    expect(tests()[0]?.leakPlace).toBeNull()
+    const refused = await record(filled({ leakPlace: 'attic' }))
+    expect(refused.status).toBe(422)
+    expect(tests()).toHaveLength(1)
+  })
+})
+
 describe('what is told before the gas is let in', () => {
   const planned = (changes: Record<string, string> = {}) =>
     preview(filled({ endPressure: '', endTemperatureC: '', volumeL: '28', ...changes }))

@@ -16,6 +16,7 @@ export const staticTestValueNames = [
   'durationS',
   'volumeL',
   'stabilisationS',
+  'leakPlace',
   'gaugeInstrumentId',
   'thermometerInstrumentId',
   'volumeInstrumentId',

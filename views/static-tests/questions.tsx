@@ -1,5 +1,10 @@
 import type { FC } from 'hono/jsx'
-import { pressureReferences, pressureUnits, testSections } from '../../src/domain/static-test.ts'
+import {
+  leakPlaces,
+  pressureReferences,
+  pressureUnits,
+  testSections,
+} from '../../src/domain/static-test.ts'
 import { ChoiceCards } from '../components/choice-cards.tsx'
 import { Field } from '../components/field.tsx'
 import { SelectField } from '../components/select-field.tsx'
@@ -70,6 +75,15 @@ export const StaticTestQuestions: FC<{ typed: Typed; now: string }> = ({ typed, 
           label={w.volumeLabel}
           unit={trade.unit.l}
           hint={w.volumeHint}
+        />
+      </Question>
+      <Question number={6} title={w.leakPlace}>
+        <SelectField
+          {...typedProps(typed, 'leakPlace')}
+          label={w.leakPlace}
+          hint={w.leakPlaceHint}
+          emptyLabel={w.leakPlaceNone}
+          options={leakPlaces.map((value) => ({ value, label: trade.leakPlace[value] }))}
         />
       </Question>
     </>

@@ -1,6 +1,7 @@
 import { integer, real, sqliteTable, text } from 'drizzle-orm/sqlite-core'
 import type { InstrumentUse } from '../../domain/instrument.ts'
 import type {
+  LeakPlace,
   StaticTestBudgetInput,
   StaticTestTyped,
   TestSection,
@@ -41,4 +42,5 @@ export const staticTest = sqliteTable('static_test', {
   budgetInput: text('budget_input', { mode: 'json' }).$type<StaticTestBudgetInput>(),
   volumeInstrumentId: integer('volume_instrument_id'),
   volume: text('volume_use', { mode: 'json' }).$type<InstrumentUse>(),
+  leakPlace: text('leak_place').$type<LeakPlace>(),
 })

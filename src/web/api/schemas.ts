@@ -16,7 +16,7 @@ import { pressureChangeBounds } from '../../domain/parse-pressure-change-request
 import type { receiptFields } from '../../domain/parse-receipt.ts'
 import { arrangements, componentKinds } from '../../domain/seal.ts'
 import { services } from '../../domain/service.ts'
-import { staticTestBounds, testSections } from '../../domain/static-test.ts'
+import { leakPlaces, staticTestBounds, testSections } from '../../domain/static-test.ts'
 import { unreadableCauses } from '../../domain/unreadable-cause.ts'
 import { decontaminationStates } from '../../domain/work-order.ts'
 import { decisionRules } from '../../science/acceptance/decision-rule.ts'
@@ -200,6 +200,7 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
       end: state,
       startedAt: { type: 'string', format: 'date-time' },
       stabilisationS: num(staticTestBounds.stabilisationS),
+      leakPlace: oneOf(leakPlaces),
       gaugeInstrumentId: whole,
       thermometerInstrumentId: whole,
       volumeInstrumentId: whole,

@@ -59,6 +59,7 @@ export function valuesOfTest(test: StaticTest): StaticTestFormValues {
     durationS: text(test.durationS),
     volumeL: text(test.volumeL),
     stabilisationS: text(test.stabilisationS),
+    leakPlace: test.leakPlace ?? '',
     gaugeInstrumentId: text(test.gaugeInstrumentId),
     thermometerInstrumentId: text(test.thermometerInstrumentId),
     volumeInstrumentId: text(test.volumeInstrumentId),

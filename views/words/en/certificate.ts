@@ -327,6 +327,8 @@ export const certificateWords = {
     stabilised: (s: string, duration: string) => `stabilised ${s} s (${duration}) before`,
     stabilisedUnknown: 'stabilisation not recorded',
     volume: (litres: string) => `volume ${litres} L`,
+    leakPlace: (place: string) => `leak: ${place.toLowerCase()}`,
+    leakNotLookedFor: 'place of the leak not looked for',
     medium: 'medium: air',
     gaugeNumber: (number: string) => `gauge ${number}`,
     thermometer: (number: string) => `thermometer ${number}`,

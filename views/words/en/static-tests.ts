@@ -36,6 +36,11 @@ export const staticTestsWords = {
   volumeLabel: 'Shut-in volume',
   volumeHint:
     'All the space that held the pressure: seal and test chamber, hoses and gauge up to the closed valve. Not the size of the seal, and not the supply bottle.',
+  leakPlace: 'Where does it leak?',
+  leakPlaceNone: 'Not looked for',
+  leakPlaceHint:
+    'By soap film, under water or by ear. A leak at a hose or fitting of the rig is none of the seal: mend it and test again.',
+  leaksAt: (place: string) => `leak: ${place.toLowerCase()}`,
   moreTitle: 'How it was tested',
   gauge: 'Pressure gauge',
   thermometer: 'Thermometer',
