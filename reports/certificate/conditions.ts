@@ -147,7 +147,9 @@ function testCells(test: CertifiedStaticTest): readonly Cell[] {
     ),
     cell(
       words.medium,
-      words.volume(test.volumeL.text),
+      test.expandedFromL === undefined || test.expandedFromL === null
+        ? words.volume(test.volumeL.text)
+        : words.expanded(test.volumeL.text, test.expandedFromL.text),
       test.leakPlace === undefined || test.leakPlace === null
         ? words.leakNotLookedFor
         : words.leakPlace(trade.leakPlace[test.leakPlace]),

@@ -140,6 +140,8 @@ export type CertifiedStaticTest = {
   readonly stabilisationS: Figure | null
   /** Absent in certificates older than the question. */
   readonly leakPlace?: LeakPlace | null
+  /** The known volume that the test volume was found from; absent in older certificates. */
+  readonly expandedFromL?: Figure | null
   readonly volumeL: Figure
   readonly startedAt: string
   readonly typed: StaticTestTyped

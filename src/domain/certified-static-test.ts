@@ -39,7 +39,8 @@ function stateOf(test: StaticTest) {
     durationS: figure(test.durationS, 'as-entered'),
     stabilisationS: optionalFigure(test.stabilisationS, 'as-entered'),
     leakPlace: test.leakPlace,
-    volumeL: figure(test.volumeL, 'as-entered'),
+    expandedFromL: optionalFigure(test.expansion?.knownVolumeL ?? null, 'as-entered'),
+    volumeL: figure(test.volumeL, test.expansion === null ? 'as-entered' : { digits: 4 }),
     startedAt: test.startedAt,
     typed: test.typed,
   }

@@ -7,6 +7,7 @@ import {
 } from './parse-static-test-budget.ts'
 import { parseStartedAt, parseStaticTestCommon } from './parse-static-test-common.ts'
 import { parseStaticTestFigures } from './parse-static-test-figures.ts'
+import { expansionFields } from './parse-test-volume.ts'
 import type { Parsed } from './parsed.ts'
 import { leakPlaces, type NewStaticTest, staticTestBounds, testSections } from './static-test.ts'
 import type { StaticTestContext } from './static-test-context.ts'
@@ -25,6 +26,7 @@ export const staticTestFormFields = [
   'durationS',
   'volumeL',
   'stabilisationS',
+  ...expansionFields,
   'leakPlace',
   'gaugeInstrumentId',
   'thermometerInstrumentId',

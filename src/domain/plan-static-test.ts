@@ -9,6 +9,8 @@ import { staticTestAccuracy } from './static-test-accuracy.ts'
 export type PlannedStaticTest = {
   /** Of air or nitrogen; 0 for a hold that does not begin above the air around. */
   readonly energy: StoredEnergy
+  /** Where it was found by expansion; null where it was stated. */
+  readonly expandedVolumeL: number | null
   /** Null where the hold time is not entered, or nothing is known of gauge and thermometer. */
   readonly smallestSeenPaM3PerS: number | null
   readonly limitPaM3PerS: number | null
@@ -22,7 +24,7 @@ export type PlannedStaticTest = {
  * @param figures with the end as the start
  */
 export function planStaticTest(
-  figures: StaticTestFigures & Pick<NewStaticTest, 'barometerKPa'>,
+  figures: StaticTestFigures & Pick<NewStaticTest, 'barometerKPa' | 'expansion'>,
   by: {
     readonly setUp: Parameters<typeof staticTestAccuracy>[0]
     readonly instruments: readonly Instrument[]
@@ -41,6 +43,7 @@ export function planStaticTest(
   const isBlind = seen !== null && limitPaM3PerS !== null && limitPaM3PerS > 0
   return {
     energy,
+    expandedVolumeL: figures.expansion === null ? null : volumeL,
     smallestSeenPaM3PerS: seen,
     limitPaM3PerS,
     neededHoldS: isBlind && seen > limitPaM3PerS ? (durationS * seen) / limitPaM3PerS : null,

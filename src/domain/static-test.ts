@@ -1,5 +1,6 @@
 import type { InstrumentUse } from './instrument.ts'
 import type { Uncertainty } from './uncertainty.ts'
+import type { VolumeExpansion } from './volume-expansion.ts'
 
 export const pressureUnits = ['kPa', 'bar', 'mbar', 'psi', 'MPa'] as const
 export type PressureUnit = (typeof pressureUnits)[number]
@@ -46,6 +47,8 @@ export type NewStaticTest = {
   /** When the hold began, as the technician states it; RFC 3339. */
   readonly startedAt: string
   readonly volumeL: number
+  /** How the volume was found; null where it was stated, and in records older than the question. */
+  readonly expansion: VolumeExpansion | null
   readonly stabilisationS: number | null
   /** Null where nobody looked, and in records older than the question. */
   readonly leakPlace: LeakPlace | null

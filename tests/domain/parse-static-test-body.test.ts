@@ -36,6 +36,7 @@ test('reads the least test: the hold lasts from one time to the other and ended 
     volumeL: 5,
     stabilisationS: null,
     leakPlace: null,
+    expansion: null,
     gaugeInstrumentId: 3,
     thermometerInstrumentId: null,
     volumeInstrumentId: null,

@@ -46,6 +46,7 @@ test('reads the least test: gauge pressures over the standard barometer, and as 
     volumeL: 2,
     stabilisationS: null,
     leakPlace: null,
+    expansion: null,
     gaugeInstrumentId: 3,
     thermometerInstrumentId: null,
     volumeInstrumentId: null,

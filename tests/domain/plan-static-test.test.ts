@@ -18,6 +18,7 @@ const figures = {
   barometerKPa: 101.325,
   durationS: 600,
   volumeL: 28,
+  expansion: null,
 }
 const plan = (
   changes: { limitPaM3PerS?: number | null; isTimed?: boolean; volumeL?: number } = {},

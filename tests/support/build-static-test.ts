@@ -44,6 +44,7 @@ export function buildStaticTest(changes: Partial<StaticTest> = {}): StaticTest {
     volumeL: 2,
     stabilisationS: null,
     leakPlace: null,
+    expansion: null,
     gaugeInstrumentId: 3,
     thermometerInstrumentId: null,
     volumeInstrumentId: null,

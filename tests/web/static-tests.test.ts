@@ -76,6 +76,60 @@ describe('the form of a static test', () => {
   })
 })
 
+describe('a volume by expansion', () => {
+  // Of the facts: 300, 180 and 101.325 kPa from one litre make 1.525 L.
+  const expanded = (changes: Record<string, string> = {}) =>
+    filled({
+      volumeL: '',
+      knownVolumeL: '1',
+      filledPressure: '300',
+      beforePressure: '101.325',
+      joinedPressure: '180',
+      ...changes,
+    })
+
+  it('is computed, told, kept as typed, and taken into a correction', async () => {
+    expect(await preview(expanded())).toContain('1.525 L')
+    await record(expanded())
+    const [test] = tests()
+    expect(test?.volumeL).toBeCloseTo(1.525, 3)
+    expect(test?.expansion).toMatchObject({
+      knownVolumeL: 1,
+      joinedKPaAbs: 180,
+      typed: { filled: '300', before: '101.325' },
+    })
+    expect(await (await app.get(order, 'tess')).text()).toContain('1.525 L by expansion')
+    const correction = await open(`?replaces=${test?.id}`)
+    expect(correction).toMatch(/name="filledPressure"[^>]*value="300"/)
+    expect(correction).toMatch(/name="volumeL"[^>]*value=""/)
+    const gauge = { pressureReference: 'gauge', beforePressure: '0', filledPressure: '198.675' }
+    await record(
+      expanded({
+        ...gauge,
+        joinedPressure: '78.675',
+        startPressure: '170',
+        endPressure: '169',
+        formKey: 'b',
+      }),
+    )
+    expect(tests()[1]?.volumeL).toBeCloseTo(1.525, 3)
+  })
+
+  it('is refused beside the pressure that no opening gives, and beside a stated volume', async () => {
+    for (const [change, sentence] of [
+      [{ joinedPressure: '310' }, 'must lie between the two before it'],
+      [{ joinedPressure: '101.325' }, 'must lie between the two before it'],
+      [{ volumeL: '5' }, 'The volume follows from the expansion'],
+      [{ knownVolumeL: '' }, 'Enter a value.'],
+    ] as const) {
+      const refused = await record(expanded(change))
+      expect(refused.status).toBe(422)
+      expect(await refused.text()).toContain(sentence)
+    }
+    expect(tests()).toEqual([])
+  })
+})
+
 describe('where it leaks', () => {
   it('is asked, kept, shown on the order and taken into a correction', async () => {
     expect(await open()).toContain('Where does it leak?')

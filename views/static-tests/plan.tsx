@@ -1,4 +1,5 @@
 import type { FC } from 'hono/jsx'
+import { figure } from '../../src/domain/figure.ts'
 import type { PlannedStaticTest } from '../../src/domain/plan-static-test.ts'
 import { Facts } from '../components/facts.tsx'
 import { energyText } from '../figures/energy-text.ts'
@@ -24,6 +25,14 @@ export const StaticTestPlanView: FC<{ plan: StaticTestPlan }> = ({ plan }) => {
       <Facts
         layout="rows"
         pairs={[
+          ...(plan.expandedVolumeL === null
+            ? []
+            : [
+                {
+                  label: w.volume,
+                  value: `${figure(plan.expandedVolumeL, { digits: 4 }).text} ${words.trade.unit.l}`,
+                },
+              ]),
           { label: w.energy, value: energyText(energy) },
           ...(seen === null ? [] : [{ label: w.smallest, value: leak(seen) }]),
         ]}

@@ -10,6 +10,7 @@ import { Field } from '../components/field.tsx'
 import { SelectField } from '../components/select-field.tsx'
 import { Question } from '../recording/question.tsx'
 import { words } from '../words/en.ts'
+import { ExpansionFields } from './expansion-fields.tsx'
 import { NumberField, type Typed, typedProps } from './fields.tsx'
 
 /** What was read, in the order of the test. */
@@ -75,7 +76,9 @@ export const StaticTestQuestions: FC<{ typed: Typed; now: string }> = ({ typed, 
           label={w.volumeLabel}
           unit={trade.unit.l}
           hint={w.volumeHint}
+          isOptional
         />
+        <ExpansionFields typed={typed} />
       </Question>
       <Question number={6} title={w.leakPlace}>
         <SelectField

@@ -7,6 +7,7 @@ import type {
   TestSection,
 } from '../../domain/static-test.ts'
 import type { Uncertainty } from '../../domain/uncertainty.ts'
+import type { VolumeExpansion } from '../../domain/volume-expansion.ts'
 
 export const staticTest = sqliteTable('static_test', {
   id: integer('id').primaryKey(),
@@ -43,4 +44,5 @@ export const staticTest = sqliteTable('static_test', {
   volumeInstrumentId: integer('volume_instrument_id'),
   volume: text('volume_use', { mode: 'json' }).$type<InstrumentUse>(),
   leakPlace: text('leak_place').$type<LeakPlace>(),
+  expansion: text('expansion', { mode: 'json' }).$type<VolumeExpansion>(),
 })

@@ -201,6 +201,15 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
       startedAt: { type: 'string', format: 'date-time' },
       stabilisationS: num(staticTestBounds.stabilisationS),
       leakPlace: oneOf(leakPlaces),
+      expansion: object(
+        {
+          knownVolumeL: num(staticTestBounds.volumeL),
+          filledKPaAbs: num(staticTestBounds.pressureKPaAbs),
+          beforeKPaAbs: num(staticTestBounds.pressureKPaAbs),
+          joinedKPaAbs: num(staticTestBounds.pressureKPaAbs),
+        },
+        ['knownVolumeL', 'filledKPaAbs', 'beforeKPaAbs', 'joinedKPaAbs'],
+      ),
       gaugeInstrumentId: whole,
       thermometerInstrumentId: whole,
       volumeInstrumentId: whole,
@@ -208,7 +217,7 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
       note: text,
       ...correction,
     },
-    ['volumeL', 'start', 'end', 'gaugeInstrumentId'],
+    ['start', 'end', 'gaugeInstrumentId'],
   ),
   apiCreateMeasuredValueRequest: object(
     {

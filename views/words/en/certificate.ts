@@ -327,6 +327,7 @@ export const certificateWords = {
     stabilised: (s: string, duration: string) => `stabilised ${s} s (${duration}) before`,
     stabilisedUnknown: 'stabilisation not recorded',
     volume: (litres: string) => `volume ${litres} L`,
+    expanded: (litres: string, known: string) => `volume ${litres} L, by expansion from ${known} L`,
     leakPlace: (place: string) => `leak: ${place.toLowerCase()}`,
     leakNotLookedFor: 'place of the leak not looked for',
     medium: 'medium: air',

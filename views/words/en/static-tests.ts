@@ -36,6 +36,17 @@ export const staticTestsWords = {
   volumeLabel: 'Shut-in volume',
   volumeHint:
     'All the space that held the pressure: seal and test chamber, hoses and gauge up to the closed valve. Not the size of the seal, and not the supply bottle.',
+  expansion: {
+    title: 'Or found by expansion from a known volume',
+    hint: 'Fill a known volume, wait, read; open it to the test volume, wait until the pressure rests, read again. Pressures as the gauge reads them, above. Leave the shut-in volume empty.',
+    label: {
+      knownVolumeL: 'Known volume',
+      filledPressure: 'In it, filled',
+      beforePressure: 'In the test volume before',
+      joinedPressure: 'In both, at rest',
+    },
+    found: (litres: string) => `${litres} by expansion`,
+  },
   leakPlace: 'Where does it leak?',
   leakPlaceNone: 'Not looked for',
   leakPlaceHint:
@@ -94,6 +105,7 @@ export const staticTestsWords = {
     kilojoule: (text: string) => `${text} kJ`,
     asTnt: (text: string, grams: string) => `${text}, as much as ${grams} g of TNT`,
     smallest: 'Smallest leak that it can see',
+    volume: 'Volume by expansion',
     blind: (limit: string, hold: string) =>
       `This hold can’t tell a leak of the limit, ${limit}, from none. Hold for ${hold} or longer, shut in less gas, or take a finer gauge.`,
     seconds: (count: string) => `${count} s`,
