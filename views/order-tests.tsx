@@ -1,4 +1,5 @@
 import type { Child, FC } from 'hono/jsx'
+import { figure } from '../src/domain/figure.ts'
 import type { Judged } from '../src/domain/judged.ts'
 import type { JudgedTest } from '../src/domain/judged-evidence.ts'
 import { testUncertainty } from '../src/domain/test-uncertainty.ts'
@@ -96,13 +97,14 @@ const JudgedFigure: FC<{
 }
 
 const Held: FC<{ test: JudgedTest['test']; isReplaced: boolean }> = ({ test, isReplaced }) => {
-  const { unit } = words.trade
+  const { unit, leakPlace } = words.trade
   const { startPressure, endPressure, pressureUnit } = test.typed
   return (
     <Cell
       details={[
         `${startPressure} → ${endPressure} ${pressureUnit}`,
-        `${numberText(test.volumeL)} ${unit.l}`,
+        volumeText(test, unit.l),
+        test.leakPlace === null ? null : words.staticTests.leaksAt(leakPlace[test.leakPlace]),
       ]}
     >
       <Struck isReplaced={isReplaced}>{durationText(test.durationS)}</Struck>
@@ -125,4 +127,10 @@ const CorrectTest: FC<{ one: JudgedTest; href: string }> = ({ one, href }) => {
 function mark({ judged, replacedBy }: JudgedTest): 'quiet' | 'stop' | undefined {
   if (replacedBy !== null) return 'quiet'
   return judged.some((one) => one.verdict === 'fail') ? 'stop' : undefined
+}
+
+/** A computed volume to four digits, with how it was found. */
+function volumeText({ volumeL, expansion }: JudgedTest['test'], litre: string): string {
+  if (expansion === null) return `${numberText(volumeL)} ${litre}`
+  return words.staticTests.expansion.found(`${figure(volumeL, { digits: 4 }).text} ${litre}`)
 }

@@ -13,6 +13,7 @@ import { type Frame, Page } from './page.tsx'
 import { BudgetSection } from './results/budget-section.tsx'
 import { DecisionSection } from './results/decision-section.tsx'
 import { InstrumentsSection } from './results/instruments-section.tsx'
+import { LeakSection, type LeakShown } from './results/leak-section.tsx'
 import { placeText } from './results/place-text.ts'
 import { SurveySection, type SurveyShown } from './results/survey-section.tsx'
 import { type Trials, TrialsSection } from './results/trials-section.tsx'
@@ -32,6 +33,8 @@ export type ResultPageProps = {
   readonly wholeFace: WholeFaceShown | null
   /** The survey that it came from; null for any other figure. */
   readonly survey: SurveyShown | null
+  /** A leak in other units and as an estimate; null for any other figure. */
+  readonly leak: LeakShown | null
   /** The page that leads here: the order's for the staff, the seal's for its customer. */
   readonly back: { readonly to: 'order' | 'seal'; readonly href: string }
 }
@@ -61,6 +64,7 @@ export const ResultPage: FC<ResultPageProps> = (props) => {
         {props.survey === null ? null : (
           <SurveySection shown={props.survey} orderNumber={orderNumber} />
         )}
+        {props.leak === null ? null : <LeakSection shown={props.leak} />}
         <div class="split">
           <div class="stack-loose">
             <BudgetSection result={result} />

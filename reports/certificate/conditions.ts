@@ -7,6 +7,7 @@ import type {
 import { standardBarometerKPa } from '../../src/domain/parse-static-test-common.ts'
 import { certificateWords } from '../../views/words/en/certificate.ts'
 import { lappingWords } from '../../views/words/en/lapping.ts'
+import { tradeWords as trade } from '../../views/words/en/trade.ts'
 import { wholeFaceWords } from '../../views/words/en/whole-face.ts'
 import type { Block, Cell, Line, TableBlock } from '../document.ts'
 import { lampName } from './flatness-results.ts'
@@ -146,7 +147,12 @@ function testCells(test: CertifiedStaticTest): readonly Cell[] {
     ),
     cell(
       words.medium,
-      words.volume(test.volumeL.text),
+      test.expandedFromL === undefined || test.expandedFromL === null
+        ? words.volume(test.volumeL.text)
+        : words.expanded(test.volumeL.text, test.expandedFromL.text),
+      test.leakPlace === undefined || test.leakPlace === null
+        ? words.leakNotLookedFor
+        : words.leakPlace(trade.leakPlace[test.leakPlace]),
       words.gaugeNumber(test.gaugeNumber),
       test.thermometerNumber === null
         ? words.noThermometer

@@ -5,7 +5,7 @@ import type { ReadingCondition, RecordedPattern } from './flatness.ts'
 import type { JudgedReason, Verdict } from './judged.ts'
 import type { LimitBasis, PerMmOf } from './limit-set.ts'
 import type { FaceKind } from './seal.ts'
-import type { StaticTestTyped, TestSection } from './static-test.ts'
+import type { LeakPlace, StaticTestTyped, TestSection } from './static-test.ts'
 import type { UnreadableCause } from './unreadable-cause.ts'
 import type { WholeFaceKind } from './whole-face.ts'
 import type { OverallVerdict } from './worst-verdict.ts'
@@ -138,6 +138,10 @@ export type CertifiedStaticTest = {
   readonly endTemperatureC: Figure
   readonly durationS: Figure
   readonly stabilisationS: Figure | null
+  /** Absent in certificates older than the question. */
+  readonly leakPlace?: LeakPlace | null
+  /** The known volume that the test volume was found from; absent in older certificates. */
+  readonly expandedFromL?: Figure | null
   readonly volumeL: Figure
   readonly startedAt: string
   readonly typed: StaticTestTyped

@@ -38,7 +38,9 @@ function stateOf(test: StaticTest) {
     endTemperatureC: figure(test.endTemperatureC, 'as-entered'),
     durationS: figure(test.durationS, 'as-entered'),
     stabilisationS: optionalFigure(test.stabilisationS, 'as-entered'),
-    volumeL: figure(test.volumeL, 'as-entered'),
+    leakPlace: test.leakPlace,
+    expandedFromL: optionalFigure(test.expansion?.knownVolumeL ?? null, 'as-entered'),
+    volumeL: figure(test.volumeL, test.expansion === null ? 'as-entered' : { digits: 4 }),
     startedAt: test.startedAt,
     typed: test.typed,
   }

@@ -9,8 +9,9 @@ import {
   parseStaticTestCommon,
   standardBarometerKPa,
 } from './parse-static-test-common.ts'
+import { expandedVolumeL } from './parse-test-volume.ts'
 import type { Parsed } from './parsed.ts'
-import { type NewStaticTest, staticTestBounds, testSections } from './static-test.ts'
+import { leakPlaces, type NewStaticTest, staticTestBounds, testSections } from './static-test.ts'
 import type { StaticTestContext } from './static-test-context.ts'
 import { tradeWindow } from './trade-window.ts'
 
@@ -22,6 +23,8 @@ export const staticTestBodyFields = [
   'end',
   'startedAt',
   'stabilisationS',
+  'expansion',
+  'leakPlace',
   'gaugeInstrumentId',
   'thermometerInstrumentId',
   'volumeInstrumentId',
@@ -56,7 +59,7 @@ export function parseStaticTestBody(
   // A clock that does not say its zone is nobody's guess: only a person's form is taken as UTC.
   if (/T[\d:.]+$/.test(fields.typed('startedAt').trim())) fields.fault('startedAt', 'no-offset')
   const startedAt = parseStartedAt(fields, context, durationS)
-  const { temperatureC, stabilisationS, volumeL } = staticTestBounds
+  const { temperatureC, stabilisationS } = staticTestBounds
   const shown = {
     typed: {
       startPressure: start.pressureTyped,
@@ -80,8 +83,9 @@ export function parseStaticTestBody(
       fields.optionalDecimal('referenceTemperatureC', temperatureC) ?? leakLimitTemperatureC,
     durationS,
     startedAt,
-    volumeL: fields.decimal('volumeL', volumeL),
+    ...bodyVolume(fields, input),
     stabilisationS: fields.optionalDecimal('stabilisationS', stabilisationS),
+    leakPlace: fields.optionalChoice('leakPlace', leakPlaces),
     budgetInput: parseStaticTestBudgetBody(fields, input),
     ...parseStaticTestCommon(fields, context, startedAt, isShown ? shown : null),
   })
@@ -110,4 +114,24 @@ function parseDuration(fields: Fields, endFields: Fields, start: End, end: End):
   else if (durationS < min) endFields.fault('timeS', 'below', bounds)
   else if (durationS > max) endFields.fault('timeS', 'above', bounds)
   return durationS
+}
+
+/** Stated, or by expansion from a known volume, as absolute pressures. */
+function bodyVolume(fields: Fields, input: Input): Pick<NewStaticTest, 'volumeL' | 'expansion'> {
+  const { volumeL, pressureKPaAbs } = staticTestBounds
+  if (input.expansion === undefined || input.expansion === null) {
+    return { volumeL: fields.decimal('volumeL', volumeL), expansion: null }
+  }
+  if (fields.isGiven('volumeL')) fields.fault('volumeL', 'by-expansion')
+  const part = fields.group('expansion')
+  part.only('knownVolumeL', 'filledKPaAbs', 'beforeKPaAbs', 'joinedKPaAbs')
+  const before = fields.faults.length
+  const expansion = {
+    knownVolumeL: part.decimal('knownVolumeL', volumeL),
+    filledKPaAbs: part.decimal('filledKPaAbs', pressureKPaAbs),
+    beforeKPaAbs: part.decimal('beforeKPaAbs', pressureKPaAbs),
+    joinedKPaAbs: part.decimal('joinedKPaAbs', pressureKPaAbs),
+  }
+  const isRead = fields.faults.length === before
+  return { volumeL: isRead ? expandedVolumeL(part, expansion, 'joinedKPaAbs') : 0, expansion }
 }

@@ -1,25 +1,22 @@
 import { roundForPrint } from '../science/rounding/round-for-print.ts'
-import { gaugeToAbsoluteKPa } from '../science/units/gauge-to-absolute-kpa.ts'
-import { kPaToPressure } from '../science/units/kpa-to-pressure.ts'
-import { pressureToKPa } from '../science/units/pressure-to-kpa.ts'
-import type { Bounds, Fields } from './fields.ts'
+import type { Fields } from './fields.ts'
 import { leakLimitTemperatureC } from './judge-static-test.ts'
-import { parseGasTemperature, standardBarometerKPa } from './parse-static-test-common.ts'
-import {
-  type NewStaticTest,
-  type PressureReference,
-  type PressureUnit,
-  pressureReferences,
-  pressureUnits,
-  staticTestBounds,
-} from './static-test.ts'
-import { tradeWindow } from './trade-window.ts'
+import { parseGaugePressure } from './parse-gauge-pressure.ts'
+import { type GaugeScale, parseGaugeScale } from './parse-gauge-scale.ts'
+import { parseGasTemperature } from './parse-static-test-common.ts'
+import { parseTestVolume } from './parse-test-volume.ts'
+import { type NewStaticTest, staticTestBounds } from './static-test.ts'
 
 /** What a static test's figures depend on, and the pressures as they were typed. */
 export type ParsedStaticTestFigures = Pressures &
   Pick<
     NewStaticTest,
-    'startTemperatureC' | 'endTemperatureC' | 'referenceTemperatureC' | 'durationS' | 'volumeL'
+    | 'startTemperatureC'
+    | 'endTemperatureC'
+    | 'referenceTemperatureC'
+    | 'durationS'
+    | 'volumeL'
+    | 'expansion'
   >
 
 /**
@@ -27,13 +24,14 @@ export type ParsedStaticTestFigures = Pressures &
  * shown while the rest is not entered yet. Faults are collected in `fields`.
  */
 export function parseStaticTestFigures(fields: Fields): ParsedStaticTestFigures {
+  const scale = parseGaugeScale(fields)
   return {
-    ...parsePressures(fields),
+    ...parsePressures(fields, scale),
     startTemperatureC: parseGasTemperature(fields, 'startTemperatureC'),
     endTemperatureC: parseGasTemperature(fields, 'endTemperatureC'),
     referenceTemperatureC: leakLimitTemperatureC,
     durationS: parseDuration(fields),
-    volumeL: fields.decimal('volumeL', staticTestBounds.volumeL),
+    ...parseTestVolume(fields, scale.scale),
   }
 }
 
@@ -42,65 +40,19 @@ type Pressures = Pick<
   'typed' | 'startPressureKPaAbs' | 'endPressureKPaAbs' | 'barometerKPa'
 >
 
-type Scale = {
-  readonly unit: PressureUnit
-  readonly reference: PressureReference
-  readonly barometerKPa: number
-}
-
-function parsePressures(fields: Fields): Pressures {
-  const before = fields.faults.length
-  const unit = fields.choice('pressureUnit', pressureUnits)
-  const reference = fields.choice('pressureReference', pressureReferences)
-  const barometerKPa =
-    fields.optionalDecimal('barometerKPa', staticTestBounds.barometerKPa) ?? standardBarometerKPa
-  const scale = fields.faults.length > before ? null : { unit, reference, barometerKPa }
+function parsePressures(fields: Fields, { scale, asTyped }: GaugeScale): Pressures {
   return {
     typed: {
       startPressure: fields.typed('startPressure').trim(),
       endPressure: fields.typed('endPressure').trim(),
-      pressureUnit: unit,
-      pressureReference: reference,
+      pressureUnit: asTyped.unit,
+      pressureReference: asTyped.reference,
       barometer: fields.typed('barometerKPa').trim(),
     },
-    startPressureKPaAbs: parsePressure(fields, 'startPressure', scale),
-    endPressureKPaAbs: parsePressure(fields, 'endPressure', scale),
-    barometerKPa,
+    startPressureKPaAbs: parseGaugePressure(fields, 'startPressure', scale),
+    endPressureKPaAbs: parseGaugePressure(fields, 'endPressure', scale),
+    barometerKPa: asTyped.barometerKPa,
   }
-}
-
-/** Without a scale (its fields were faulty) only the number itself is looked at. */
-function parsePressure(fields: Fields, name: string, scale: Scale | null): number {
-  const before = fields.faults.length
-  const value =
-    scale === null
-      ? fields.decimal(name, { min: -1e9, max: 1e9 })
-      : fields.windowed(
-          name,
-          typedBounds(scale, usualKPaAbs(scale)),
-          typedBounds(scale, possibleKPaAbs),
-        )
-  if (scale === null || fields.faults.length > before) return 0
-  const { unit, reference, barometerKPa } = scale
-  const pressureKPa = pressureToKPa(value, unit)
-  if (reference === 'absolute') return pressureKPa
-  // A full vacuum typed with the rounding of its unit must not come out below nothing.
-  return gaugeToAbsoluteKPa({ gaugeKPa: Math.max(pressureKPa, -barometerKPa), barometerKPa })
-}
-
-const possibleKPaAbs = staticTestBounds.pressureKPaAbs
-
-/** From a full vacuum to the highest sealed pressure of the trade's window, which is a gauge's. */
-function usualKPaAbs({ barometerKPa }: Scale): Bounds {
-  return { min: 0, max: tradeWindow.sealedPressureKPa.max + barometerKPa }
-}
-
-/** Absolute pressures, told in the unit and reference of the field. */
-function typedBounds({ unit, reference, barometerKPa }: Scale, { min, max }: Bounds): Bounds {
-  const offsetKPa = reference === 'gauge' ? barometerKPa : 0
-  const inUnit = (kPa: number) =>
-    roundForPrint({ value: kPaToPressure(kPa - offsetKPa, unit), decimals: 4 })
-  return { min: inUnit(min), max: inUnit(max) }
 }
 
 /** Minutes and seconds, or either alone. */

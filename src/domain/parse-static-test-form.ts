@@ -7,8 +7,9 @@ import {
 } from './parse-static-test-budget.ts'
 import { parseStartedAt, parseStaticTestCommon } from './parse-static-test-common.ts'
 import { parseStaticTestFigures } from './parse-static-test-figures.ts'
+import { expansionFields } from './parse-test-volume.ts'
 import type { Parsed } from './parsed.ts'
-import { type NewStaticTest, staticTestBounds, testSections } from './static-test.ts'
+import { leakPlaces, type NewStaticTest, staticTestBounds, testSections } from './static-test.ts'
 import type { StaticTestContext } from './static-test-context.ts'
 
 export const staticTestFormFields = [
@@ -25,6 +26,8 @@ export const staticTestFormFields = [
   'durationS',
   'volumeL',
   'stabilisationS',
+  ...expansionFields,
+  'leakPlace',
   'gaugeInstrumentId',
   'thermometerInstrumentId',
   'volumeInstrumentId',
@@ -53,6 +56,7 @@ export function parseStaticTestForm(
     ...figures,
     startedAt,
     stabilisationS: fields.optionalDecimal('stabilisationS', staticTestBounds.stabilisationS),
+    leakPlace: fields.optionalChoice('leakPlace', leakPlaces),
     budgetInput: parseStaticTestBudgetForm(fields),
     ...parseStaticTestCommon(fields, context, startedAt, shown),
   })

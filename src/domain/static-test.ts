@@ -1,5 +1,6 @@
 import type { InstrumentUse } from './instrument.ts'
 import type { Uncertainty } from './uncertainty.ts'
+import type { VolumeExpansion } from './volume-expansion.ts'
 
 export const pressureUnits = ['kPa', 'bar', 'mbar', 'psi', 'MPa'] as const
 export type PressureUnit = (typeof pressureUnits)[number]
@@ -10,6 +11,17 @@ export type PressureReference = (typeof pressureReferences)[number]
 /** Which part of the seal was under pressure. */
 export const testSections = ['whole', 'inboard', 'outboard', 'gland'] as const
 export type TestSection = (typeof testSections)[number]
+
+/** Where gas was seen to come out, or not; a fitting of the rig is no leak of the seal. */
+export const leakPlaces = [
+  'none-seen',
+  'between-faces',
+  'at-shaft',
+  'at-housing',
+  'at-rig',
+  'not-found',
+] as const
+export type LeakPlace = (typeof leakPlaces)[number]
 
 /** Text as typed, kept beside the numbers it was read as. */
 export type StaticTestTyped = {
@@ -35,7 +47,11 @@ export type NewStaticTest = {
   /** When the hold began, as the technician states it; RFC 3339. */
   readonly startedAt: string
   readonly volumeL: number
+  /** How the volume was found; null where it was stated, and in records older than the question. */
+  readonly expansion: VolumeExpansion | null
   readonly stabilisationS: number | null
+  /** Null where nobody looked, and in records older than the question. */
+  readonly leakPlace: LeakPlace | null
   readonly gaugeInstrumentId: number
   readonly thermometerInstrumentId: number | null
   /** The calibrated volume that it was held in; null where the volume was stated. */

@@ -46,7 +46,7 @@ export function createApp(shop: Shop): Hono<AppEnv> {
   const [usual, trace, upload] = [limit('usual'), limit('trace'), limit('upload')]
   const photo = limit('photo')
   app.use((c, next) => {
-    if (c.req.path === routes.apiPressureChange.path) return trace(c, next)
+    if (isTrace(c)) return trace(c, next)
     if (isPhoto(c) && isKnown(c)) return photo(c, next)
     return (isUpload(c) ? upload : usual)(c, next)
   })
@@ -63,6 +63,11 @@ function limit(kind: keyof typeof bodyLimitBytes) {
 function isUpload(c: AppContext): boolean {
   const isItsPath = /^\/instruments\/\d+\/files$/.test(c.req.path)
   return isItsPath && c.req.method === 'POST' && readSession(c) !== undefined
+}
+
+/** Readings of a logger or a balance, for a calculator. */
+function isTrace({ req }: AppContext): boolean {
+  return [routes.apiPressureChange.path, routes.apiCollected.path].some((one) => one === req.path)
 }
 
 /** Pictures of faces, for the calculator or to be kept. */

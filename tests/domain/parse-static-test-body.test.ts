@@ -35,6 +35,8 @@ test('reads the least test: the hold lasts from one time to the other and ended 
     startedAt: '2026-11-25T09:50:00.000Z',
     volumeL: 5,
     stabilisationS: null,
+    leakPlace: null,
+    expansion: null,
     gaugeInstrumentId: 3,
     thermometerInstrumentId: null,
     volumeInstrumentId: null,

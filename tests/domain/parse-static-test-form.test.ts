@@ -45,6 +45,8 @@ test('reads the least test: gauge pressures over the standard barometer, and as 
     startedAt: '2026-11-25T09:00:00.000Z',
     volumeL: 2,
     stabilisationS: null,
+    leakPlace: null,
+    expansion: null,
     gaugeInstrumentId: 3,
     thermometerInstrumentId: null,
     volumeInstrumentId: null,
@@ -194,6 +196,8 @@ test('bounds volume and stabilisation', () => {
   expect(faultsOf(parse({ volumeL: '10001' }))).toEqual(['volumeL above'])
   expect(faultsOf(parse({ stabilisationS: '-1' }))).toEqual(['stabilisationS below'])
   expect(accepted(parse({ stabilisationS: '120' })).stabilisationS).toBe(120)
+  expect(accepted(parse({ leakPlace: 'at-shaft' })).leakPlace).toBe('at-shaft')
+  expect(faultsOf(parse({ leakPlace: 'attic' }))).toEqual(['leakPlace not-a-choice'])
 })
 
 describe('instruments', () => {

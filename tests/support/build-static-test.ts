@@ -43,6 +43,8 @@ export function buildStaticTest(changes: Partial<StaticTest> = {}): StaticTest {
     startedAt: '2026-11-24T10:00:00.000Z',
     volumeL: 2,
     stabilisationS: null,
+    leakPlace: null,
+    expansion: null,
     gaugeInstrumentId: 3,
     thermometerInstrumentId: null,
     volumeInstrumentId: null,

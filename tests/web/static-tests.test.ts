@@ -76,6 +76,124 @@ describe('the form of a static test', () => {
   })
 })
 
+describe('a volume by expansion', () => {
+  // Of the facts: 300, 180 and 101.325 kPa from one litre make 1.525 L.
+  const expanded = (changes: Record<string, string> = {}) =>
+    filled({
+      volumeL: '',
+      knownVolumeL: '1',
+      filledPressure: '300',
+      beforePressure: '101.325',
+      joinedPressure: '180',
+      ...changes,
+    })
+
+  it('is computed, told, kept as typed, and taken into a correction', async () => {
+    expect(await preview(expanded())).toContain('1.525 L')
+    await record(expanded())
+    const [test] = tests()
+    expect(test?.volumeL).toBeCloseTo(1.525, 3)
+    expect(test?.expansion).toMatchObject({
+      knownVolumeL: 1,
+      joinedKPaAbs: 180,
+      typed: { filled: '300', before: '101.325' },
+    })
+    expect(await (await app.get(order, 'tess')).text()).toContain('1.525 L by expansion')
+    const correction = await open(`?replaces=${test?.id}`)
+    expect(correction).toMatch(/name="filledPressure"[^>]*value="300"/)
+    expect(correction).toMatch(/name="volumeL"[^>]*value=""/)
+    const gauge = { pressureReference: 'gauge', beforePressure: '0', filledPressure: '198.675' }
+    await record(
+      expanded({
+        ...gauge,
+        joinedPressure: '78.675',
+        startPressure: '170',
+        endPressure: '169',
+        formKey: 'b',
+      }),
+    )
+    expect(tests()[1]?.volumeL).toBeCloseTo(1.525, 3)
+  })
+
+  it('is refused beside the pressure that no opening gives, and beside a stated volume', async () => {
+    for (const [change, sentence] of [
+      [{ joinedPressure: '310' }, 'must lie between the two before it'],
+      [{ joinedPressure: '101.325' }, 'must lie between the two before it'],
+      [{ volumeL: '5' }, 'The volume follows from the expansion'],
+      [{ knownVolumeL: '' }, 'Enter a value.'],
+    ] as const) {
+      const refused = await record(expanded(change))
+      expect(refused.status).toBe(422)
+      expect(await refused.text()).toContain(sentence)
+    }
+    expect(tests()).toEqual([])
+  })
+})
+
+describe('where it leaks', () => {
+  it('is asked, kept, shown on the order and taken into a correction', async () => {
+    expect(await open()).toContain('Where does it leak?')
+    await record(filled({ leakPlace: 'between-faces' }))
+    expect(tests()[0]?.leakPlace).toBe('between-faces')
+    const page = await (await app.get(order, 'tess')).text()
+    expect(page).toContain('leak: between the faces')
+    const correction = await open(`?replaces=${tests()[0]?.id}`)
+    expect(correction).toContain('<option value="between-faces" selected')
+  })
+
+  it('stays open where nobody looked, and is no word of ours', async () => {
+    await record(filled({ leakPlace: '' }))
+    expect(tests()[0]?.leakPlace).toBeNull()
+    const refused = await record(filled({ leakPlace: 'attic' }))
+    expect(refused.status).toBe(422)
+    expect(tests()).toHaveLength(1)
+  })
+})
+
+describe('what is told before the gas is let in', () => {
+  const planned = (changes: Record<string, string> = {}) =>
+    preview(filled({ endPressure: '', endTemperatureC: '', volumeL: '28', ...changes }))
+
+  it('is the energy of the gas, with its caution, as soon as start and volume stand', async () => {
+    const text = await planned({ durationMin: '' })
+    expect(text).toContain('4.66 kJ, as much as 1.09 g of TNT') // E24 of the facts
+    expect(text).toContain('shield, relief valve and distance by the site rules')
+    expect(text).not.toContain('Smallest leak that it can see')
+    expect(await planned({ startPressure: '' })).not.toContain('Energy of the gas')
+    expect(await planned({ volumeL: 'much' })).not.toContain('Energy of the gas')
+    expect(await planned({ startPressure: '50' })).toContain('0 J')
+  })
+
+  it('is the smallest leak, once the hold time stands, and stays beside the answer', async () => {
+    const uncertain = { pressureUncertaintyPa: '30' }
+    expect(await planned(uncertain)).toContain('Smallest leak that it can see')
+    expect(await preview(filled(uncertain))).toContain('Before the gas is let in')
+  })
+
+  it('is a longer hold where the limit can’t be seen', async () => {
+    const limits = buildLimitSet().limits.map(({ id: _, limitSetId: __, ...limit }) =>
+      limit.characteristic === 'flatness'
+        ? limit
+        : ({ ...limit, characteristic: 'static-leak-rate', upper: 0.1 } as const),
+    )
+    const draft = addLimitSet(shop.store, newLimitSet({ version: 2, limits }), operator)
+    const { id } = approved(shop.store, draft, shop.cast.ian)
+    anotherOrder(shop, { limitSetId: id })
+    const ask = async (changes: Record<string, string>) => {
+      const form = filled({ endPressure: '', endTemperatureC: '', volumeL: '28', ...changes })
+      const path = '/work-orders/W-2026-0002/static-tests/preview'
+      return (await app.post(path, form, 'tess')).text()
+    }
+    // 3.29 x 28 L x sqrt 2 x 100 Pa / 60 s = 0.217 Pa m3/s: the limit takes 2.2 times the hold.
+    const short = await ask({ pressureUncertaintyPa: '100', durationMin: '1' })
+    expect(short).toContain('can’t tell a leak of the limit, 0.10')
+    expect(short).toContain('Hold for 3 min or longer')
+    expect(await ask({ pressureUncertaintyPa: '100', durationMin: '3' })).not.toContain(
+      'can’t tell',
+    )
+  })
+})
+
 describe('the answer while the test is entered', () => {
   it('shows leak rate, drop, verdicts and what temperature did', async () => {
     const text = await preview(filled())

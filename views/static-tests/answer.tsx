@@ -11,10 +11,13 @@ import { uncertainParts, uncertainText } from '../figures/uncertain-text.ts'
 import { ownSentence } from '../own-error-of.ts'
 import { InstrumentWarnings } from '../recording/instrument-warnings.tsx'
 import { words } from '../words/en.ts'
+import { type StaticTestPlan, StaticTestPlanView } from './plan.tsx'
 
 /** What can be said of the test while it is being entered. */
 export type StaticTestAnswer = {
   readonly uses: readonly InstrumentUse[]
+  /** Null until start and volume are entered. */
+  readonly plan: StaticTestPlan | null
   readonly outcome:
     | { readonly kind: 'ask' }
     | { readonly kind: 'faulty'; readonly faults: readonly Fault[] }
@@ -38,7 +41,7 @@ export type StaticTestFigures = {
 /** Leak rate, drop and their verdicts, drawn anew by the server whenever something changes. */
 export const StaticTestAnswerView: FC<{ answer: StaticTestAnswer }> = ({ answer }) => {
   const w = words.staticTests
-  const { outcome, uses } = answer
+  const { outcome, uses, plan } = answer
   return (
     <>
       {outcome.kind === 'ask' ? (
@@ -54,6 +57,7 @@ export const StaticTestAnswerView: FC<{ answer: StaticTestAnswer }> = ({ answer 
         : null}
       {outcome.kind === 'figures' ? <Figures figures={outcome} /> : null}
       <InstrumentWarnings uses={uses} />
+      {plan === null ? null : <StaticTestPlanView plan={plan} />}
     </>
   )
 }

@@ -1,10 +1,16 @@
 import type { FC } from 'hono/jsx'
-import { pressureReferences, pressureUnits, testSections } from '../../src/domain/static-test.ts'
+import {
+  leakPlaces,
+  pressureReferences,
+  pressureUnits,
+  testSections,
+} from '../../src/domain/static-test.ts'
 import { ChoiceCards } from '../components/choice-cards.tsx'
 import { Field } from '../components/field.tsx'
 import { SelectField } from '../components/select-field.tsx'
 import { Question } from '../recording/question.tsx'
 import { words } from '../words/en.ts'
+import { ExpansionFields } from './expansion-fields.tsx'
 import { NumberField, type Typed, typedProps } from './fields.tsx'
 
 /** What was read, in the order of the test. */
@@ -70,6 +76,17 @@ export const StaticTestQuestions: FC<{ typed: Typed; now: string }> = ({ typed, 
           label={w.volumeLabel}
           unit={trade.unit.l}
           hint={w.volumeHint}
+          isOptional
+        />
+        <ExpansionFields typed={typed} />
+      </Question>
+      <Question number={6} title={w.leakPlace}>
+        <SelectField
+          {...typedProps(typed, 'leakPlace')}
+          label={w.leakPlace}
+          hint={w.leakPlaceHint}
+          emptyLabel={w.leakPlaceNone}
+          options={leakPlaces.map((value) => ({ value, label: trade.leakPlace[value] }))}
         />
       </Question>
     </>

@@ -18,6 +18,7 @@ import { flatnessSeesWords } from './en/flatness-sees.ts'
 import { inspectionWords } from './en/inspection.ts'
 import { instrumentsWords } from './en/instruments.ts'
 import { lappingWords } from './en/lapping.ts'
+import { leakWords } from './en/leak.ts'
 import { limitFormsWords } from './en/limit-forms.ts'
 import { limitReasonsWords } from './en/limit-reasons.ts'
 import { limitSetsWords } from './en/limit-sets.ts'
@@ -65,6 +66,7 @@ export const words = {
   mySeals: mySealsWords,
   instruments: instrumentsWords,
   lapping: lappingWords,
+  leak: leakWords,
   surveys: surveysWords,
   limitForms: limitFormsWords,
   limitReasons: limitReasonsWords,

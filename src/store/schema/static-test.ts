@@ -1,11 +1,13 @@
 import { integer, real, sqliteTable, text } from 'drizzle-orm/sqlite-core'
 import type { InstrumentUse } from '../../domain/instrument.ts'
 import type {
+  LeakPlace,
   StaticTestBudgetInput,
   StaticTestTyped,
   TestSection,
 } from '../../domain/static-test.ts'
 import type { Uncertainty } from '../../domain/uncertainty.ts'
+import type { VolumeExpansion } from '../../domain/volume-expansion.ts'
 
 export const staticTest = sqliteTable('static_test', {
   id: integer('id').primaryKey(),
@@ -41,4 +43,6 @@ export const staticTest = sqliteTable('static_test', {
   budgetInput: text('budget_input', { mode: 'json' }).$type<StaticTestBudgetInput>(),
   volumeInstrumentId: integer('volume_instrument_id'),
   volume: text('volume_use', { mode: 'json' }).$type<InstrumentUse>(),
+  leakPlace: text('leak_place').$type<LeakPlace>(),
+  expansion: text('expansion', { mode: 'json' }).$type<VolumeExpansion>(),
 })

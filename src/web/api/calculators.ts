@@ -1,10 +1,8 @@
 import { answerCountedFlatness } from '../../domain/answer-counted-flatness.ts'
-import { answerPressureChange } from '../../domain/answer-pressure-change.ts'
 import { answerRunOut } from '../../domain/answer-run-out.ts'
 import { answerSpring } from '../../domain/answer-spring.ts'
 import { answerStraightness } from '../../domain/answer-straightness.ts'
 import { parseCountedFlatnessRequest } from '../../domain/parse-counted-flatness-request.ts'
-import { parsePressureChangeRequest } from '../../domain/parse-pressure-change-request.ts'
 import { parseRunOutRequest } from '../../domain/parse-run-out-request.ts'
 import { parseSpringRequest } from '../../domain/parse-spring-request.ts'
 import { parseStraightnessRequest } from '../../domain/parse-straightness-request.ts'
@@ -15,11 +13,6 @@ import { readJson } from './read-json.ts'
 export async function apiCountedFlatness(c: AppContext): Promise<Response> {
   const { input } = await readJson(c)
   return c.json(answerCountedFlatness(mustParse(parseCountedFlatnessRequest(input))))
-}
-
-export async function apiPressureChange(c: AppContext): Promise<Response> {
-  const { input } = await readJson(c)
-  return c.json(answerPressureChange(mustParse(parsePressureChangeRequest(input))))
 }
 
 export async function apiRunOut(c: AppContext): Promise<Response> {

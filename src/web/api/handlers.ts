@@ -3,7 +3,6 @@ export { apiConformity } from './calculate-conformity.ts'
 export { apiUncertainty } from './calculate-uncertainty.ts'
 export {
   apiCountedFlatness,
-  apiPressureChange,
   apiRunOut,
   apiSpring,
   apiStraightness,
@@ -13,6 +12,12 @@ export { apiCreateCustomer } from './customers.ts'
 export { apiDescription } from './description.ts'
 export { apiCreateFinding, apiCreatePartLine } from './findings.ts'
 export { apiCreateLapCycle } from './lap-cycles.ts'
+export {
+  apiCollected,
+  apiLeakConvert,
+  apiPressureChange,
+  apiStoredEnergy,
+} from './leak-calculators.ts'
 export { apiMarkedFlatness } from './marked-flatness.ts'
 export { apiCreateMeasuredValue } from './measured-values.ts'
 export { apiPhotoFlatness } from './photo-flatness.ts'

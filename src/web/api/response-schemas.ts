@@ -1,6 +1,7 @@
 import { calculatorResponseSchemas } from './calculator-schemas.ts'
 import { findingResponseSchemas } from './finding-schemas.ts'
 import { answer, list, num, oneOf, text, whole } from './json-schema.ts'
+import { leakResponseSchemas } from './leak-schemas.ts'
 import { wholeFlatnessAnswer } from './photo-schemas.ts'
 import { runOutResponseSchemas } from './run-out-schemas.ts'
 import { stripResponseSchemas } from './strip-schemas.ts'
@@ -55,6 +56,7 @@ export const responseSchemas: Readonly<Record<string, unknown>> = {
     },
   },
   ...calculatorResponseSchemas,
+  ...leakResponseSchemas,
   ...runOutResponseSchemas,
   ...findingResponseSchemas,
   ...stripResponseSchemas,

@@ -16,7 +16,7 @@ import { pressureChangeBounds } from '../../domain/parse-pressure-change-request
 import type { receiptFields } from '../../domain/parse-receipt.ts'
 import { arrangements, componentKinds } from '../../domain/seal.ts'
 import { services } from '../../domain/service.ts'
-import { staticTestBounds, testSections } from '../../domain/static-test.ts'
+import { leakPlaces, staticTestBounds, testSections } from '../../domain/static-test.ts'
 import { unreadableCauses } from '../../domain/unreadable-cause.ts'
 import { decontaminationStates } from '../../domain/work-order.ts'
 import { decisionRules } from '../../science/acceptance/decision-rule.ts'
@@ -24,6 +24,7 @@ import { lampIds } from '../../science/optics/lamps.ts'
 import { calculatorRequestSchemas } from './calculator-schemas.ts'
 import { findingRequestSchemas } from './finding-schemas.ts'
 import { list, num, object, oneOf, text, whole } from './json-schema.ts'
+import { leakRequestSchemas } from './leak-schemas.ts'
 import { markedRequestSchemas } from './marked-schemas.ts'
 import { photoRequestSchemas } from './photo-schemas.ts'
 import { runOutRequestSchemas } from './run-out-schemas.ts'
@@ -145,6 +146,7 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
     ['volumeL'],
   ),
   ...calculatorRequestSchemas,
+  ...leakRequestSchemas,
   ...runOutRequestSchemas,
   ...surveyRequestSchemas,
   ...findingRequestSchemas,
@@ -198,6 +200,16 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
       end: state,
       startedAt: { type: 'string', format: 'date-time' },
       stabilisationS: num(staticTestBounds.stabilisationS),
+      leakPlace: oneOf(leakPlaces),
+      expansion: object(
+        {
+          knownVolumeL: num(staticTestBounds.volumeL),
+          filledKPaAbs: num(staticTestBounds.pressureKPaAbs),
+          beforeKPaAbs: num(staticTestBounds.pressureKPaAbs),
+          joinedKPaAbs: num(staticTestBounds.pressureKPaAbs),
+        },
+        ['knownVolumeL', 'filledKPaAbs', 'beforeKPaAbs', 'joinedKPaAbs'],
+      ),
       gaugeInstrumentId: whole,
       thermometerInstrumentId: whole,
       volumeInstrumentId: whole,
@@ -205,7 +217,7 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
       note: text,
       ...correction,
     },
-    ['volumeL', 'start', 'end', 'gaugeInstrumentId'],
+    ['start', 'end', 'gaugeInstrumentId'],
   ),
   apiCreateMeasuredValueRequest: object(
     {

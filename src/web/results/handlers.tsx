@@ -8,6 +8,7 @@ import type { AppContext } from '../context.ts'
 import { idOf } from '../id-of.ts'
 import { frameOf, sendPage } from '../send-page.ts'
 import { viewer } from '../viewer.ts'
+import { leakOfResult } from './leak-of-result.ts'
 import { surveyOfResult } from './survey-of-result.ts'
 import { trialsOf } from './trials-of.ts'
 import { wholeFaceOf } from './whole-face-of.ts'
@@ -21,6 +22,7 @@ export async function showResult(c: AppContext): Promise<Response> {
   const evidence = readEvidence(store, order.id)
   const result = requireResult(c, evidence)
   const trials = await trialsOf(c, result)
+  const leak = leakOfResult(c, evidence, result)
   const page = (
     <ResultPage
       frame={frameOf(c)}
@@ -32,6 +34,7 @@ export async function showResult(c: AppContext): Promise<Response> {
       trials={trials}
       wholeFace={await wholeFaceOf(c, evidence, result)}
       survey={surveyOfResult(evidence, result)}
+      leak={leak}
       back={
         user.role === 'customer'
           ? { to: 'seal', href: `/seals/${order.sealId}` }
@@ -39,7 +42,8 @@ export async function showResult(c: AppContext): Promise<Response> {
       }
     />
   )
-  return sendPage(c, page, trials.kind === 'faulty' ? 422 : 200)
+  const isFaulty = trials.kind === 'faulty' || (leak?.faults.length ?? 0) > 0
+  return sendPage(c, page, isFaulty ? 422 : 200)
 }
 
 function requireResult(c: AppContext, evidence: Parameters<typeof shownResult>[0]): ShownResult {

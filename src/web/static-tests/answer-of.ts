@@ -7,12 +7,13 @@ import { judgeStaticTest } from '../../domain/judge-static-test.ts'
 import { parseStaticTestBudgetForm } from '../../domain/parse-static-test-budget.ts'
 import { parseStaticTestFigures } from '../../domain/parse-static-test-figures.ts'
 import { smallestSeenLeak } from '../../domain/smallest-seen-leak.ts'
-import type { StaticTest, StaticTestBudgetInput } from '../../domain/static-test.ts'
+import type { StaticTest } from '../../domain/static-test.ts'
 import { staticTestAccuracy } from '../../domain/static-test-accuracy.ts'
 import { useOf } from '../../domain/use-of.ts'
 import { throughputUnits } from '../../science/units/throughput-units.ts'
-import { typedText } from '../typed-text.ts'
 import type { StaticTestDesk } from './desk.ts'
+import { planOf } from './plan-of.ts'
+import { chosen, dayOf, instrumentFields, setUpOf } from './set-up-of.ts'
 
 /** What can be said of a test of which perhaps not all is entered yet. */
 export function answerOf(
@@ -29,32 +30,7 @@ export function answerOf(
     .map((name) => chosen(input, name, desk))
     .filter((one) => one !== undefined)
     .map((one) => useOf(one, by))
-  return { uses, outcome: outcomeOf(input, desk, replaced) }
-}
-
-const instrumentFields = [
-  'gaugeInstrumentId',
-  'thermometerInstrumentId',
-  'volumeInstrumentId',
-] as const
-
-function chosen(input: Input, name: (typeof instrumentFields)[number], desk: StaticTestDesk) {
-  return desk.instruments.find((one) => String(one.id) === typedText(input[name]))
-}
-
-function dayOf(input: Input, desk: StaticTestDesk): string {
-  return typedText(input.startedAt).slice(0, 10) || desk.now.slice(0, 10)
-}
-
-/** With what it is tested so far, and what is stated for the uncertainty. */
-function setUpOf(input: Input, desk: StaticTestDesk, budgetInput: StaticTestBudgetInput) {
-  return {
-    gaugeInstrumentId: chosen(input, 'gaugeInstrumentId', desk)?.id ?? 0,
-    thermometerInstrumentId: chosen(input, 'thermometerInstrumentId', desk)?.id ?? null,
-    volumeInstrumentId: chosen(input, 'volumeInstrumentId', desk)?.id ?? null,
-    startedAt: dayOf(input, desk),
-    budgetInput,
-  }
+  return { uses, plan: planOf(input, desk, replaced), outcome: outcomeOf(input, desk, replaced) }
 }
 
 function outcomeOf(

@@ -57,8 +57,9 @@ export function valuesOfTest(test: StaticTest): StaticTestFormValues {
     endTemperatureC: text(test.endTemperatureC),
     startedAt: test.startedAt.slice(0, 19),
     durationS: text(test.durationS),
-    volumeL: text(test.volumeL),
+    ...volumeValues(test),
     stabilisationS: text(test.stabilisationS),
+    leakPlace: test.leakPlace ?? '',
     gaugeInstrumentId: text(test.gaugeInstrumentId),
     thermometerInstrumentId: text(test.thermometerInstrumentId),
     volumeInstrumentId: text(test.volumeInstrumentId),
@@ -91,4 +92,17 @@ const emptyValues = valuesBy(() => '')
 
 function text(value: number | null | undefined): string {
   return value === null || value === undefined ? '' : String(value)
+}
+
+/** A volume found by expansion follows from what was read again; any other stands as it is. */
+function volumeValues({ volumeL, expansion }: StaticTest) {
+  if (expansion?.typed === undefined) return { volumeL: text(volumeL) }
+  const { knownVolumeL, filled, before, joined } = expansion.typed
+  return {
+    volumeL: '',
+    knownVolumeL,
+    filledPressure: filled,
+    beforePressure: before,
+    joinedPressure: joined,
+  }
 }

@@ -82,6 +82,33 @@ describe('records of the machine interface', () => {
     expect(shown.missing).toEqual([])
   })
 
+  test('take a test volume by expansion, and where it leaks', async () => {
+    const { order, post, leakTest } = setUp()
+    const faults = async (path: string, body: unknown) =>
+      ((await post(path, body)).body.errors as { field: string }[]).map((one) => one.field)
+    const path = `${order}/static-tests`
+    // Of the facts: 300, 180 and 101.325 kPa make 1.525 of the known volume.
+    const expansion = {
+      knownVolumeL: 1,
+      filledKPaAbs: 300,
+      beforeKPaAbs: 101.325,
+      joinedKPaAbs: 180,
+    }
+    const made = await post(
+      path,
+      leakTest({ volumeL: undefined, expansion, leakPlace: 'at-housing' }),
+    )
+    expect(made.status, JSON.stringify(made.body)).toBe(201)
+    expect(made.body.leakPaM3PerS).toBeCloseTo(0.001525, 6) // 1.525 L · 300 Pa / 300 s
+    expect(await faults(path, leakTest({ expansion }))).toEqual(['volumeL'])
+    const closed = { ...expansion, joinedKPaAbs: 300 }
+    expect(await faults(path, leakTest({ volumeL: undefined, expansion: closed }))).toEqual([
+      'expansion.joinedKPaAbs',
+    ])
+    expect(await faults(path, leakTest({ volumeL: undefined }))).toEqual(['volumeL'])
+    expect(await faults(path, leakTest({ leakPlace: 'attic' }))).toEqual(['leakPlace'])
+  })
+
   test('say what the method of a reading sees, and keep why a face was not readable', async () => {
     const { order, post, reading } = setUp()
     const path = `${order}/flatness-readings`

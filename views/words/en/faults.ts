@@ -30,6 +30,12 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
   'too-few': (d) => `Enter at least ${d.min}.`,
   'too-few-positions': (d) =>
     `Read at least ${d.min} different positions of the turn. 360° is the same position as 0°.`,
+  'by-expansion': () =>
+    'The volume follows from the expansion below. Leave this empty, or the fields of the expansion.',
+  'not-between': () =>
+    'After the opening the pressure must lie between the two before it. Check the three pressures.',
+  'no-such-volume': (d) =>
+    `These pressures would mean a volume outside ${d.min} to ${d.max} L. Check them.`,
   'too-many-positions': (d) => `Send at most ${d.max} positions of a turn.`,
   'positions-bunched': () =>
     'These positions lie too close together to say anything about a whole turn. Spread them round it.',

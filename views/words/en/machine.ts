@@ -17,6 +17,12 @@ export const machineWords = {
       'Flatness of a whole face from 20 or more points marked along its bands on a picture, each with the order of its band: figures, map and uncertainty budget.',
     apiPressureChange:
       'Leak rate of a closed volume from two states or a trace, compensated for temperature. Positive: gas leaves.',
+    apiCollected:
+      'Steady leakage from a mass that is collected and weighed, with the run-in taken out: by mass and volume an hour, with its 95 % interval. No figure while it still runs in.',
+    apiLeakConvert:
+      'A leak of gas in another unit of the trade. Units that name no temperature are of gas at referenceTemperatureC, volumes at 101.325 kPa; sccm and scfh name their state.',
+    apiStoredEnergy:
+      'The energy that gas under pressure lets go when it expands to the ambient pressure at once, also as a mass of TNT, with the caution to read before anything is pressurised.',
     apiRunOut:
       'What an indicator read round one turn says: total reading, eccentricity and its direction, waves, roundness by least squares and by the minimum zone, tilt of a face, what these positions could have missed. Angles in the direction of turning; a higher value means that the surface is nearer. The phase of a wave is where its first crest stands. Every reading counts for every figure; where the last one is at the first position again, its drift is told.',
     apiStraightness:

@@ -36,6 +36,22 @@ export const staticTestsWords = {
   volumeLabel: 'Shut-in volume',
   volumeHint:
     'All the space that held the pressure: seal and test chamber, hoses and gauge up to the closed valve. Not the size of the seal, and not the supply bottle.',
+  expansion: {
+    title: 'Or found by expansion from a known volume',
+    hint: 'Fill a known volume, wait, read; open it to the test volume, wait until the pressure rests, read again. Pressures as the gauge reads them, above. Leave the shut-in volume empty.',
+    label: {
+      knownVolumeL: 'Known volume',
+      filledPressure: 'In it, filled',
+      beforePressure: 'In the test volume before',
+      joinedPressure: 'In both, at rest',
+    },
+    found: (litres: string) => `${litres} by expansion`,
+  },
+  leakPlace: 'Where does it leak?',
+  leakPlaceNone: 'Not looked for',
+  leakPlaceHint:
+    'By soap film, under water or by ear. A leak at a hose or fitting of the rig is none of the seal: mend it and test again.',
+  leaksAt: (place: string) => `leak: ${place.toLowerCase()}`,
   moreTitle: 'How it was tested',
   gauge: 'Pressure gauge',
   thermometer: 'Thermometer',
@@ -80,6 +96,22 @@ export const staticTestsWords = {
   alsoAs: 'The same in',
   uncompensated: 'Without regard to temperature',
   uncompensatedNote: 'The temperature changed, so the bare drop in pressure misleads.',
+  plan: {
+    title: 'Before the gas is let in',
+    energy: 'Energy of the gas',
+    energyCaution:
+      'It is let go at once when something gives way: shield, relief valve and distance by the site rules come before the valve. Computed for air or nitrogen.',
+    joule: (text: string) => `${text} J`,
+    kilojoule: (text: string) => `${text} kJ`,
+    asTnt: (text: string, grams: string) => `${text}, as much as ${grams} g of TNT`,
+    smallest: 'Smallest leak that it can see',
+    volume: 'Volume by expansion',
+    blind: (limit: string, hold: string) =>
+      `This hold can’t tell a leak of the limit, ${limit}, from none. Hold for ${hold} or longer, shut in less gas, or take a finer gauge.`,
+    seconds: (count: string) => `${count} s`,
+    minutes: (count: string) => `${count} min`,
+    hours: (count: string) => `${count} h`,
+  },
   smallestSeen: 'The smallest leak that this set-up can see',
   absolute: 'Absolute pressures',
   fromTo: (start: string, end: string) => `${start} to ${end} kPa`,

@@ -18,6 +18,7 @@ import type {
 import type { Service } from '../../../src/domain/service.ts'
 import type { Stage } from '../../../src/domain/stage.ts'
 import type {
+  LeakPlace,
   PressureReference,
   PressureUnit,
   TestSection,
@@ -124,6 +125,14 @@ export const tradeWords = {
     'as-found': 'As found',
     'as-left': 'As left',
   } satisfies Words<ReadingCondition>,
+  leakPlace: {
+    'none-seen': 'None seen',
+    'between-faces': 'Between the faces',
+    'at-shaft': 'At the shaft',
+    'at-housing': 'At the housing',
+    'at-rig': 'At the rig, not at the seal',
+    'not-found': 'Looked for, not found',
+  } satisfies Words<LeakPlace>,
   section: {
     whole: 'Whole seal',
     inboard: 'Inboard',
