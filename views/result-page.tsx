@@ -64,7 +64,6 @@ export const ResultPage: FC<ResultPageProps> = (props) => {
         {props.survey === null ? null : (
           <SurveySection shown={props.survey} orderNumber={orderNumber} />
         )}
-        {props.leak === null ? null : <LeakSection shown={props.leak} />}
         <div class="split">
           <div class="stack-loose">
             <BudgetSection result={result} />
@@ -75,6 +74,7 @@ export const ResultPage: FC<ResultPageProps> = (props) => {
             <InstrumentsSection instruments={result.instruments} />
           </div>
         </div>
+        {props.leak === null ? null : <LeakSection shown={props.leak} />}
       </div>
     </Page>
   )

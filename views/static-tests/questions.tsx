@@ -83,7 +83,7 @@ export const StaticTestQuestions: FC<{ typed: Typed; now: string }> = ({ typed, 
       <Question number={6} title={w.leakPlace}>
         <SelectField
           {...typedProps(typed, 'leakPlace')}
-          label={w.leakPlace}
+          label={w.leakPlaceLabel}
           hint={w.leakPlaceHint}
           emptyLabel={w.leakPlaceNone}
           options={leakPlaces.map((value) => ({ value, label: trade.leakPlace[value] }))}

@@ -12,21 +12,21 @@ import { lengthUnits, measuredValueBounds, traceDirections } from '../../domain/
 import { decisionProbabilityBounds } from '../../domain/parse-agreed-rule.ts'
 import { countedFlatnessBounds } from '../../domain/parse-counted-flatness-request.ts'
 import { repeatCountBounds } from '../../domain/parse-flatness-budget.ts'
-import { pressureChangeBounds } from '../../domain/parse-pressure-change-request.ts'
 import type { receiptFields } from '../../domain/parse-receipt.ts'
 import { arrangements, componentKinds } from '../../domain/seal.ts'
 import { services } from '../../domain/service.ts'
-import { leakPlaces, staticTestBounds, testSections } from '../../domain/static-test.ts'
 import { unreadableCauses } from '../../domain/unreadable-cause.ts'
 import { decontaminationStates } from '../../domain/work-order.ts'
 import { decisionRules } from '../../science/acceptance/decision-rule.ts'
 import { lampIds } from '../../science/optics/lamps.ts'
 import { calculatorRequestSchemas } from './calculator-schemas.ts'
+import { correction } from './correction-schema.ts'
 import { findingRequestSchemas } from './finding-schemas.ts'
 import { list, num, object, oneOf, text, whole } from './json-schema.ts'
 import { leakRequestSchemas } from './leak-schemas.ts'
 import { markedRequestSchemas } from './marked-schemas.ts'
 import { photoRequestSchemas } from './photo-schemas.ts'
+import { pressureRequestSchemas } from './pressure-schemas.ts'
 import { runOutRequestSchemas } from './run-out-schemas.ts'
 import { stripRequestSchemas } from './strip-schemas.ts'
 import { surveyRequestSchemas } from './survey-schemas.ts'
@@ -41,14 +41,6 @@ const reading = object(
     spacingMm: num(),
   },
   ['directionDeg'],
-)
-const state = object(
-  {
-    timeS: num(),
-    pressureKPaAbs: num(pressureChangeBounds.pressureKPaAbs),
-    temperatureC: num(pressureChangeBounds.temperatureC),
-  },
-  ['timeS', 'pressureKPaAbs'],
 )
 const bow = object({
   deltaK: num(deltaK),
@@ -67,17 +59,6 @@ const flatnessBudget = {
   viewingAngleLimitDeg: num(flatnessBounds.viewingAngleDeg),
   thermal: bow,
 }
-const leakUncertainties = {
-  volumeRelative: num(pressureChangeBounds.relative),
-  pressurePa: num(pressureChangeBounds.pressurePa),
-  temperatureK: num(pressureChangeBounds.uncertainty),
-  timeS: num(),
-}
-const displaySteps = {
-  resolutionPa: num(pressureChangeBounds.pressurePa),
-  resolutionK: num(pressureChangeBounds.uncertainty),
-}
-const correction = { replacesId: whole, reason: text, confirmBeyondWindow: { type: 'boolean' } }
 const component = object(
   {
     kind: oneOf(componentKinds),
@@ -134,19 +115,9 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
     },
     ['pattern'],
   ),
-  apiPressureChangeRequest: object(
-    {
-      volumeL: num(pressureChangeBounds.volumeL),
-      referenceTemperatureC: num(pressureChangeBounds.temperatureC),
-      start: state,
-      end: state,
-      trace: list(state, pressureChangeBounds.sampleCount),
-      uncertainties: object({ ...leakUncertainties, ...displaySteps }),
-    },
-    ['volumeL'],
-  ),
   ...calculatorRequestSchemas,
   ...leakRequestSchemas,
+  ...pressureRequestSchemas,
   ...runOutRequestSchemas,
   ...surveyRequestSchemas,
   ...findingRequestSchemas,
@@ -190,34 +161,6 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
       ...correction,
     },
     ['faceId', 'condition', 'lampInstrumentId', 'opticalFlatInstrumentId', 'pattern'],
-  ),
-  apiCreateStaticTestRequest: object(
-    {
-      section: oneOf(testSections),
-      volumeL: num(staticTestBounds.volumeL),
-      referenceTemperatureC: num(),
-      start: state,
-      end: state,
-      startedAt: { type: 'string', format: 'date-time' },
-      stabilisationS: num(staticTestBounds.stabilisationS),
-      leakPlace: oneOf(leakPlaces),
-      expansion: object(
-        {
-          knownVolumeL: num(staticTestBounds.volumeL),
-          filledKPaAbs: num(staticTestBounds.pressureKPaAbs),
-          beforeKPaAbs: num(staticTestBounds.pressureKPaAbs),
-          joinedKPaAbs: num(staticTestBounds.pressureKPaAbs),
-        },
-        ['knownVolumeL', 'filledKPaAbs', 'beforeKPaAbs', 'joinedKPaAbs'],
-      ),
-      gaugeInstrumentId: whole,
-      thermometerInstrumentId: whole,
-      volumeInstrumentId: whole,
-      uncertainties: object({ ...leakUncertainties, ...displaySteps }),
-      note: text,
-      ...correction,
-    },
-    ['start', 'end', 'gaugeInstrumentId'],
   ),
   apiCreateMeasuredValueRequest: object(
     {

@@ -48,6 +48,7 @@ export const staticTestsWords = {
     found: (litres: string) => `${litres} by expansion`,
   },
   leakPlace: 'Where does it leak?',
+  leakPlaceLabel: 'Place',
   leakPlaceNone: 'Not looked for',
   leakPlaceHint:
     'By soap film, under water or by ear. A leak at a hose or fitting of the rig is none of the seal: mend it and test again.',
