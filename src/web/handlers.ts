@@ -5,6 +5,7 @@ import * as calculator from './calculator/handlers.tsx'
 import * as certificates from './certificates/handlers.tsx'
 import type { Handler } from './context.ts'
 import * as customers from './customers/handlers.tsx'
+import * as dynamicRuns from './dynamic-runs/show-run.tsx'
 import * as exceptions from './exceptions/handlers.ts'
 import * as facePhotos from './face-photos/handlers.tsx'
 import * as facePhotoUpload from './face-photos/upload.tsx'
@@ -46,6 +47,7 @@ export const handlers: Readonly<Record<RouteName, Handler>> = {
   ...facePhotoUpload,
   ...wholeFaces,
   ...alignment,
+  ...dynamicRuns,
   ...staticTests,
   ...measuredValues,
   ...lapCycles,
