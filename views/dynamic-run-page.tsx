@@ -18,6 +18,8 @@ export type DynamicRunPageProps = {
   readonly orderNumber: string
   readonly sealSerial: string
   readonly run: DynamicRun
+  /** Of its readings; 0 before the first. */
+  readonly latestBatch: number
   /** Null before the first reading. */
   readonly computed: ComputedRun | null
 }
@@ -38,9 +40,7 @@ export const DynamicRunPage: FC<DynamicRunPageProps> = (props) => {
             <p>{text}</p>
           ))}
         </Caution>
-        {(computed?.cautions ?? []).map((one) => (
-          <Notice kind="note" text={w.cautions[one]} />
-        ))}
+        <p class="small soft" role="status" data-live-told></p>
         <section class="card stack">
           <p>{w.begun(run.recordedByName, minuteText(run.startedAt))}</p>
           <Facts
@@ -58,15 +58,27 @@ export const DynamicRunPage: FC<DynamicRunPageProps> = (props) => {
           {run.note === '' ? null : <p class="small">{run.note}</p>}
           <p class="small soft">{w.notJudged}</p>
         </section>
-        {computed === null ? (
-          <p class="lead">{w.empty}</p>
-        ) : (
-          <>
-            <RunLeak computed={computed} />
-            <RunTraces computed={computed} />
-            <Events computed={computed} />
-          </>
-        )}
+        <div
+          class="stack-loose"
+          data-live-run
+          data-latest={String(props.latestBatch)}
+          data-live={`/work-orders/${orderNumber}/dynamic-runs/${run.id}/live`}
+          data-on={w.live.on}
+          data-lost={w.live.lost}
+        >
+          {computed === null ? (
+            <p class="lead">{w.empty}</p>
+          ) : (
+            <>
+              {computed.cautions.map((one) => (
+                <Notice kind="note" text={w.cautions[one]} />
+              ))}
+              <RunLeak computed={computed} />
+              <RunTraces computed={computed} />
+              <Events computed={computed} />
+            </>
+          )}
+        </div>
         <Steps run={run} />
       </div>
     </Page>

@@ -78,6 +78,7 @@ export const routes = {
   showFindingPicture: page('get', '/work-orders/:number/findings/:id/picture', 'signed-in'),
   newPartLine: page('get', '/work-orders/:number/part-lines/new', ['technician']),
   createPartLine: page('post', '/work-orders/:number/part-lines', ['technician']),
+  liveDynamicRun: page('get', '/work-orders/:number/dynamic-runs/:id/live', staff),
   showDynamicRun: page('get', '/work-orders/:number/dynamic-runs/:id', staff),
   newRunOutSurvey: page('get', '/work-orders/:number/run-out-surveys/new', ['technician']),
   createRunOutSurvey: page('post', '/work-orders/:number/run-out-surveys', ['technician']),

@@ -1,6 +1,7 @@
 import { DynamicRunPage } from '../../../views/dynamic-run-page.tsx'
 import { AppError } from '../../domain/app-error.ts'
 import { computeDynamicRun } from '../../domain/compute-dynamic-run.ts'
+import { latestRunBatch } from '../../store/latest-run-batch.ts'
 import { listDynamicRuns } from '../../store/list-dynamic-runs.ts'
 import { readRunSamples } from '../../store/read-run-samples.ts'
 import { requireSeal } from '../../store/require-seal.ts'
@@ -17,12 +18,15 @@ export function showDynamicRun(c: AppContext): Promise<Response> {
   const id = idOf(c.req.param('id'), 'no-run')
   const run = listDynamicRuns(store, order.id).find((one) => one.id === id)
   if (run === undefined) throw new AppError('not-found', 'no-run')
+  // Before its readings are read: what comes between is told by the stream once more.
+  const latestBatch = latestRunBatch(store, id)
   const page = (
     <DynamicRunPage
-      frame={frameOf(c)}
+      frame={frameOf(c, ['live-run'])}
       orderNumber={order.number}
       sealSerial={requireSeal(store, order.sealId).serial}
       run={run}
+      latestBatch={latestBatch}
       computed={computeDynamicRun(readRunSamples(store, id), run.densityKgPerM3)}
     />
   )

@@ -131,4 +131,19 @@ describe('a run on the rig', () => {
     expect(await faults(path, { densityKgPerM3: 0 })).toEqual(['densityKgPerM3'])
     expect(await faults(path, { steps: [{ holdS: 5 }] })).toEqual(['steps[0].name'])
   })
+
+  test('tells a page that readings have come, at once and again', async () => {
+    const { web, order, post, begin } = setUp()
+    const { id } = (await begin({ readings: weighed() })).body as { id: number }
+    const answer = await web.get(`${order}/dynamic-runs/${id}/live`, 'ian')
+    expect(answer.headers.get('content-type')).toContain('text/event-stream')
+    const reader = answer.body!.getReader()
+    const next = async () => new TextDecoder().decode((await reader.read()).value)
+    expect(await next()).toContain('event: readings\ndata: 1\nid: 1')
+    await post(`/dynamic-runs/${id}/samples`, { samples: [{ timeS: 4000, massG: 26.2 }] })
+    expect(await next()).toContain('data: 2')
+    await reader.cancel()
+    expect((await web.get(`${order}/dynamic-runs/99/live`, 'ian')).status).toBe(404)
+    expect((await web.get(`${order}/dynamic-runs/${id}/live`, 'cora')).status).toBe(403)
+  })
 })

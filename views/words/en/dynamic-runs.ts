@@ -17,6 +17,10 @@ export const dynamicRunsWords = {
     'Guards closed and locked, nobody reaches in: a shaft that turns takes hold of gloves, sleeves and rags. Hot liquid and gas under pressure get out where a seal gives way.',
     'The site rules, local codes and the rig’s own interlocks come first. This page records; it stops no rig.',
   ],
+  live: {
+    on: 'Shown as it happens.',
+    lost: 'The connection is lost. It is tried again, and nothing that was sent meanwhile is missed.',
+  },
   replaced: 'This run was replaced by a newer one. It stays to be read.',
   begun: (name: string, at: string) => `Begun ${at}, recorded by ${name}.`,
   liquid: 'Liquid',
