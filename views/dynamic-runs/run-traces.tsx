@@ -17,26 +17,28 @@ export const RunTraces: FC<{ computed: ComputedRun }> = ({ computed }) => {
       <div class="section-head">
         <h2 id="channels-title">{w.channelsTitle}</h2>
       </div>
-      {channels.map(({ channel }) => {
-        const trace = runTrace(computed, channel)
-        if (trace === null) return null
-        const title = w.channels[channel]
-        const minutes = (s: number) =>
-          w.minutes(figure((s - trace.fromS) / 60, { decimals: 1 }).text)
-        return (
-          <div class="strip-section">
-            <SvgDrawing
-              drawing={tracePlot({
-                ...trace,
-                widthPx: 720,
-                texts: { title, least: text, from: minutes(trace.fromS), to: minutes(trace.toS) },
-              })}
-              id={`trace-${channel}`}
-              title={w.plotTitle(title)}
-            />
-          </div>
-        )
-      })}
+      <div class="run-traces">
+        {channels.map(({ channel }) => {
+          const trace = runTrace(computed, channel)
+          if (trace === null) return null
+          const title = w.channels[channel]
+          const minutes = (s: number) =>
+            w.minutes(figure((s - trace.fromS) / 60, { decimals: 1 }).text)
+          return (
+            <div>
+              <SvgDrawing
+                drawing={tracePlot({
+                  ...trace,
+                  widthPx: 380,
+                  texts: { title, least: text, from: minutes(trace.fromS), to: minutes(trace.toS) },
+                })}
+                id={`trace-${channel}`}
+                title={w.plotTitle(title)}
+              />
+            </div>
+          )
+        })}
+      </div>
       <DataTable
         caption={w.channelsTitle}
         isCaptionHidden

@@ -32,7 +32,7 @@ export const dynamicRunsWords = {
   steady: 'Steady leakage',
   gPerH: (text: string) => `${text} g/h`,
   mlPerH: (text: string) => `${text} mL/h`,
-  interval: '95 % of such intervals hold it',
+  interval: 'Interval, 95 %',
   intervalText: (low: string, high: string) => `${low} to ${high} g/h`,
   runIn: 'Run-in',
   runInText: (extra: string, minutes: string) =>
