@@ -16,6 +16,7 @@ import { numberText } from './figures/number-text.ts'
 import { dayText } from './figures/time-text.ts'
 import { CertifiedFindings } from './findings/certified-findings.tsx'
 import { LapLines } from './lap-lines.tsx'
+import { OrderRuns } from './order-runs.tsx'
 import { Page } from './page.tsx'
 import { ReaderSpreads } from './reader-spreads.tsx'
 import { RecordCorrections } from './record-corrections.tsx'
@@ -60,6 +61,7 @@ export const EvidencePage: FC<EvidencePageProps> = (props) => {
         </section>
         <Doubts doubts={evidence.doubts} />
         <EvidenceResults {...props} />
+        <OrderRuns runs={evidence.dynamicRuns} orderNumber={workOrder.number} />
         <CertifiedFindings findings={record.findings ?? []} parts={record.parts ?? []} />
         <CertifiedSurveys surveys={record.surveys ?? []} orderNumber={workOrder.number} />
         <ReaderSpreads evidence={evidence} />

@@ -25,6 +25,7 @@ import { OrderMaps } from './order-maps.tsx'
 import { OrderNext, type OrderNextProps } from './order-next.tsx'
 import { OrderReadings } from './order-readings.tsx'
 import { OrderRule, type RuleTyped } from './order-rule.tsx'
+import { OrderRuns } from './order-runs.tsx'
 import { OrderStrip } from './order-strip.tsx'
 import { OpenSurveys } from './order-surveys.tsx'
 import { OrderTests } from './order-tests.tsx'
@@ -136,6 +137,7 @@ export const WorkOrderPage: FC<WorkOrderPageProps> = (props) => {
               correctHref={acts.canRecord ? `${base}/measured-values/new` : null}
               canCorrectFaces={acts.canRecordOpened}
             />
+            <OrderRuns runs={evidence.dynamicRuns} orderNumber={order.number} />
             <AlignmentLink evidence={evidence} />
             <FindingsLine evidence={evidence} />
             <OrderStrip

@@ -18,6 +18,7 @@ export function didTheWork(evidence: Evidence, userId: number, handOver: HandOve
     ...evidence.wearTracks,
     ...evidence.springChecks,
     ...evidence.assemblies,
+    ...evidence.dynamicRuns.flatMap((run) => run.hands.map((recordedById) => ({ recordedById }))),
   ]
   return records.some((one) => one.recordedById === userId) || handOver?.byId === userId
 }

@@ -4,6 +4,7 @@ import type { Concession } from './concession.ts'
 import type { Customer } from './customer.ts'
 import type { SurveyRecord } from './dial-survey.ts'
 import type { Doubt } from './doubt.ts'
+import type { DynamicRun } from './dynamic-run.ts'
 import type { Equipment } from './equipment.ts'
 import type { Finding } from './finding.ts'
 import type { FlatnessReading } from './flatness.ts'
@@ -38,6 +39,7 @@ export type Evidence = {
   readonly wearTracks: readonly WearTrack[]
   readonly springChecks: readonly SpringCheck[]
   readonly assemblies: readonly Assembly[]
+  readonly dynamicRuns: readonly DynamicRun[]
   /** Of the orders of this seal before it. */
   readonly earlierLapCycles: readonly LapCycle[]
   readonly concessions: readonly Concession[]

@@ -77,6 +77,8 @@ export type FaultKind =
   | 'marks-leave-edge'
   | 'too-few-positions'
   | 'too-many-positions'
+  | 'no-channel'
+  | 'later-than-now'
   | 'by-expansion'
   | 'not-between'
   | 'no-such-volume'

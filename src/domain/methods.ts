@@ -13,6 +13,7 @@ export const methods = {
   leakPressureChange: 'leak/pressure-change 1',
   leakCollected: 'leak/collected 1',
   leakConvert: 'leak/convert 1',
+  dynamicRun: 'leak/dynamic-run 1',
   storedEnergy: 'leak/stored-energy 1',
   dialFigure: 'dial/figure 2',
   runOut: 'run-out/survey 1',

@@ -6,6 +6,7 @@ import { listConcessions } from './list-concessions.ts'
 import { listDecisions } from './list-decisions.ts'
 import { listDialSurveys } from './list-dial-surveys.ts'
 import { listDoubts } from './list-doubts.ts'
+import { listDynamicRuns } from './list-dynamic-runs.ts'
 import { listEarlierLapCycles } from './list-earlier-lap-cycles.ts'
 import { listFindings } from './list-findings.ts'
 import { listFlatnessReadings } from './list-flatness-readings.ts'
@@ -49,6 +50,7 @@ export function readEvidence(store: Store, workOrderId: number): Evidence {
       wearTracks: listWearTracks(store, workOrderId),
       springChecks: listSpringChecks(store, workOrderId),
       assemblies: listAssemblies(store, workOrderId),
+      dynamicRuns: listDynamicRuns(store, workOrderId),
       earlierLapCycles: listEarlierLapCycles(store, workOrder),
       concessions: listConcessions(store, workOrderId),
       doubts: listDoubts(store, workOrderId),

@@ -26,6 +26,8 @@ import { dialSurvey } from './schema/dial-survey.ts'
 import { dialSurveyEnd } from './schema/dial-survey-end.ts'
 import { dialSurveyReading } from './schema/dial-survey-reading.ts'
 import { doubtAnswer } from './schema/doubt-answer.ts'
+import { dynamicRun } from './schema/dynamic-run.ts'
+import { dynamicRunBatch } from './schema/dynamic-run-batch.ts'
 import { equipment } from './schema/equipment.ts'
 import { handOver } from './schema/hand-over.ts'
 import { instrument } from './schema/instrument.ts'
@@ -124,6 +126,17 @@ const witnesses: Readonly<Partial<Record<AuditAct, Witness>>> = {
   'correct-finding': finding,
   'add-part-line': partLine,
   'correct-part-line': partLine,
+  'add-dynamic-run': rowOf(dynamicRun),
+  'correct-dynamic-run': rowOf(dynamicRun),
+  'add-run-samples': {
+    table: 'dynamic_run_batch',
+    find: ({ db }, { id }) => {
+      const found = db.select().from(dynamicRunBatch).where(eq(dynamicRunBatch.id, id)).get()
+      if (found === undefined) return undefined
+      const { samples, ...kept } = found
+      return { ...kept, samplesSha256: fileHash(Buffer.from(samples)) }
+    },
+  },
   'start-survey': rowOf(dialSurvey),
   'add-survey-reading': rowOf(dialSurveyReading),
   'end-survey': {

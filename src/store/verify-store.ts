@@ -54,6 +54,8 @@ const writtenBy = {
   wear_track: ['add-wear-track', 'correct-wear-track'],
   spring_check: ['add-spring-check', 'correct-spring-check'],
   assembly: ['add-assembly', 'correct-assembly'],
+  dynamic_run: ['add-dynamic-run', 'correct-dynamic-run'],
+  dynamic_run_batch: ['add-run-samples'],
   use_exception: ['ask-use-exception'],
   use_exception_answer: ['answer-use-exception'],
   doubt_answer: ['answer-doubt'],

@@ -5,6 +5,8 @@ import * as calculator from './calculator/handlers.tsx'
 import * as certificates from './certificates/handlers.tsx'
 import type { Handler } from './context.ts'
 import * as customers from './customers/handlers.tsx'
+import * as liveRuns from './dynamic-runs/live-run.ts'
+import * as dynamicRuns from './dynamic-runs/show-run.tsx'
 import * as exceptions from './exceptions/handlers.ts'
 import * as facePhotos from './face-photos/handlers.tsx'
 import * as facePhotoUpload from './face-photos/upload.tsx'
@@ -46,6 +48,8 @@ export const handlers: Readonly<Record<RouteName, Handler>> = {
   ...facePhotoUpload,
   ...wholeFaces,
   ...alignment,
+  ...dynamicRuns,
+  ...liveRuns,
   ...staticTests,
   ...measuredValues,
   ...lapCycles,

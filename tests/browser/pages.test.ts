@@ -94,7 +94,7 @@ describe.each(['tamsin', 'ingrid', 'marit', 'cora', ''])('the pages of "%s"', (w
 })
 
 test('every page that the route table serves is among them', () => {
-  // These answer with a redirect or a document, and have no page of their own.
+  // These answer with a redirect, a document or a stream, and have no page of their own.
   const pageless = [
     'home',
     'findWorkOrder',
@@ -102,6 +102,7 @@ test('every page that the route table serves is among them', () => {
     'showInstrumentFile',
     'showFacePicture',
     'showFindingPicture',
+    'liveDynamicRun',
   ]
   const paths = Object.values(pages).flatMap((list) => list.map((one) => one.path.split('?')[0]!))
   const missing = Object.entries(routes as Readonly<Record<string, Route>>)

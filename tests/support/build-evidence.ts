@@ -27,6 +27,7 @@ export function buildEvidence(changes: Partial<Evidence> = {}): Evidence {
     dialSurveys: [],
     lapCycles: [],
     wearTracks: [],
+    dynamicRuns: [],
     springChecks: [],
     assemblies: [],
     earlierLapCycles: [],

@@ -74,6 +74,9 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
     `SELECT number FROM certificate WHERE work_order_id IN (
       SELECT work_order_id FROM dial_survey) ORDER BY id DESC`,
   )
+  const run = ask(
+    'SELECT number FROM work_order WHERE id = (SELECT work_order_id FROM dynamic_run)',
+  )
   const of = (...paths: string[]): readonly DemoPage[] => paths.map((path) => ({ path }))
   const conformity =
     '/calculator/conformity?value=1.9&standardUncertainty=0.12&upperLimit=2&rule=four-outcomes'
@@ -103,6 +106,7 @@ export function demoPages({ ask }: DemoServer): Readonly<Record<string, readonly
       ...of(`/work-orders/${lapping}/run-out-surveys/new`, `/work-orders/${lapping}/strip`),
       ...of(`/work-orders/${surveyed(bent)}/strip`, `/work-orders/${quarantined}/strip`),
       ...of(`/work-orders/${stripped}`, `/work-orders/${stripped}/strip`),
+      ...of(`/work-orders/${run}`, `/work-orders/${run}/dynamic-runs/1`),
       ...of(`/work-orders/${lapping}/findings/new`),
       ...of(`/work-orders/${lapping}/findings/new?part=rotating-face`),
       ...of(`/work-orders/${lapping}/part-lines/new?part=spring`),

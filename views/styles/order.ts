@@ -19,6 +19,7 @@ export const styleOrder: readonly string[] = [
   'whole-face.css',
   'whole-faces.css',
   'surveys.css',
+  'runs.css',
   'face-photo.css',
   'photo-stage.css',
   'photo-marks.css',

@@ -8,6 +8,7 @@ import { chromeWords } from './en/chrome.ts'
 import { conformityWords } from './en/conformity.ts'
 import { customersWords } from './en/customers.ts'
 import { decisionWords } from './en/decision.ts'
+import { dynamicRunsWords } from './en/dynamic-runs.ts'
 import { exceptionsWords } from './en/exceptions.ts'
 import { facePhotoWords } from './en/face-photo.ts'
 import { findingsWords } from './en/findings.ts'
@@ -48,6 +49,7 @@ export const words = {
   conformity: conformityWords,
   uncertainty: uncertaintyWords,
   decision: decisionWords,
+  dynamicRuns: dynamicRunsWords,
   chrome: chromeWords,
   signIn: signInWords,
   bench: benchWords,

@@ -15,6 +15,8 @@ import { dialSurvey } from './dial-survey.ts'
 import { dialSurveyEnd } from './dial-survey-end.ts'
 import { dialSurveyReading } from './dial-survey-reading.ts'
 import { doubtAnswer } from './doubt-answer.ts'
+import { dynamicRun } from './dynamic-run.ts'
+import { dynamicRunBatch } from './dynamic-run-batch.ts'
 import { equipment } from './equipment.ts'
 import { facePhoto } from './face-photo.ts'
 import { finding } from './finding.ts'
@@ -91,5 +93,7 @@ export const tables = {
   wearTrack,
   springCheck,
   assembly,
+  dynamicRun,
+  dynamicRunBatch,
   audit,
 } as const

@@ -10,6 +10,7 @@ export {
 export { apiDownloadCertificate, apiShowCertificate, apiVerify } from './certificates.ts'
 export { apiCreateCustomer } from './customers.ts'
 export { apiDescription } from './description.ts'
+export { apiAddRunSamples, apiCreateDynamicRun } from './dynamic-runs.ts'
 export { apiCreateFinding, apiCreatePartLine } from './findings.ts'
 export { apiCreateLapCycle } from './lap-cycles.ts'
 export {

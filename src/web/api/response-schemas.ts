@@ -1,4 +1,5 @@
 import { calculatorResponseSchemas } from './calculator-schemas.ts'
+import { dynamicResponseSchemas } from './dynamic-schemas.ts'
 import { findingResponseSchemas } from './finding-schemas.ts'
 import { answer, list, num, oneOf, text, whole } from './json-schema.ts'
 import { leakResponseSchemas } from './leak-schemas.ts'
@@ -56,6 +57,7 @@ export const responseSchemas: Readonly<Record<string, unknown>> = {
     },
   },
   ...calculatorResponseSchemas,
+  ...dynamicResponseSchemas,
   ...leakResponseSchemas,
   ...runOutResponseSchemas,
   ...findingResponseSchemas,

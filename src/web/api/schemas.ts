@@ -21,6 +21,7 @@ import { decisionRules } from '../../science/acceptance/decision-rule.ts'
 import { lampIds } from '../../science/optics/lamps.ts'
 import { calculatorRequestSchemas } from './calculator-schemas.ts'
 import { correction } from './correction-schema.ts'
+import { dynamicRequestSchemas } from './dynamic-schemas.ts'
 import { findingRequestSchemas } from './finding-schemas.ts'
 import { list, num, object, oneOf, text, whole } from './json-schema.ts'
 import { leakRequestSchemas } from './leak-schemas.ts'
@@ -116,6 +117,7 @@ export const requestSchemas: Readonly<Record<string, unknown>> = {
     ['pattern'],
   ),
   ...calculatorRequestSchemas,
+  ...dynamicRequestSchemas,
   ...leakRequestSchemas,
   ...pressureRequestSchemas,
   ...runOutRequestSchemas,

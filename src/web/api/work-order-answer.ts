@@ -31,6 +31,7 @@ export function workOrderAnswer(evidence: Evidence, viewer: Pick<User, 'role'>) 
           wearTracks: evidence.wearTracks,
           springChecks: evidence.springChecks,
           assemblies: evidence.assemblies,
+          dynamicRuns: evidence.dynamicRuns,
           dialSurveys,
           findings,
           partLines,

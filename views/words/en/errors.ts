@@ -28,6 +28,7 @@ export const errorSentences: Readonly<Record<string, Sentence>> = {
   'no-work-order': () => 'There is no such work order.',
   'no-result': () => 'There is no such result in this work order, or it is not released yet.',
   'no-survey': () => 'There is no such survey in this work order.',
+  'no-run': () => 'There is no such run.',
   'no-certificate': () => 'There is no such certificate.',
   'no-seal': () => 'There is no such seal.',
   'no-customer': () => 'There is no such customer.',

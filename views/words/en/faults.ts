@@ -36,6 +36,8 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
     'After the opening the pressure must lie between the two before it. Check the three pressures.',
   'no-such-volume': (d) =>
     `These pressures would mean a volume outside ${d.min} to ${d.max} L. Check them.`,
+  'no-channel': (d) => `Send one of these at least with each time: ${d.choices}.`,
+  'later-than-now': () => 'This lies in the future. Check date, time and offset.',
   'too-many-positions': (d) => `Send at most ${d.max} positions of a turn.`,
   'positions-bunched': () =>
     'These positions lie too close together to say anything about a whole turn. Spread them round it.',

@@ -40,6 +40,10 @@ export const machineWords = {
       'One work order with everything recorded on it and what is missing; a customer’s own with its results once released',
     apiCreateFlatnessReading: 'Records a light-band reading of a face',
     apiCreateStaticTest: 'Records a static test by its two ends',
+    apiCreateDynamicRun:
+      'Begins a run of a seal on a rig: what runs, through which steps, and readings where there are some; answers the steady leakage of what was weighed so far',
+    apiAddRunSamples:
+      'Keeps a batch of readings of a run, in the order in which they were read: up to 5000, each with one channel at least. Send an idempotency key: a batch that is sent twice is then kept once.',
     apiCreateMeasuredValue:
       'Records a figure read with an instrument: finish, height, run-out or fit',
     apiCreateFinding:

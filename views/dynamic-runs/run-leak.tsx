@@ -1,0 +1,61 @@
+import type { FC } from 'hono/jsx'
+import type { ComputedRun } from '../../src/domain/compute-dynamic-run.ts'
+import { figure } from '../../src/domain/figure.ts'
+import { Facts } from '../components/facts.tsx'
+import { words } from '../words/en.ts'
+
+const sPerH = 3600
+
+/** The steady leakage with its interval, the run-in, and what to know about both. */
+export const RunLeak: FC<{ computed: ComputedRun }> = ({ computed }) => {
+  const w = words.dynamicRuns
+  const { leak, steadyMlPerH, samples } = computed
+  return (
+    <section class="card stack" aria-labelledby="leak-title">
+      <h2 id="leak-title">{w.leakTitle}</h2>
+      {leak === null ? <p>{w.noMass}</p> : null}
+      {leak !== null && leak.steadyGPerS === null ? <p class="strong">{w.unsettled}</p> : null}
+      {leak === null || leak.steadyGPerS === null ? null : (
+        <Facts
+          pairs={[
+            { label: w.steady, value: w.gPerH(three(leak.steadyGPerS * sPerH)) },
+            ...(steadyMlPerH === null
+              ? []
+              : [{ label: w.steady, value: w.mlPerH(three(steadyMlPerH)) }]),
+            ...(leak.confidence95GPerS === null
+              ? []
+              : [{ label: w.interval, value: intervalText(leak.confidence95GPerS) }]),
+            {
+              label: w.runIn,
+              value:
+                leak.runIn === null
+                  ? w.noRunIn
+                  : w.runInText(three(leak.runIn.extraG), three(leak.runIn.timeConstantS / 60)),
+            },
+            {
+              label: w.steadyFrom,
+              value:
+                leak.steadyFromS === null
+                  ? w.never
+                  : w.minutes(
+                      figure((leak.steadyFromS - (samples[0]?.timeS ?? 0)) / 60, { decimals: 1 })
+                        .text,
+                    ),
+            },
+          ]}
+        />
+      )}
+      {(leak?.cautions ?? []).map((one) => (
+        <p class="small strong">{w.leakCautions[one]}</p>
+      ))}
+    </section>
+  )
+}
+
+function three(value: number): string {
+  return figure(value, { digits: 3 }).text
+}
+
+function intervalText([low, high]: readonly [number, number]): string {
+  return words.dynamicRuns.intervalText(three(low * sPerH), three(high * sPerH))
+}
