@@ -35,7 +35,7 @@ BEGIN SELECT RAISE(ABORT, 'dynamic_run is append-only'); END;
 CREATE TRIGGER dynamic_run_no_delete BEFORE DELETE ON dynamic_run
 BEGIN SELECT RAISE(ABORT, 'dynamic_run is append-only'); END;
 CREATE TRIGGER dynamic_run_no_replace BEFORE INSERT ON dynamic_run
-WHEN EXISTS (SELECT 1 FROM dynamic_run WHERE id = NEW.id)
+WHEN EXISTS (SELECT 1 FROM dynamic_run WHERE id = NEW.id OR replaces_id = NEW.replaces_id)
 BEGIN SELECT RAISE(ABORT, 'dynamic_run is append-only'); END;
 
 CREATE TRIGGER dynamic_run_batch_no_update BEFORE UPDATE ON dynamic_run_batch

@@ -18,6 +18,7 @@ import { pruneExpired } from './store/prune-expired.ts'
 import { createApp } from './web/app.ts'
 import { readAssets } from './web/assets.ts'
 import type { Shop } from './web/context.ts'
+import { leaving } from './web/leaving.ts'
 import { hashPassword, verifyPassword } from './web/password.ts'
 
 /** Longest wait for requests in flight; closing the database after it still ends within 5 s. */
@@ -150,6 +151,7 @@ function stop(server: ServerType, store: Store): void {
   const sweep = () => {
     if ('closeIdleConnections' in server) server.closeIdleConnections()
   }
+  leaving.abort()
   setTimeout(leave, longestStopMs)
   setInterval(sweep, 50)
   server.close(leave)

@@ -2,6 +2,7 @@ import type { FC } from 'hono/jsx'
 import type { ComputedRun } from '../src/domain/compute-dynamic-run.ts'
 import type { DynamicRun } from '../src/domain/dynamic-run.ts'
 import { figure } from '../src/domain/figure.ts'
+import { runOddities } from '../src/domain/merge-run-samples.ts'
 import { Caution } from './components/caution.tsx'
 import { DataTable } from './components/data-table.tsx'
 import { Facts } from './components/facts.tsx'
@@ -75,7 +76,7 @@ export const DynamicRunPage: FC<DynamicRunPageProps> = (props) => {
               ))}
               <RunLeak computed={computed} />
               <RunTraces computed={computed} />
-              <Events computed={computed} />
+              <Oddities computed={computed} />
             </>
           )}
         </div>
@@ -85,16 +86,19 @@ export const DynamicRunPage: FC<DynamicRunPageProps> = (props) => {
   )
 }
 
-const Events: FC<{ computed: ComputedRun }> = ({ computed: { events } }) => {
+const Oddities: FC<{ computed: ComputedRun }> = ({ computed: { oddities } }) => {
   const w = words.dynamicRuns
-  if (events.length === 0) return null
-  const kinds = [...new Set(events.map((one) => one.kind))]
+  const told = runOddities.flatMap((one) => {
+    const count = oddities[one]
+    return count === undefined ? [] : [w.oddityText(w.oddities[one], count)]
+  })
+  if (told.length === 0) return null
   return (
-    <section class="stack-tight" aria-labelledby="events-title">
-      <h2 id="events-title">{w.eventsTitle}</h2>
+    <section class="stack-tight" aria-labelledby="oddities-title">
+      <h2 id="oddities-title">{w.odditiesTitle}</h2>
       <ul>
-        {kinds.map((kind) => (
-          <li>{w.eventText(w.events[kind], events.filter((one) => one.kind === kind).length)}</li>
+        {told.map((text) => (
+          <li>{text}</li>
         ))}
       </ul>
     </section>

@@ -1,7 +1,9 @@
 import { type CollectedLeak, collectedLeak } from '../science/leak/collected-leak.ts'
+import { readingNoise } from '../science/leak/reading-noise.ts'
+import { smallestStep } from '../science/statistics/smallest-step.ts'
 import { theilSen } from '../science/statistics/theil-sen.ts'
-import { type TimeEvent, timeBase } from '../science/traces/time-base.ts'
 import { type RunChannel, type RunSample, runChannels } from './dynamic-run.ts'
+import { type MergedRun, mergeRunSamples } from './merge-run-samples.ts'
 import { methods } from './methods.ts'
 
 /** What to know about a run beside its figures. */
@@ -18,10 +20,9 @@ export type ChannelSummary = {
 }
 
 export type ComputedRun = {
-  /** In the order of time, of one clock; those of a clock that was set later on are left out. */
+  /** In the order of time. */
   readonly samples: readonly RunSample[]
-  readonly leftOutCount: number
-  readonly events: readonly TimeEvent[]
+  readonly oddities: MergedRun['oddities']
   readonly channels: readonly ChannelSummary[]
   /** Of the mass that was collected; null with fewer than two weighings. */
   readonly leak: CollectedLeak | null
@@ -35,52 +36,43 @@ const climbs = { torqueNm: { share: 0.1, least: 0 }, faceTemperatureC: { share: 
 const mostPaired = 500
 
 /**
- * What the readings of a run say, brought into the order of time: the longest stretch of one clock.
- * Leakage that is none while torque or temperature climbs is no good news: the film may be missing.
+ * What the readings of a run say, brought into the order of time. Leakage that is none while torque or
+ * temperature climbs is no good news: the film may be missing.
+ * @param batches as they came
  */
 export function computeDynamicRun(
-  sent: readonly RunSample[],
+  batches: readonly (readonly RunSample[])[],
   densityKgPerM3: number | null,
 ): ComputedRun | null {
-  if (sent.length === 0) return null
-  const base = timeBase({
-    timesS: sent.map((one) => one.timeS),
-    values: sent.map((one) => firstValue(one)),
-  })
-  const longest = base.segments.reduce((a, b) => (b.length > a.length ? b : a))
-  const samples = longest.map((index) => sent[index] as RunSample)
+  const { samples, oddities } = mergeRunSamples(batches)
+  if (samples.length === 0) return null
   const weighed = samples.flatMap(({ timeS, massG }) =>
     massG === undefined ? [] : [{ timeS, massG }],
   )
   const leak = weighed.length < 2 ? null : collectedLeak(weighed)
   const gPerS = leak?.steadyGPerS ?? null
-  const isHot =
-    isNone(leak) && (isClimbing(samples, 'torqueNm') || isClimbing(samples, 'faceTemperatureC'))
+  const isHot = isClimbing(samples, 'torqueNm') || isClimbing(samples, 'faceTemperatureC')
   return {
     samples,
-    leftOutCount: base.segments.reduce((sum, one) => sum + one.length, 0) - longest.length,
-    events: base.events,
+    oddities,
     channels: runChannels.flatMap((channel) => summaryOf(samples, channel)),
     leak,
     steadyMlPerH:
       gPerS === null || densityKgPerM3 === null ? null : (gPerS * 3600 * 1000) / densityKgPerM3,
     cautions: [
-      ...(isHot ? (['no-leak-while-heating'] as const) : []),
-      ...(base.segments.length > 1 ? (['clock-was-set'] as const) : []),
+      ...(isHot && isNone(weighed) ? (['no-leak-while-heating'] as const) : []),
+      ...(oddities['clock-back'] === undefined ? [] : (['clock-was-set'] as const)),
     ],
     method: methods.dynamicRun,
   }
 }
 
-function firstValue(sample: RunSample): number {
-  const channel = runChannels.find((one) => sample[one] !== undefined)
-  return channel === undefined ? 0 : (sample[channel] as number)
-}
-
-/** None that can be told: its interval holds 0. */
-function isNone(leak: CollectedLeak | null): boolean {
-  const interval = leak?.confidence95GPerS ?? null
-  return interval !== null && interval[0] <= 0
+/** Weighings that end where they began, as far as the balance can tell: not merely none that is sure. */
+function isNone(weighed: readonly { readonly massG: number }[]): boolean {
+  const masses = weighed.map((one) => one.massG)
+  if (masses.length < 6) return false
+  const gained = (masses.at(-1) as number) - (masses[0] as number)
+  return Math.abs(gained) <= 3 * Math.max(smallestStep(masses), readingNoise(masses))
 }
 
 function isClimbing(samples: readonly RunSample[], channel: keyof typeof climbs): boolean {

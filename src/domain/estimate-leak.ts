@@ -20,6 +20,9 @@ export const estimateLeakBounds = {
   viscosityUPaS: { min: 1, max: 1000 },
 } as const
 
+/** Below it what drove the leak is as unsure as the gauge (common practice, no source). */
+const leastDriveKPa = 1
+
 type Tested = Pick<
   StaticTest,
   'leakPaM3PerS' | 'startPressureKPaAbs' | 'endPressureKPaAbs' | 'barometerKPa'
@@ -43,7 +46,7 @@ export function estimateLeak(input: Input, test: Tested): Parsed<EstimatedLeak |
   if (fields.faults.length > 0) return { ok: false, faults: fields.faults }
   const downstreamKPaAbs = test.barometerKPa
   const heldKPaAbs = (test.startPressureKPaAbs + test.endPressureKPaAbs) / 2
-  if (heldKPaAbs <= downstreamKPaAbs) return fields.finish(null)
+  if (heldKPaAbs < downstreamKPaAbs + leastDriveKPa) return fields.finish(null)
   const upstreamKPaAbs = downstreamKPaAbs + gaugeKPa
   return fields.finish({
     testGas,

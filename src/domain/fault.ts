@@ -80,6 +80,7 @@ export type FaultKind =
   | 'no-channel'
   | 'later-than-now'
   | 'by-expansion'
+  | 'not-with-expansion'
   | 'not-between'
   | 'no-such-volume'
   | 'positions-bunched'

@@ -35,7 +35,9 @@ export type DynamicRunBody = {
 export function parseDynamicRunBody(input: Input, now: string): Parsed<DynamicRunBody> {
   const fields = openFields(input)
   fields.only(...dynamicRunFields)
-  const hasReadings = input.readings !== undefined && input.readings !== null
+  const { readings } = input
+  const isEmpty = Array.isArray(readings) && readings.length === 0
+  const hasReadings = readings !== undefined && readings !== null && !isEmpty
   return fields.finish({
     run: {
       startedAt: parseStart(fields, now),
@@ -52,6 +54,7 @@ export function parseDynamicRunBody(input: Input, now: string): Parsed<DynamicRu
 function parseStart(fields: Fields, now: string): string {
   if (!fields.isGiven('startedAt')) return now
   const startedAt = fields.instant('startedAt')
+  if (/T[\d:.]+$/.test(fields.typed('startedAt').trim())) fields.fault('startedAt', 'no-offset')
   if (startedAt !== '' && startedAt > now) fields.fault('startedAt', 'later-than-now')
   return startedAt
 }

@@ -11,6 +11,7 @@ import {
 } from './parse-static-test-common.ts'
 import { expandedVolumeL } from './parse-test-volume.ts'
 import type { Parsed } from './parsed.ts'
+import { refuseVolumeInstrument } from './refuse-volume-instrument.ts'
 import { leakPlaces, type NewStaticTest, staticTestBounds, testSections } from './static-test.ts'
 import type { StaticTestContext } from './static-test-context.ts'
 import { tradeWindow } from './trade-window.ts'
@@ -75,6 +76,8 @@ export function parseStaticTestBody(
     startTemperatureC: start.temperatureC,
     endTemperatureC: end.temperatureC,
   } as const
+  const volume = bodyVolume(fields, input)
+  refuseVolumeInstrument(fields, volume.expansion)
   const isShown = fields.faults.length === 0
   return fields.finish({
     section,
@@ -83,7 +86,7 @@ export function parseStaticTestBody(
       fields.optionalDecimal('referenceTemperatureC', temperatureC) ?? leakLimitTemperatureC,
     durationS,
     startedAt,
-    ...bodyVolume(fields, input),
+    ...volume,
     stabilisationS: fields.optionalDecimal('stabilisationS', stabilisationS),
     leakPlace: fields.optionalChoice('leakPlace', leakPlaces),
     budgetInput: parseStaticTestBudgetBody(fields, input),

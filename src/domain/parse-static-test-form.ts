@@ -9,6 +9,7 @@ import { parseStartedAt, parseStaticTestCommon } from './parse-static-test-commo
 import { parseStaticTestFigures } from './parse-static-test-figures.ts'
 import { expansionFields } from './parse-test-volume.ts'
 import type { Parsed } from './parsed.ts'
+import { refuseVolumeInstrument } from './refuse-volume-instrument.ts'
 import { leakPlaces, type NewStaticTest, staticTestBounds, testSections } from './static-test.ts'
 import type { StaticTestContext } from './static-test-context.ts'
 
@@ -49,6 +50,7 @@ export function parseStaticTestForm(
   fields.only(...staticTestFormFields)
   const section = fields.choice('section', testSections)
   const figures = parseStaticTestFigures(fields)
+  refuseVolumeInstrument(fields, figures.expansion)
   const shown = fields.faults.length === 0 ? figures : null
   const startedAt = parseStartedAt(fields, context, figures.durationS)
   return fields.finish({

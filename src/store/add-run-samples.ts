@@ -2,14 +2,16 @@ import type { Actor } from '../domain/actor.ts'
 import type { RunSample } from '../domain/dynamic-run.ts'
 import { addAudit } from './add-audit.ts'
 import { fileHash } from './file-hash.ts'
+import { listDynamicRuns } from './list-dynamic-runs.ts'
 import type { Store } from './open.ts'
 import { requireOpenOrder } from './require-open-order.ts'
+import { requireReplaceable } from './require-replaceable.ts'
 import { requireUserId } from './require-user-id.ts'
 import { dynamicRunBatch } from './schema/dynamic-run-batch.ts'
 
 /**
  * Keeps a batch of readings of a run as they came.
- * @throws AppError conflict `not-open`
+ * @throws AppError conflict `not-open`, `already-replaced`
  */
 export function addRunSamples(
   store: Store,
@@ -20,6 +22,7 @@ export function addRunSamples(
   const recordedById = requireUserId(actor, 'addRunSamples')
   return store.transact(() => {
     const order = requireOpenOrder(store, run.workOrderId)
+    requireReplaceable(listDynamicRuns(store, order.id), run.id)
     const text = JSON.stringify(samples)
     const row = store.db
       .insert(dynamicRunBatch)

@@ -47,6 +47,7 @@ export function createApp(shop: Shop): Hono<AppEnv> {
   const photo = limit('photo')
   app.use((c, next) => {
     if (isTrace(c)) return trace(c, next)
+    if (isRun(c) && isKnown(c)) return trace(c, next)
     if (isPhoto(c) && isKnown(c)) return photo(c, next)
     return (isUpload(c) ? upload : usual)(c, next)
   })
@@ -68,6 +69,11 @@ function isUpload(c: AppContext): boolean {
 /** Readings of a logger or a balance, for a calculator. */
 function isTrace({ req }: AppContext): boolean {
   return [routes.apiPressureChange.path, routes.apiCollected.path].some((one) => one === req.path)
+}
+
+/** Readings of a rig, to be kept. */
+function isRun({ req }: AppContext): boolean {
+  return /^\/api\/v1\/(dynamic-runs\/\d+\/samples|work-orders\/[^/]+\/dynamic-runs)$/.test(req.path)
 }
 
 /** Pictures of faces, for the calculator or to be kept. */

@@ -30,6 +30,11 @@ describe('a leak told for another gas or pressure', () => {
   it('is refused beside the field, and none where nothing drove it', () => {
     expect(leak({ gas: 'steam', pressureKPaGauge: 'much' })).toEqual(['gas', 'pressureKPaGauge'])
     expect(leak({ pressureKPaGauge: '0' })).toEqual(['pressureKPaGauge'])
+    const hardly = { ...test, startPressureKPaAbs: 100.5, endPressureKPaAbs: 100.5 }
+    expect(estimateLeak({ testGas: 'air', gas: 'air', pressureKPaGauge: '200' }, hardly)).toEqual({
+      ok: true,
+      value: null,
+    })
     const vacuum = { ...test, startPressureKPaAbs: 20, endPressureKPaAbs: 21 }
     const input = { testGas: 'air', gas: 'air', pressureKPaGauge: '200' }
     expect(estimateLeak(input, vacuum)).toEqual({ ok: true, value: null })

@@ -5,6 +5,7 @@ import { addAssembly } from '../../src/store/add-assembly.ts'
 import { addCalibration } from '../../src/store/add-calibration.ts'
 import { addConcession } from '../../src/store/add-concession.ts'
 import { addCustomer } from '../../src/store/add-customer.ts'
+import { addDynamicRun } from '../../src/store/add-dynamic-run.ts'
 import { addEquipment } from '../../src/store/add-equipment.ts'
 import { addFacePhoto } from '../../src/store/add-face-photo.ts'
 import { addFinding } from '../../src/store/add-finding.ts'
@@ -18,6 +19,7 @@ import { addLimitSet } from '../../src/store/add-limit-set.ts'
 import { addLimitSetStep } from '../../src/store/add-limit-set-step.ts'
 import { addMeasuredValue } from '../../src/store/add-measured-value.ts'
 import { addPartLine } from '../../src/store/add-part-line.ts'
+import { addRunSamples } from '../../src/store/add-run-samples.ts'
 import { addSeal } from '../../src/store/add-seal.ts'
 import { addSession } from '../../src/store/add-session.ts'
 import { addSignInFailure } from '../../src/store/add-sign-in-failure.ts'
@@ -67,6 +69,7 @@ import {
   freshPhoto,
   freshReading,
   freshRelease,
+  freshRun,
   freshTest,
   freshValue,
   freshWholeFace,
@@ -322,6 +325,17 @@ const cases: Readonly<Record<string, Case>> = {
     act: (store, shop) => {
       const correction = { replacesId: 1, reason: 'misread', stockUm: 12 }
       addLapCycle(store, freshCycle(shop, correction), actorOf(shop.cast.tess))
+    },
+  },
+  'add-dynamic-run': {
+    act: (store, shop) =>
+      addDynamicRun(store, freshRun(shop), [{ timeS: 0, massG: 1 }], actorOf(shop.cast.tess)),
+  },
+  'add-run-samples': {
+    before: (shop) => addDynamicRun(shop.store, freshRun(shop), [], actorOf(shop.cast.tess)),
+    act: (store, shop) => {
+      const run = { id: 1, workOrderId: shop.workOrder.id }
+      return addRunSamples(store, run, [{ timeS: 0, massG: 1 }], actorOf(shop.cast.tess))
     },
   },
   'add-wear-track': {

@@ -2,6 +2,7 @@ import type { Instrument } from '../../src/domain/instrument.ts'
 import type { WorkOrder } from '../../src/domain/work-order.ts'
 import { addCalibration } from '../../src/store/add-calibration.ts'
 import { addConcession } from '../../src/store/add-concession.ts'
+import { addDynamicRun } from '../../src/store/add-dynamic-run.ts'
 import { addFacePhoto } from '../../src/store/add-face-photo.ts'
 import { addFinding } from '../../src/store/add-finding.ts'
 import { addFlatnessReading } from '../../src/store/add-flatness-reading.ts'
@@ -36,6 +37,7 @@ import {
   freshCycle,
   freshPhoto,
   freshReading,
+  freshRun,
   freshTest,
   freshValue,
   freshWholeFace,
@@ -161,6 +163,9 @@ export function fillShop(shop: Shop = buildShop()): Shop {
   const value = { ...of, replacesId: misread.id, reason: 'needle turned twice' }
   addMeasuredValue(store, freshValue(shop, dial, value), tess)
   stripAndAssemble(shop, of)
+  const run = addDynamicRun(store, freshRun(shop, of), [{ timeS: 0, massG: 1 }], tess)
+  const newer = { ...of, replacesId: run.id, reason: 'the cup leaked' }
+  addDynamicRun(store, freshRun(shop, newer), [{ timeS: 0, massG: 2 }], tess)
   doubtAndKeep(shop, dial)
   askAndAnswer(shop, second)
   addHandOver(store, { workOrderId: second.id, note: 'second time' }, tess)

@@ -1,5 +1,6 @@
 import type { Certificate } from '../../src/domain/certificate.ts'
 import { certificateRecord } from '../../src/domain/certificate-record.ts'
+import type { NewDynamicRun } from '../../src/domain/dynamic-run.ts'
 import type { FacePhoto } from '../../src/domain/face-photo.ts'
 import type { CountedReading } from '../../src/domain/flatness.ts'
 import type { Instrument } from '../../src/domain/instrument.ts'
@@ -206,4 +207,19 @@ export function workAndRelease(
     freshRelease(shop, handOver, shop.cast.ian, code),
     actorOf(shop.cast.ian),
   )
+}
+
+/** A run of which nothing but its beginning is known, ready to be stored. */
+export function freshRun(shop: Shop, changes: Partial<NewDynamicRun> = {}): NewDynamicRun {
+  return {
+    workOrderId: shop.workOrder.id,
+    startedAt: '2026-11-24T10:00:00.000Z',
+    liquid: 'Water',
+    densityKgPerM3: 998,
+    steps: [],
+    note: '',
+    replacesId: null,
+    reason: '',
+    ...changes,
+  }
 }

@@ -1,5 +1,8 @@
 import type { FC } from 'hono/jsx'
 import type { ComputedRun } from '../../src/domain/compute-dynamic-run.ts'
+
+type RunIn = NonNullable<NonNullable<ComputedRun['leak']>['runIn']>
+
 import { figure } from '../../src/domain/figure.ts'
 import { Facts } from '../components/facts.tsx'
 import { words } from '../words/en.ts'
@@ -14,7 +17,7 @@ export const RunLeak: FC<{ computed: ComputedRun }> = ({ computed }) => {
     <section class="card stack" aria-labelledby="leak-title">
       <h2 id="leak-title">{w.leakTitle}</h2>
       {leak === null ? <p>{w.noMass}</p> : null}
-      {leak !== null && leak.steadyGPerS === null ? <p class="strong">{w.unsettled}</p> : null}
+      {leak !== null && leak.steadyGPerS === null ? <p class="strong">{w.noRate}</p> : null}
       {leak === null || leak.steadyGPerS === null ? null : (
         <Facts
           pairs={[
@@ -27,10 +30,7 @@ export const RunLeak: FC<{ computed: ComputedRun }> = ({ computed }) => {
               : [{ label: w.interval, value: intervalText(leak.confidence95GPerS) }]),
             {
               label: w.runIn,
-              value:
-                leak.runIn === null
-                  ? w.noRunIn
-                  : w.runInText(three(leak.runIn.extraG), three(leak.runIn.timeConstantS / 60)),
+              value: leak.runIn === null ? w.noRunIn : runInText(leak.runIn),
             },
             {
               label: w.steadyFrom,
@@ -54,6 +54,12 @@ export const RunLeak: FC<{ computed: ComputedRun }> = ({ computed }) => {
 
 function three(value: number): string {
   return figure(value, { digits: 3 }).text
+}
+
+function runInText({ extraG, timeConstantS }: RunIn): string {
+  const w = words.dynamicRuns
+  const minutes = three(timeConstantS / 60)
+  return extraG < 0 ? w.runInLess(three(-extraG), minutes) : w.runInText(three(extraG), minutes)
 }
 
 function intervalText([low, high]: readonly [number, number]): string {

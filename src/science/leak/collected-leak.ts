@@ -7,6 +7,7 @@ import { smallestStep } from '../statistics/smallest-step.ts'
 import { studentTQuantile } from '../statistics/student-t-quantile.ts'
 import { theilSen } from '../statistics/theil-sen.ts'
 import { judgeSettling } from './judge-settling.ts'
+import { readingNoise } from './reading-noise.ts'
 import { type MassReading, setAsideKnocks } from './set-aside-knocks.ts'
 
 /** Leakage that grew more, or less, at first: rate = steady + extraG / timeConstantS at the start. */
@@ -17,7 +18,7 @@ export interface RunIn {
 }
 
 export interface CollectedLeak {
-  /** Null where the run-in had not come to its end: then no number is honest. */
+  /** Null where no number is honest: the cautions say why. */
   readonly steadyGPerS: number | null
   /** Null there too, and with two readings, which any line fits. */
   readonly confidence95GPerS: readonly [number, number] | null
@@ -30,9 +31,11 @@ export interface CollectedLeak {
 
 export const collectedCautions = [
   'still-running-in',
+  'not-steady',
   'mass-falls',
   'knocks',
   'few-readings',
+  'times-uneven',
 ] as const
 export type CollectedCaution = (typeof collectedCautions)[number]
 
@@ -43,6 +46,13 @@ const fewest = 6
 const fewForRanks = 10
 /** More than this are averaged in blocks before pairs of them are looked at. */
 const mostPaired = 1000
+/** More than this are averaged in blocks before anything is fitted. */
+const mostFitted = 2000
+/** Rates of both halves that differ by so much of the whole, and beyond their noise, are not one. */
+const mostChange = 0.2
+const timesNoise = 5
+/** A fall between neighbours by more than so many times their noise is none of it, in any count. */
+const fallNoise = 8 * Math.SQRT2
 
 /**
  * Gives the steady leakage from a mass that is collected on a balance, with the run-in taken out.
@@ -51,9 +61,10 @@ const mostPaired = 1000
  * Without a run-in: the median of the slopes of all pairs, its interval by ranks (below ten readings
  * by Student's t about the line). With one that is over, window >= 3 tau: q of the curve, by Student's
  * t. Both intervals are widened by the root of what autocorrelation costs. Steady from
- * tau ln(extra / (0.05 tau q)).
+ * tau ln(extra / (0.05 tau q)). No rate is given where those of both halves differ by a fifth and by
+ * five times what the noise of the readings explains, and where the mass falls from one to the next.
  *
- * @param readings two or more, up to 100 000, times rising, in s and g
+ * @param readings two or more, up to 1 000 000, times rising, in s and g
  * @returns g per s; s
  * @throws RangeError outside these ranges
  * Validity: noise of the balance. Evaporation from the cup, and liquid that stays in the collecting
@@ -64,7 +75,7 @@ const mostPaired = 1000
  *   .steadyGPerS // 0.001000
  */
 export function collectedLeak(readings: readonly MassReading[]): CollectedLeak {
-  requireWhole(name, 'count of readings', readings.length, { from: 2, to: 100_000 })
+  requireWhole(name, 'count of readings', readings.length, { from: 2, to: 1_000_000 })
   readings.forEach(({ timeS, massG }, i) => {
     requireFinite(name, 'timeS', timeS)
     requireFinite(name, 'massG', massG)
@@ -74,14 +85,20 @@ export function collectedLeak(readings: readonly MassReading[]): CollectedLeak {
   })
   const stepG = smallestStep(readings.map((one) => one.massG))
   const { kept, setAside } = setAsideKnocks(readings, stepG)
-  const steady = steadyOf(kept, stepG)
-  const { steadyGPerS } = steady
+  const noiseG = Math.max(stepG, readingNoise(kept.map((one) => one.massG)))
+  const isEmptied = kept.some(
+    (one, i) => i > 0 && one.massG < (kept[i - 1] as MassReading).massG - fallNoise * noiseG,
+  )
+  const { steady, why } = isEmptied
+    ? notTold('mass-falls')
+    : steadyOf(blocks(kept, mostFitted), stepG)
+  const isFalling = isEmptied || falls(kept, steady.steadyGPerS)
   return {
     ...steady,
     setAside,
     cautions: [
-      ...(steadyGPerS === null ? (['still-running-in'] as const) : []),
-      ...(falls(kept, steadyGPerS) ? (['mass-falls'] as const) : []),
+      ...(why === null || why === 'mass-falls' ? [] : [why]),
+      ...(isFalling ? (['mass-falls'] as const) : []),
       ...(setAside.length > 0 ? (['knocks'] as const) : []),
       ...(readings.length < fewest ? (['few-readings'] as const) : []),
     ],
@@ -90,40 +107,82 @@ export function collectedLeak(readings: readonly MassReading[]): CollectedLeak {
 
 type Steady = Omit<CollectedLeak, 'setAside' | 'cautions'>
 
-function steadyOf(readings: readonly MassReading[], stepG: number): Steady {
+/** The rate, or why there is none. */
+type Told = { readonly steady: Steady; readonly why: CollectedCaution | null }
+
+function notTold(why: CollectedCaution, runIn: RunIn | null = null): Told {
+  return { steady: { steadyGPerS: null, confidence95GPerS: null, runIn, steadyFromS: null }, why }
+}
+
+function steadyOf(readings: readonly MassReading[], stepG: number): Told {
+  try {
+    return rateOf(readings, stepG)
+  } catch (error) {
+    // Times so uneven that no fit can be told from another.
+    if (error instanceof RangeError) return notTold('times-uneven')
+    throw error
+  }
+}
+
+function rateOf(readings: readonly MassReading[], stepG: number): Told {
   const timesS = readings.map((one) => one.timeS)
   const values = readings.map((one) => one.massG)
-  if (readings.length < fewest) return lineOf(timesS, values)
+  const line = () => told(lineOf(readings))
+  if (readings.length < fewest) return line()
   const verdict = judgeSettling({ timesS, values, stepVariance: stepG ** 2 / 12 })
-  if (verdict.settling === 'settled') return lineOf(timesS, values)
+  if (verdict.settling === 'settled')
+    return changes(readings, stepG) ? notTold('not-steady') : line()
   const { timeConstantS, amplitude } = fitSettling({ timesS, values })
   const runIn = { timeConstantS, extraG: 0 - amplitude }
-  if (verdict.settling === 'unsettled') {
-    return { steadyGPerS: null, confidence95GPerS: null, runIn, steadyFromS: null }
-  }
+  if (verdict.settling === 'unsettled') return notTold('still-running-in', runIn)
   const q = 0 - verdict.fallPerS
   const { standardUncertaintyPerS, degreesOfFreedom } = verdict
   const half = studentTQuantile({ probability: 0.975, degreesOfFreedom }) * standardUncertaintyPerS
-  return {
+  return told({
     steadyGPerS: q,
     confidence95GPerS: [q - half, q + half],
     runIn,
-    steadyFromS: steadyFrom(timesS[0] as number, runIn, q),
-  }
+    steadyFromS: steadyFrom(timesS, runIn, q),
+  })
 }
 
-/** Never, where nothing steady remains. */
-function steadyFrom(firstS: number, { timeConstantS, extraG }: RunIn, q: number): number | null {
+/** A rate beyond all numbers is none. */
+function told(steady: Steady): Told {
+  return Number.isFinite(steady.steadyGPerS) ? { steady, why: null } : notTold('times-uneven')
+}
+
+/** Whether the rate of the second half is another one than that of the first. */
+function changes(readings: readonly MassReading[], stepG: number): boolean {
+  const middle = Math.floor(readings.length / 2)
+  const noiseG = Math.max(readingNoise(readings.map((one) => one.massG)), stepG / Math.sqrt(12))
+  const [first, second, whole] = [readings.slice(0, middle), readings.slice(middle), readings].map(
+    (part) => fitLine({ x: part.map((one) => one.timeS), y: part.map((one) => one.massG) }),
+  )
+  if (first === undefined || second === undefined || whole === undefined) return false
+  const apart = Math.abs(second.slope - first.slope)
+  const byNoise = noiseG * Math.hypot(first.slopePerNoise, second.slopePerNoise)
+  return apart > mostChange * Math.abs(whole.slope) && apart > timesNoise * byNoise
+}
+
+/** Never, where nothing steady remains, or the readings end before it. */
+function steadyFrom(timesS: readonly number[], of: RunIn, q: number): number | null {
   if (q === 0) return null
+  const { timeConstantS, extraG } = of
   const beyond = Math.abs(extraG / (timeConstantS * 0.05 * q))
-  return firstS + timeConstantS * Math.max(0, Math.log(beyond))
+  const from = (timesS[0] as number) + timeConstantS * Math.max(0, Math.log(beyond))
+  return from <= (timesS.at(-1) as number) ? from : null
 }
 
-function lineOf(timesS: readonly number[], values: readonly number[]): Steady {
-  const { x, y } = blocks(timesS, values)
+function lineOf(readings: readonly MassReading[]): Steady {
+  const paired = blocks(readings, mostPaired)
+  const x = paired.map((one) => one.timeS)
+  const y = paired.map((one) => one.massG)
   const { slope, slopeInterval } = theilSen({ x, y })
-  const [first] = timesS
-  const steady = { steadyGPerS: slope, runIn: null, steadyFromS: first as number }
+  const steady = {
+    steadyGPerS: slope,
+    runIn: null,
+    steadyFromS: (readings[0] as MassReading).timeS,
+  }
   if (x.length < 3) return { ...steady, confidence95GPerS: null }
   const line = fitLine({ x, y })
   const { varianceInflation, effectiveCount } = autocorrelationCorrection({
@@ -150,16 +209,16 @@ function lineOf(timesS: readonly number[], values: readonly number[]): Steady {
   }
 }
 
-/** Means of blocks of neighbours, where there are too many for all pairs. */
-function blocks(x: readonly number[], y: readonly number[]) {
-  const size = Math.ceil(x.length / mostPaired)
-  if (size === 1) return { x, y }
-  const mean = (values: readonly number[]) => values.reduce((a, b) => a + b, 0) / values.length
-  const starts = Array.from({ length: Math.ceil(x.length / size) }, (_, i) => i * size)
-  return {
-    x: starts.map((from) => mean(x.slice(from, from + size))),
-    y: starts.map((from) => mean(y.slice(from, from + size))),
-  }
+/** Means of blocks of neighbours, where there are more than so many. */
+function blocks(readings: readonly MassReading[], most: number): readonly MassReading[] {
+  const size = Math.ceil(readings.length / most)
+  if (size === 1) return readings
+  const mean = (part: readonly MassReading[], of: (one: MassReading) => number) =>
+    part.reduce((sum, one) => sum + of(one), 0) / part.length
+  return Array.from({ length: Math.ceil(readings.length / size) }, (_, i) => {
+    const part = readings.slice(i * size, (i + 1) * size)
+    return { timeS: mean(part, (one) => one.timeS), massG: mean(part, (one) => one.massG) }
+  })
 }
 
 /** A cup loses nothing by itself: evaporation, a hand, or a knock. */

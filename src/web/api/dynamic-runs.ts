@@ -4,7 +4,7 @@ import { parseRunSamples } from '../../domain/parse-run-samples.ts'
 import { addDynamicRun } from '../../store/add-dynamic-run.ts'
 import { addRunSamples } from '../../store/add-run-samples.ts'
 import type { Store } from '../../store/open.ts'
-import { readRunSamples } from '../../store/read-run-samples.ts'
+import { readRunBatches } from '../../store/read-run-batches.ts'
 import { requireDynamicRun } from '../../store/require-dynamic-run.ts'
 import { requireWorkOrder } from '../../store/require-work-order.ts'
 import type { AppContext } from '../context.ts'
@@ -42,8 +42,9 @@ export async function apiAddRunSamples(c: AppContext): Promise<Response> {
 }
 
 function answerOf(store: Store, id: number) {
-  const run = requireDynamicRun(store, id)
-  const computed = computeDynamicRun(readRunSamples(store, id), run.densityKgPerM3)
+  // Not the kept one: this may still be undone.
+  const { densityKgPerM3 } = requireDynamicRun(store, id)
+  const computed = computeDynamicRun(readRunBatches(store, id), densityKgPerM3)
   const { steadyGPerS = null, confidence95GPerS = null } = computed?.leak ?? {}
   return {
     id,

@@ -5,6 +5,7 @@ import { listDynamicRuns } from '../../store/list-dynamic-runs.ts'
 import { requireWorkOrder } from '../../store/require-work-order.ts'
 import type { AppContext } from '../context.ts'
 import { idOf } from '../id-of.ts'
+import { leaving } from '../leaving.ts'
 import { viewer } from '../viewer.ts'
 
 const tickMs = 1000
@@ -27,7 +28,7 @@ export function liveDynamicRun(c: AppContext): Response {
   c.header('cache-control', 'no-store')
   return streamSSE(c, async (stream) => {
     let told = -1
-    for (let tick = 0; tick < mostTicks && !stream.aborted; tick++) {
+    for (let tick = 0; tick < mostTicks && !isOver(stream); tick++) {
       const latest = latestRunBatch(store, id)
       if (latest !== told) {
         told = latest
@@ -36,4 +37,8 @@ export function liveDynamicRun(c: AppContext): Response {
       await stream.sleep(tickMs)
     }
   })
+}
+
+function isOver(stream: { readonly aborted: boolean }): boolean {
+  return stream.aborted || leaving.signal.aborted
 }

@@ -96,13 +96,14 @@ function text(value: number | null | undefined): string {
 
 /** A volume found by expansion follows from what was read again; any other stands as it is. */
 function volumeValues({ volumeL, expansion }: StaticTest) {
-  if (expansion?.typed === undefined) return { volumeL: text(volumeL) }
-  const { knownVolumeL, filled, before, joined } = expansion.typed
+  if (expansion === null) return { volumeL: text(volumeL) }
+  const { typed, ...read } = expansion
   return {
     volumeL: '',
-    knownVolumeL,
-    filledPressure: filled,
-    beforePressure: before,
-    joinedPressure: joined,
+    knownVolumeL: typed?.knownVolumeL ?? text(read.knownVolumeL),
+    // A program sends kPa absolute, and its test is corrected in that.
+    filledPressure: typed?.filled ?? text(read.filledKPaAbs),
+    beforePressure: typed?.before ?? text(read.beforeKPaAbs),
+    joinedPressure: typed?.joined ?? text(read.joinedKPaAbs),
   }
 }

@@ -48,6 +48,35 @@ describe('leakage collected on a balance', () => {
     expect(got.runIn?.timeConstantS).toBeGreaterThan(2000)
   })
 
+  it('gives no number for a leak that grows, nor across an emptied cup', () => {
+    const normal = seededNormal(31)
+    const growing = collectedLeak(
+      readingsOf(times, (t) => 12 + (1e-6 * t * t) / 2 + 0.002 * normal()),
+    )
+    expect(growing).toMatchObject({ steadyGPerS: null, cautions: ['not-steady'] })
+    const emptied = collectedLeak(readingsOf(times, (t) => 10 + 0.001 * t - (t > 1800 ? 7 : 0)))
+    expect(emptied).toMatchObject({ steadyGPerS: null, cautions: ['mass-falls'] })
+  })
+
+  it('gives none for times that no fit can hold, and takes a hundred thousand that it can', () => {
+    const late = [0, ...Array.from({ length: 8 }, (_, i) => 1.78e9 + 60 * i)]
+    expect(collectedLeak(readingsOf(late, (t) => (t > 0 ? 1 : 0))).steadyGPerS).toBeNull()
+    expect(collectedLeak(readingsOf([0, 1e-310], (t) => (t > 0 ? 1e6 : 0)))).toMatchObject({
+      steadyGPerS: null,
+      cautions: ['times-uneven', 'few-readings'],
+    })
+    const many = Array.from({ length: 120_000 }, (_, i) => i)
+    expect(collectedLeak(readingsOf(many, (t) => 0.002 * t)).steadyGPerS).toBeCloseTo(0.002, 9)
+  })
+
+  it('is steady from nowhere where the readings end before it', () => {
+    const { steadyFromS, runIn } = collectedLeak(
+      readingsOf(times, (t) => 1e-5 * t + 20 * (1 - Math.exp(-t / 900))),
+    )
+    expect(runIn?.timeConstantS).toBeCloseTo(900, 0)
+    expect(steadyFromS).toBeNull()
+  })
+
   it('says so where a mass falls, and where there are few readings', () => {
     const two = collectedLeak(readingsOf([0, 3600], (t) => (5.6 * t) / 3600))
     expect((two.steadyGPerS ?? 0) * 3600).toBeCloseTo(5.6, 12)

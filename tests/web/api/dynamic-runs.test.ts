@@ -69,7 +69,7 @@ describe('a run on the rig', () => {
     const { begin, page } = setUp()
     const twice = [...weighed(6), ...weighed(6).slice(-1), ...weighed(13).slice(6)]
     const { id } = (await begin({ readings: twice })).body as { id: number }
-    expect((await page(id)).text).toContain('readings that came twice: 1')
+    expect((await page(id)).text).toContain('readings that came twice, counted once: 1')
   })
 
   test('flags a run that leaks nothing while its torque climbs', async () => {
@@ -101,11 +101,17 @@ describe('a run on the rig', () => {
   })
 
   test('is replaced with a reason, and shown to the staff alone', async () => {
-    const { begin, page, web, order } = setUp()
+    const { begin, page, web, order, post, shop } = setUp()
     const { id } = (await begin({ readings: weighed() })).body as { id: number }
     expect((await begin({ replacesId: id })).status).toBe(422)
     expect((await begin({ replacesId: id, reason: 'cup leaked' })).status).toBe(201)
     expect((await begin({ replacesId: id, reason: 'again' })).status).toBe(409)
+    expect((await post(`/dynamic-runs/${id}/samples`, { samples: weighed() })).status).toBe(409)
+    const { raw } = shop.store
+    const forged = raw.prepare(`INSERT OR REPLACE INTO dynamic_run
+      SELECT 99, work_order_id, started_at, 'forged', density_kg_per_m3, steps, note, replaces_id,
+        reason, recorded_by_id, recorded_by_name, recorded_at FROM dynamic_run WHERE id = 2`)
+    expect(() => forged.run()).toThrow('append-only')
     expect((await page(id)).text).toContain('This run was replaced')
     expect((await page(id, 'cora')).status).toBe(403)
     expect((await page(99)).status).toBe(404)
@@ -123,11 +129,21 @@ describe('a run on the rig', () => {
     expect(await faults(at, { samples: [{ timeS: 1 }] })).toEqual(['samples[0].timeS'])
     expect(await faults(at, { samples: [{ timeS: 1, massG: 'x' }] })).toEqual(['samples[0].massG'])
     expect(await faults(at, { samples: [{ timeS: 1, colour: 2 }] })).toContain('samples[0].colour')
+    const full = Array.from({ length: 5000 }, (_, timeS) => ({
+      timeS,
+      massG: 20.123456,
+      torqueNm: 0.123456,
+      pressureKPaGauge: 600.1234,
+      faceTemperatureC: 45.12345,
+    }))
+    expect((await post(at, { samples: full })).status).toBe(201)
     const many = Array.from({ length: 5001 }, (_, timeS) => ({ timeS, massG: 1 }))
     expect((await post(at, { samples: many })).status).toBeGreaterThan(399)
     expect((await post('/dynamic-runs/99/samples', { samples: weighed() })).status).toBe(404)
     const path = `/work-orders/W-2026-0001/dynamic-runs`
     expect(await faults(path, { startedAt: '2099-01-01T00:00:00Z' })).toEqual(['startedAt'])
+    expect(await faults(path, { startedAt: '2026-11-25T09:00' })).toEqual(['startedAt'])
+    expect((await begin({ readings: [] })).status).toBe(201)
     expect(await faults(path, { densityKgPerM3: 0 })).toEqual(['densityKgPerM3'])
     expect(await faults(path, { steps: [{ holdS: 5 }] })).toEqual(['steps[0].name'])
   })

@@ -1,7 +1,7 @@
 import type { RunCaution } from '../../../src/domain/compute-dynamic-run.ts'
 import type { RunChannel } from '../../../src/domain/dynamic-run.ts'
+import type { RunOddity } from '../../../src/domain/merge-run-samples.ts'
 import type { CollectedCaution } from '../../../src/science/leak/collected-leak.ts'
-import type { TimeEventKind } from '../../../src/science/traces/time-base.ts'
 
 /** A seal that runs on a rig: its readings and what they say. */
 export const dynamicRunsWords = {
@@ -19,7 +19,7 @@ export const dynamicRunsWords = {
   ],
   live: {
     on: 'Shown as it happens.',
-    lost: 'The connection is lost. It is tried again, and nothing that was sent meanwhile is missed.',
+    lost: 'The connection is lost, or you are signed out. It is tried again; what rigs send meanwhile is kept, and shown then.',
   },
   replaced: 'This run was replaced by a newer one. It stays to be read.',
   begun: (name: string, at: string) => `Begun ${at}, recorded by ${name}.`,
@@ -37,35 +37,37 @@ export const dynamicRunsWords = {
   runIn: 'Run-in',
   runInText: (extra: string, minutes: string) =>
     `${extra} g more, with a time constant of ${minutes} min`,
+  runInLess: (lacking: string, minutes: string) =>
+    `${lacking} g less, with a time constant of ${minutes} min`,
   noRunIn: 'none seen',
   steadyFrom: 'Steady from',
   minutes: (text: string) => `${text} min`,
   never: 'not reached',
-  unsettled: 'It still runs in: no figure is given. Let it run on.',
+  noRate: 'No figure is given:',
   noMass: 'No mass was collected and weighed.',
   cautions: {
     'no-leak-while-heating':
       'No leakage can be told while torque or face temperature climbs: the film may be missing, and no leak is then no good news. Look before it runs on.',
     'clock-was-set':
-      'The clock of the logger was set during the run: only the longest stretch of one clock is reckoned with.',
+      'Times ran backwards within a batch: the clock of the rig may have been set. Readings are told in the order of their times.',
   } satisfies Record<RunCaution, string>,
   leakCautions: {
     'still-running-in': 'The run-in had not come to its end.',
+    'not-steady': 'Its rate changes from the first half to the second: there is no steady one.',
     'mass-falls': 'The mass falls: evaporation, a hand, or an exchanged cup.',
     knocks: 'Some weighings lie far off and were set aside.',
+    'times-uneven': 'Its times are too uneven for a rate to be told.',
     'few-readings': 'Few weighings: a run-in can’t be told from them.',
   } satisfies Record<CollectedCaution, string>,
-  eventsTitle: 'What was odd about its times',
-  eventText: (kind: string, count: number) => `${kind}: ${count}`,
-  events: {
-    duplicate: 'readings that came twice',
-    conflict: 'readings of one time with other values',
-    'out-of-order': 'readings that came late, put in their place',
+  odditiesTitle: 'What was odd about its readings',
+  oddityText: (kind: string, count: number) => `${kind}: ${count}`,
+  oddities: {
+    duplicate: 'readings that came twice, counted once',
+    conflict: 'readings of one time with another value: the first counts',
+    late: 'batches that came late, put in their place',
     gap: 'gaps',
-    'clock-back': 'clock set back',
-    'clock-forward': 'clock set forward',
-    'jump-unknown': 'jumps of an hour, gap or clock',
-  } satisfies Record<TimeEventKind, string>,
+    'clock-back': 'times that ran backwards within a batch',
+  } satisfies Record<RunOddity, string>,
   stepsTitle: 'Program',
   channelsTitle: 'What the rig read',
   columns: {

@@ -32,6 +32,8 @@ const sentences: Record<FaultKind, (details: Details) => string> = {
     `Read at least ${d.min} different positions of the turn. 360° is the same position as 0°.`,
   'by-expansion': () =>
     'The volume follows from the expansion below. Leave this empty, or the fields of the expansion.',
+  'not-with-expansion': () =>
+    'The volume follows from the expansion. Choose none here, and enter the litres of a calibrated volume as the known one.',
   'not-between': () =>
     'After the opening the pressure must lie between the two before it. Check the three pressures.',
   'no-such-volume': (d) =>

@@ -75,7 +75,7 @@ export const leakWords = {
     readonly downstream: string
   }) =>
     `Assumed: an ideal gas that flows without turbulence through a gap that neither opens nor closes with the pressure, from the mean pressure of the hold down to the air around, and from ${of.upstream} to ${of.downstream} kPa absolute; viscosities at 20 °C: ${of.testGas.toLowerCase()} ${of.testViscosity} µPa·s, ${of.gas.toLowerCase()} ${of.viscosity} µPa·s. Leaks below about 10⁻⁶ Pa·m³/s flow otherwise.`,
-  notDriven: 'The hold had no pressure above the air around: there is nothing to reckon from.',
+  notDriven: 'The hold had less than 1 kPa above the air around: there is nothing to reckon from.',
   testGas: 'Tested with',
   gas: 'Wanted for',
   pressure: 'Under a pressure of',
