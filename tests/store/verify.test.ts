@@ -63,6 +63,7 @@ describe('the audit trail', () => {
       'add-measured-value',
       'add-part-line',
       'add-run-samples',
+      'add-seal',
       'add-spring-check',
       'add-static-test',
       'add-survey-reading',
