@@ -1,20 +1,16 @@
 import { collectedLeak } from '../science/leak/collected-leak.ts'
+import { collectedPerHour } from './collected-per-hour.ts'
 import { methods } from './methods.ts'
 import type { CollectedRequest } from './parse-collected-request.ts'
-
-const sPerH = 3600
 
 /** The steady leakage that was collected, by mass and volume an hour. No record is made. */
 export function answerCollected({ readings, densityKgPerM3 }: CollectedRequest) {
   const leak = collectedLeak(readings)
-  const { steadyGPerS, confidence95GPerS, runIn, steadyFromS, setAside, cautions } = leak
-  const steadyGPerH = steadyGPerS === null ? null : steadyGPerS * sPerH
+  const perHour = collectedPerHour(leak, densityKgPerM3)
+  const { runIn, steadyFromS, setAside, cautions } = leak
   return {
-    steadyGPerH,
-    // 1 kg/m3 is a thousandth of a g/mL.
-    steadyMlPerH: steadyGPerH === null ? null : steadyGPerH / (densityKgPerM3 / 1000),
-    confidence95GPerH: confidence95GPerS?.map((one) => one * sPerH) ?? null,
-    ...(confidence95GPerS === null ? {} : expandedOf(confidence95GPerS)),
+    ...perHour,
+    ...(perHour.confidence95GPerH === null ? {} : expandedOf(perHour.confidence95GPerH)),
     runIn,
     steadyFromS,
     setAside,
@@ -25,5 +21,5 @@ export function answerCollected({ readings, densityKgPerM3 }: CollectedRequest) 
 
 /** Half of the interval, for who wants an uncertainty: by ranks it need not be symmetric. */
 function expandedOf([low, high]: readonly [number, number]) {
-  return { expandedUncertaintyGPerH: ((high - low) / 2) * sPerH }
+  return { expandedUncertaintyGPerH: (high - low) / 2 }
 }

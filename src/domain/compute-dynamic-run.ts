@@ -1,7 +1,9 @@
 import { type CollectedLeak, collectedLeak } from '../science/leak/collected-leak.ts'
 import { readingNoise } from '../science/leak/reading-noise.ts'
+import type { MassReading } from '../science/leak/set-aside-knocks.ts'
 import { smallestStep } from '../science/statistics/smallest-step.ts'
 import { theilSen } from '../science/statistics/theil-sen.ts'
+import { type CollectedPerHour, collectedPerHour } from './collected-per-hour.ts'
 import { type RunChannel, type RunSample, runChannels } from './dynamic-run.ts'
 import { type MergedRun, mergeRunSamples } from './merge-run-samples.ts'
 import { methods } from './methods.ts'
@@ -25,8 +27,7 @@ export type ComputedRun = {
   readonly oddities: MergedRun['oddities']
   readonly channels: readonly ChannelSummary[]
   /** Of the mass that was collected; null with fewer than two weighings. */
-  readonly leak: CollectedLeak | null
-  readonly steadyMlPerH: number | null
+  readonly leak: (CollectedLeak & CollectedPerHour) | null
   readonly cautions: readonly RunCaution[]
   readonly method: string
 }
@@ -49,22 +50,23 @@ export function computeDynamicRun(
   const weighed = samples.flatMap(({ timeS, massG }) =>
     massG === undefined ? [] : [{ timeS, massG }],
   )
-  const leak = weighed.length < 2 ? null : collectedLeak(weighed)
-  const gPerS = leak?.steadyGPerS ?? null
   const isHot = isClimbing(samples, 'torqueNm') || isClimbing(samples, 'faceTemperatureC')
   return {
     samples,
     oddities,
     channels: runChannels.flatMap((channel) => summaryOf(samples, channel)),
-    leak,
-    steadyMlPerH:
-      gPerS === null || densityKgPerM3 === null ? null : (gPerS * 3600 * 1000) / densityKgPerM3,
+    leak: weighed.length < 2 ? null : leakOf(weighed, densityKgPerM3),
     cautions: [
       ...(isHot && isNone(weighed) ? (['no-leak-while-heating'] as const) : []),
       ...(oddities['clock-back'] === undefined ? [] : (['clock-was-set'] as const)),
     ],
     method: methods.dynamicRun,
   }
+}
+
+function leakOf(weighed: readonly MassReading[], densityKgPerM3: number | null) {
+  const leak = collectedLeak(weighed)
+  return { ...leak, ...collectedPerHour(leak, densityKgPerM3) }
 }
 
 /** Weighings that end where they began, as far as the balance can tell: not merely none that is sure. */

@@ -16,9 +16,9 @@ describe('what the readings of a run say', () => {
       { channel: 'massG', readingCount: 60, least: 10, last: 15.9 },
       { channel: 'faceTemperatureC', mean: 41, most: 42 },
     ])
-    expect(run?.steadyMlPerH).toBeNull()
+    expect(run?.leak?.steadyMlPerH).toBeNull()
     expect((run?.leak?.steadyGPerS ?? 0) * 3600).toBeCloseTo(6, 9)
-    expect(computeDynamicRun([samples], 500)?.steadyMlPerH).toBeCloseTo(12, 9)
+    expect(computeDynamicRun([samples], 500)?.leak?.steadyMlPerH).toBeCloseTo(12, 9)
   })
 
   it('brings late batches to their place, and joins channels sent in rows of their own', () => {

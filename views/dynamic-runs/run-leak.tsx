@@ -1,33 +1,31 @@
 import type { FC } from 'hono/jsx'
 import type { ComputedRun } from '../../src/domain/compute-dynamic-run.ts'
 
-type RunIn = NonNullable<NonNullable<ComputedRun['leak']>['runIn']>
-
 import { figure } from '../../src/domain/figure.ts'
 import { Facts } from '../components/facts.tsx'
 import { words } from '../words/en.ts'
 
-const sPerH = 3600
+type RunIn = NonNullable<NonNullable<ComputedRun['leak']>['runIn']>
 
 /** The steady leakage with its interval, the run-in, and what to know about both. */
 export const RunLeak: FC<{ computed: ComputedRun }> = ({ computed }) => {
   const w = words.dynamicRuns
-  const { leak, steadyMlPerH, samples } = computed
+  const { leak, samples } = computed
   return (
     <section class="card stack" aria-labelledby="leak-title">
       <h2 id="leak-title">{w.leakTitle}</h2>
       {leak === null ? <p>{w.noMass}</p> : null}
-      {leak !== null && leak.steadyGPerS === null ? <p class="strong">{w.noRate}</p> : null}
-      {leak === null || leak.steadyGPerS === null ? null : (
+      {leak !== null && leak.steadyGPerH === null ? <p class="strong">{w.noRate}</p> : null}
+      {leak === null || leak.steadyGPerH === null ? null : (
         <Facts
           pairs={[
-            { label: w.steady, value: w.gPerH(three(leak.steadyGPerS * sPerH)) },
-            ...(steadyMlPerH === null
+            { label: w.steady, value: w.gPerH(three(leak.steadyGPerH)) },
+            ...(leak.steadyMlPerH === null
               ? []
-              : [{ label: w.steady, value: w.mlPerH(three(steadyMlPerH)) }]),
-            ...(leak.confidence95GPerS === null
+              : [{ label: w.steady, value: w.mlPerH(three(leak.steadyMlPerH)) }]),
+            ...(leak.confidence95GPerH === null
               ? []
-              : [{ label: w.interval, value: intervalText(leak.confidence95GPerS) }]),
+              : [{ label: w.interval, value: intervalText(leak.confidence95GPerH) }]),
             {
               label: w.runIn,
               value: leak.runIn === null ? w.noRunIn : runInText(leak.runIn),
@@ -63,5 +61,5 @@ function runInText({ extraG, timeConstantS }: RunIn): string {
 }
 
 function intervalText([low, high]: readonly [number, number]): string {
-  return words.dynamicRuns.intervalText(three(low * sPerH), three(high * sPerH))
+  return words.dynamicRuns.intervalText(three(low), three(high))
 }

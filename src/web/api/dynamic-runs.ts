@@ -14,8 +14,6 @@ import { answerOnce } from './answer-once.ts'
 import { mustParse } from './must-parse.ts'
 import { readJson } from './read-json.ts'
 
-const sPerH = 3600
-
 /** Begins a run on the rig; its readings may come with it, or in batches later. */
 export async function apiCreateDynamicRun(c: AppContext): Promise<Response> {
   const body = await readJson(c)
@@ -45,15 +43,15 @@ function answerOf(store: Store, id: number) {
   // Not the kept one: this may still be undone.
   const { densityKgPerM3 } = requireDynamicRun(store, id)
   const computed = computeDynamicRun(readRunBatches(store, id), densityKgPerM3)
-  const { steadyGPerS = null, confidence95GPerS = null } = computed?.leak ?? {}
+  const leak = computed?.leak ?? null
   return {
     id,
     sampleCount: computed?.samples.length ?? 0,
-    steadyGPerH: steadyGPerS === null ? null : steadyGPerS * sPerH,
-    steadyMlPerH: computed?.steadyMlPerH ?? null,
-    confidence95GPerH: confidence95GPerS?.map((one) => one * sPerH) ?? null,
-    runIn: computed?.leak?.runIn ?? null,
-    steadyFromS: computed?.leak?.steadyFromS ?? null,
-    cautions: [...(computed?.cautions ?? []), ...(computed?.leak?.cautions ?? [])],
+    steadyGPerH: leak?.steadyGPerH ?? null,
+    steadyMlPerH: leak?.steadyMlPerH ?? null,
+    confidence95GPerH: leak?.confidence95GPerH ?? null,
+    runIn: leak?.runIn ?? null,
+    steadyFromS: leak?.steadyFromS ?? null,
+    cautions: [...(computed?.cautions ?? []), ...(leak?.cautions ?? [])],
   }
 }
