@@ -1,4 +1,4 @@
-import { timeBase } from '../science/traces/time-base.ts'
+import { medianStep } from '../science/traces/median-step.ts'
 import { type RunSample, runChannels } from './dynamic-run.ts'
 
 /** What was odd about the readings of a run, by how often. */
@@ -36,13 +36,16 @@ export function mergeRunSamples(batches: readonly (readonly RunSample[])[]): Mer
     }
   }
   const samples = [...byTime.values()].sort((a, b) => a.timeS - b.timeS)
-  if (samples.length > 1) {
-    const timesS = samples.map((one) => one.timeS)
-    const { events } = timeBase({ timesS, values: timesS })
-    // In the order of time only gaps remain; what they mean the values need not tell.
-    if (events.length > 0) counts.set('gap', events.length)
-  }
+  const gaps = gapCount(samples.map((one) => one.timeS))
+  if (gaps > 0) counts.set('gap', gaps)
   return { samples, oddities: Object.fromEntries(counts) }
+}
+
+/** Steps longer than three usual ones, of times that rise. */
+function gapCount(timesS: readonly number[]): number {
+  const usualS = medianStep(timesS)
+  if (usualS === null) return 0
+  return timesS.filter((at, i) => i > 0 && at - (timesS[i - 1] as number) > 3 * usualS).length
 }
 
 type Joined = { -readonly [name in keyof RunSample]: RunSample[name] }

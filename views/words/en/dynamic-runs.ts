@@ -7,7 +7,6 @@ import type { CollectedCaution } from '../../../src/science/leak/collected-leak.
 export const dynamicRunsWords = {
   sectionTitle: 'Runs on the rig',
   title: 'Run on the rig',
-  none: 'No run recorded',
   notJudged:
     'Runs are told, not judged: no limit is held against them yet, and no certificate prints them.',
   link: (at: string) => `Run begun ${at}`,
