@@ -1,4 +1,5 @@
 import { confirmField, isConfirmed } from './confirmed.ts'
+import { expandedVolumeL } from './expanded-volume-l.ts'
 import { type Fields, type Input, openFields } from './fields.ts'
 import { leakLimitTemperatureC } from './judge-static-test.ts'
 import { correctionFields } from './parse-correction.ts'
@@ -9,7 +10,6 @@ import {
   parseStaticTestCommon,
   standardBarometerKPa,
 } from './parse-static-test-common.ts'
-import { expandedVolumeL } from './parse-test-volume.ts'
 import type { Parsed } from './parsed.ts'
 import { refuseVolumeInstrument } from './refuse-volume-instrument.ts'
 import { leakPlaces, type NewStaticTest, staticTestBounds, testSections } from './static-test.ts'

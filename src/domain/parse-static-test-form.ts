@@ -1,4 +1,5 @@
 import { confirmField, isConfirmed } from './confirmed.ts'
+import { expansionFields } from './expansion-fields.ts'
 import { type Input, openFields } from './fields.ts'
 import { correctionFields } from './parse-correction.ts'
 import {
@@ -7,7 +8,6 @@ import {
 } from './parse-static-test-budget.ts'
 import { parseStartedAt, parseStaticTestCommon } from './parse-static-test-common.ts'
 import { parseStaticTestFigures } from './parse-static-test-figures.ts'
-import { expansionFields } from './parse-test-volume.ts'
 import type { Parsed } from './parsed.ts'
 import { refuseVolumeInstrument } from './refuse-volume-instrument.ts'
 import { leakPlaces, type NewStaticTest, staticTestBounds, testSections } from './static-test.ts'

@@ -1,17 +1,9 @@
-import { volumeByExpansion } from '../science/leak/volume-by-expansion.ts'
+import { expandedVolumeL } from './expanded-volume-l.ts'
+import { expansionFields } from './expansion-fields.ts'
 import type { Fields } from './fields.ts'
 import { parseGaugePressure } from './parse-gauge-pressure.ts'
 import type { Scale } from './parse-gauge-scale.ts'
 import { type NewStaticTest, staticTestBounds } from './static-test.ts'
-import type { VolumeExpansion } from './volume-expansion.ts'
-
-/** Fields of the form that a volume by expansion is found from. */
-export const expansionFields = [
-  'knownVolumeL',
-  'filledPressure',
-  'beforePressure',
-  'joinedPressure',
-] as const
 
 /** Stated, or found by expansion from a known volume; never both. */
 export function parseTestVolume(
@@ -38,21 +30,4 @@ export function parseTestVolume(
   }
   const isRead = scale !== null && fields.faults.length === before
   return { volumeL: isRead ? expandedVolumeL(fields, expansion) : 0, expansion }
-}
-
-/** What the mass of the gas says; a fault beside the pressure that no opening gives. */
-export function expandedVolumeL(
-  fields: Fields,
-  expansion: VolumeExpansion,
-  name = 'joinedPressure',
-): number {
-  const { filledKPaAbs: filled, beforeKPaAbs: before, joinedKPaAbs: joined } = expansion
-  if (!((joined - before) * (filled - joined) > 0)) {
-    fields.fault(name, 'not-between')
-    return 0
-  }
-  const { volumeL } = volumeByExpansion(expansion)
-  const { min, max } = staticTestBounds.volumeL
-  if (volumeL < min || volumeL > max) fields.fault(name, 'no-such-volume', { min, max })
-  return volumeL
 }

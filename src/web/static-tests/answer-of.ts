@@ -11,9 +11,12 @@ import type { StaticTest } from '../../domain/static-test.ts'
 import { staticTestAccuracy } from '../../domain/static-test-accuracy.ts'
 import { useOf } from '../../domain/use-of.ts'
 import { throughputUnits } from '../../science/units/throughput-units.ts'
+import { chosenInstrument } from './chosen-instrument.ts'
+import { dayOf } from './day-of.ts'
 import type { StaticTestDesk } from './desk.ts'
+import { instrumentFields } from './instrument-fields.ts'
 import { planOf } from './plan-of.ts'
-import { chosen, dayOf, instrumentFields, setUpOf } from './set-up-of.ts'
+import { setUpOf } from './set-up-of.ts'
 
 /** What can be said of a test of which perhaps not all is entered yet. */
 export function answerOf(
@@ -27,7 +30,7 @@ export function answerOf(
     exceptions: desk.exceptions,
   }
   const uses = instrumentFields
-    .map((name) => chosen(input, name, desk))
+    .map((name) => chosenInstrument(input, name, desk))
     .filter((one) => one !== undefined)
     .map((one) => useOf(one, by))
   return { uses, plan: planOf(input, desk, replaced), outcome: outcomeOf(input, desk, replaced) }

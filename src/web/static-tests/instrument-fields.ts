@@ -1,0 +1,6 @@
+/** Fields of the form that name an instrument. */
+export const instrumentFields = [
+  'gaugeInstrumentId',
+  'thermometerInstrumentId',
+  'volumeInstrumentId',
+] as const
