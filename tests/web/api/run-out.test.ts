@@ -1,23 +1,10 @@
 import { describe, expect, test } from 'vitest'
+import { askCalculator } from '../../support/ask-calculator.ts'
 import { testApp } from '../../support/test-app.ts'
 
-const { postJson, get } = testApp()
-type Answer = Record<string, unknown>
-
-async function ask(name: string, body: unknown): Promise<Answer> {
-  const response = await postJson(`/api/v1/calculate/${name}`, body, 'tess')
-  expect(response.status, JSON.stringify(body)).toBe(200)
-  return (await response.json()) as Answer
-}
-
-async function refusals(name: string, body: unknown): Promise<readonly string[]> {
-  const response = await postJson(`/api/v1/calculate/${name}`, body, 'tess')
-  expect(response.status, JSON.stringify(body)).toBe(422)
-  expect(response.headers.get('content-type')).toBe('application/problem+json')
-  const { errors } = (await response.json()) as { errors: { field: string; message: string }[] }
-  for (const { message } of errors) expect(message.length).toBeGreaterThan(5)
-  return errors.map((one) => one.field)
-}
+const shop = testApp()
+const { postJson, get } = shop
+const { ask, refusals } = askCalculator(shop)
 
 /** E13 of the facts. */
 const eight = [0, 7, 24, 38, 40, 33, 16, 2].map((valueUm, i) => ({ angleDeg: 45 * i, valueUm }))
