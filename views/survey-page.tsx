@@ -13,7 +13,6 @@ import { SurveyCaution } from './surveys/caution.tsx'
 import { SurveyFigures } from './surveys/figures.tsx'
 import { InstrumentStops } from './surveys/instrument-stops.tsx'
 import type { SurveyPageProps } from './surveys/page-props.ts'
-import { SurveyPolarPlot } from './surveys/polar-plot.tsx'
 import { ReadingForm } from './surveys/reading-form.tsx'
 import { SurveyReadings } from './surveys/readings-table.tsx'
 import { SurveySetUpFacts } from './surveys/set-up-facts.tsx'
@@ -71,17 +70,12 @@ const SoFar: FC<{ page: SurveyPageProps; result: SurveyResult | null }> = (props
   const { page, result } = props
   if (result === null) return <p class="soft">{words.surveys.noneYet}</p>
   return (
-    <>
-      {result.planes.map((_, planeIndex) => (
-        <SurveyPolarPlot
-          survey={page.survey}
-          result={result}
-          planeIndex={planeIndex}
-          limitUm={page.limitUm}
-        />
-      ))}
-      <SurveyFigures result={result} isOpen={page.survey.end === null} />
-    </>
+    <SurveyFigures
+      survey={page.survey}
+      result={result}
+      limitUm={page.limitUm}
+      isOpen={page.survey.end === null}
+    />
   )
 }
 

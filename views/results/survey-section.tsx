@@ -2,7 +2,6 @@ import type { FC } from 'hono/jsx'
 import type { SurveyRecord } from '../../src/domain/dial-survey.ts'
 import { surveyProgress } from '../../src/domain/survey-progress.ts'
 import { SurveyFigures } from '../surveys/figures.tsx'
-import { SurveyPolarPlot } from '../surveys/polar-plot.tsx'
 import { SurveyReadings } from '../surveys/readings-table.tsx'
 import { SurveySetUpFacts } from '../surveys/set-up-facts.tsx'
 import { words } from '../words/en.ts'
@@ -19,21 +18,7 @@ export const SurveySection: FC<{ shown: SurveyShown; orderNumber: string }> = (p
   return (
     <section class="card stack" aria-labelledby="survey" id="survey-section">
       <h2 id="survey">{words.surveys.resultTitle}</h2>
-      <div class="survey-plane">
-        <div class="stack">
-          {result.planes.map((_, planeIndex) => (
-            <SurveyPolarPlot
-              survey={survey}
-              result={result}
-              planeIndex={planeIndex}
-              limitUm={limitUm}
-            />
-          ))}
-        </div>
-        <div class="stack">
-          <SurveyFigures result={result} isOpen={false} />
-        </div>
-      </div>
+      <SurveyFigures survey={survey} result={result} limitUm={limitUm} isOpen={false} />
       <SurveyReadings page={page} canRead={false} />
       <SurveySetUpFacts survey={survey} />
     </section>

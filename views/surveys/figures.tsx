@@ -1,10 +1,12 @@
 import type { FC } from 'hono/jsx'
+import type { SurveyRecord } from '../../src/domain/dial-survey.ts'
 import type { SurveyCaution, SurveyPlane, SurveyResult } from '../../src/domain/survey-result.ts'
 import { formatFixed } from '../../src/science/rounding/format-fixed.ts'
 import { Facts } from '../components/facts.tsx'
 import { numberText } from '../figures/number-text.ts'
 import { surveyCautionWords } from '../words/en/survey-cautions.ts'
 import { words } from '../words/en.ts'
+import { SurveyPolarPlot } from './polar-plot.tsx'
 import { angleText } from './spot-text.ts'
 import { umText } from './um-text.ts'
 
@@ -12,18 +14,28 @@ type Pair = { readonly label: string; readonly value: string }
 const w = words.surveys
 const f = w.figures
 
-/** Everything that the readings of a survey say, plane by plane. */
+/** Everything that the readings of a survey say: each plane drawn beside its figures, then the whole. */
 export const SurveyFigures: FC<{
+  survey: SurveyRecord
   result: SurveyResult
+  limitUm: number | null
   /** Whether it is still read: then what would mend it is told too. */
   isOpen: boolean
-}> = ({ result, isOpen }) => (
+}> = ({ survey, result, limitUm, isOpen }) => (
   <div class="stack">
-    {result.planes.map((plane) => (
-      <>
+    {result.planes.map((plane, planeIndex) => (
+      <div class="stack-tight">
         {plane.positionMm === null ? null : <h3>{w.planeAt(numberText(plane.positionMm))}</h3>}
-        <Facts pairs={planePairs(plane)} />
-      </>
+        <div class="survey-plane">
+          <SurveyPolarPlot
+            survey={survey}
+            result={result}
+            planeIndex={planeIndex}
+            limitUm={limitUm}
+          />
+          <Facts pairs={planePairs(plane)} />
+        </div>
+      </div>
     ))}
     {wholePairs(result).length === 0 ? null : <Facts pairs={wholePairs(result)} />}
     {result.cautions.length === 0 ? null : (
